@@ -1,0 +1,61 @@
+"""Every error panelcad raises on purpose.
+
+PanelcadError
+├── UnusableInput (ValueError)      a file or a typed value cannot be used
+│   └── UnreadableQuantity          typed text is not a quantity
+├── UnknownName (LookupError)       nothing bears that name
+├── EditRefused (ValueError)        an edit would break the project
+└── ReleaseRefused                  the option may not leave the shop yet
+"""
+
+
+class PanelcadError(Exception):
+    """One clear sentence for the person at the bench; `str(error)` is that sentence."""
+
+
+class UnusableInput(PanelcadError, ValueError):
+    """Say which file, where in it, what is wrong and what is expected."""
+
+    def __init__(self, source: str, place: str, problem: str, expected: str = "") -> None:
+        self.source = source
+        self.place = place
+        self.problem = problem
+        self.expected = expected
+        super().__init__(self._sentence())
+
+    def _sentence(self) -> str:
+        where = ", ".join(part for part in (self.source, self.place) if part)
+        tail = f"; expected {self.expected}" if self.expected else ""
+        return f"{where}: {self.problem}{tail}." if where else f"{self.problem}{tail}."
+
+
+class UnreadableQuantity(UnusableInput):
+    """Typed text that is no length, angle or other quantity."""
+
+    def __init__(self, text: str, expected: str) -> None:
+        super().__init__("", "", f"'{text}' cannot be read", expected)
+
+
+class UnknownName(PanelcadError, LookupError):
+    """Nothing of that kind bears that name; the nearest names are offered."""
+
+    def __init__(self, kind: str, name: str, known: tuple[str, ...] = ()) -> None:
+        self.kind = kind
+        self.name = name
+        self.known = known
+        super().__init__(f"There is no {kind} '{name}'{_nearest(name, known)}.")
+
+
+class EditRefused(PanelcadError, ValueError):
+    """The edit would leave a project that cannot be."""
+
+
+class ReleaseRefused(PanelcadError):
+    """The option may not leave the shop yet; says why."""
+
+
+def _nearest(name: str, known: tuple[str, ...]) -> str:
+    from difflib import get_close_matches  # noqa: PLC0415 - only needed when something went wrong
+
+    close = get_close_matches(name, known, n=3, cutoff=0.4) or list(known[:8])
+    return f"; there is {', '.join(repr(other) for other in close)}" if close else ""

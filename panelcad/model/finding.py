@@ -1,0 +1,68 @@
+"""What a check reports. A finding holds quantities; `panelcad.checks.wording` makes text of it in the reader's unit."""
+
+from enum import StrEnum
+from typing import Annotated
+
+from pydantic import Field
+
+from panelcad.geometry.point import Point
+from panelcad.model.base import Id, Length, Name, Record
+
+
+class Severity(StrEnum):
+    """An error means: do not cut."""
+
+    ERROR = "error"
+    WARNING = "warning"
+    ADVICE = "advice"
+
+
+class Measure(StrEnum):
+    """What kind of number a finding compares."""
+
+    LENGTH = "length"
+    COUNT = "count"
+    ANGLE = "angle"
+    RATIO = "ratio"
+
+
+class Finding(Record):
+    """One thing that a rule found. Its identity is rule, items and features, without coordinates."""
+
+    rule: Id
+    severity: Severity
+    items: tuple[str, ...]
+    """Ids of the cuts, items, plates and surroundings that are to blame, in sorted order."""
+    features: tuple[str, ...] = ()
+    """Which of their parts: 'hole 2', 'case', 'connector'."""
+    plate: str
+    problem: Name
+    """What is wrong, without numbers: 'Web between two cuts'."""
+    measure: Measure = Measure.LENGTH
+    measured: float | None = None
+    """mm for a length; None where there is nothing to measure."""
+    required: float | None = None
+    where: tuple[Point, ...] = ()
+    """One or two points on the plate, in mm: a spot, or the line that was measured."""
+    source: Name
+    acceptable: bool = True
+    """False for what can never be right, which nobody may accept."""
+    more_is_worse: bool = False
+    """True where the measured value must stay below the required one."""
+
+    @property
+    def identity(self) -> str:
+        return "|".join((self.rule, *self.items, *self.features))
+
+
+class Acceptance(Record):
+    """Somebody's word that a finding may stand, and the measured value they accepted."""
+
+    finding: Name
+    """The finding's identity."""
+    reason: Annotated[str, Field(min_length=1, max_length=1000)]
+    initials: Annotated[str, Field(min_length=1, max_length=10)]
+    on: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")]
+    measured: Length | None = None
+    geometry: Annotated[str, Field(max_length=64)] = ""
+    """Fingerprint of the features the finding names; an acceptance lapses when it changes."""

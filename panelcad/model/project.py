@@ -1,0 +1,178 @@
+"""One project: one aircraft, its panel as found, and the options proposed for it."""
+
+from collections import Counter
+from collections.abc import Iterable
+from typing import Annotated, Self, TypeVar
+
+from pydantic import Field, model_validator
+
+from panelcad.errors import UnknownName
+from panelcad.model.base import Angle, Id, Length, Name, Record, Text
+from panelcad.model.cutout import Cutout, Mounting
+from panelcad.model.finding import Acceptance
+from panelcad.model.plate import Plate
+from panelcad.model.profile import Profile
+from panelcad.model.surroundings import Surroundings
+from panelcad.units import LengthUnit
+
+AS_FOUND = "as-found"
+Named = TypeVar("Named", Plate, "Item")
+
+
+class Item(Record):
+    """A fitted thing: its bezel, case and bodies come from its cutout, its metal is the cut it names.
+
+    An item with a cutout but no plate is not placed yet; one without a cutout is mounted elsewhere in the aircraft.
+    """
+
+    id: Id
+    name: Name
+    cutout: Id | None = None
+    cut: Id | None = None
+    plate: Id | None = None
+    x: Length = 0.0
+    y: Length = 0.0
+    rotation: Angle = 0.0
+    mounting: Mounting | None = None
+    notes: Text = ""
+
+
+class Option(Record):
+    """One proposal, or the panel as found. Each owns its plates."""
+
+    id: Id
+    name: Name
+    summary: Text = ""
+    plates: Annotated[tuple[Plate, ...], Field(min_length=1)]
+    items: tuple[Item, ...] = ()
+    acceptances: tuple[Acceptance, ...] = ()
+
+    @model_validator(mode="after")
+    def _hangs_together(self) -> Self:
+        _each_once("id", [*(p.id for p in self.plates), *self.cut_ids(), *(i.id for i in self.items)])
+        plates = {plate.id: plate for plate in self.plates}
+        for plate in self.plates:
+            if plate.over is not None and plate.over not in plates:
+                raise ValueError(f"plate '{plate.id}' lies over '{plate.over}', which is not there")
+        for item in self.items:
+            _item_is_at_home(item, plates)
+        return self
+
+    def plate(self, plate_id: str) -> Plate:
+        return _named("plate", plate_id, self.plates)
+
+    def item(self, item_id: str) -> Item:
+        return _named("item", item_id, self.items)
+
+    def cut_ids(self) -> tuple[str, ...]:
+        return tuple(cut.id for plate in self.plates for cut in plate.cuts)
+
+
+class Release(Record):
+    """An entry of the release log, which only grows."""
+
+    option: Id
+    revision: Annotated[str, Field(pattern=r"^[A-Z]{1,2}$")]
+    on: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")]
+    fingerprint: Annotated[str, Field(max_length=64)]
+    by: Text = ""
+
+
+class Aircraft(Record):
+    """The aircraft as the papers name it. `datum` says in words what the origin of the axes is."""
+
+    registration: Name
+    type_name: Name
+    datum: Name
+    owner: Text = ""
+
+
+class Project(Record):
+    title: Name
+    unit: LengthUnit
+    aircraft: Aircraft
+    shop: Text = ""
+    drawn_by: Text = ""
+    surroundings: Surroundings = Surroundings()
+    profile: Profile = Profile()
+    cutouts: tuple[Cutout, ...] = ()
+    as_found: Option
+    options: tuple[Option, ...] = ()
+    releases: tuple[Release, ...] = ()
+    notes: Text = ""
+
+    @model_validator(mode="after")
+    def _hangs_together(self) -> Self:
+        if self.as_found.id != AS_FOUND:
+            raise ValueError(f"the id '{AS_FOUND}' for the panel as found is expected")
+        _each_once("option", [option.id for option in self.all_options])
+        _each_once("cutout", [cutout.name for cutout in self.cutouts])
+        known = {cutout.name for cutout in self.cutouts}
+        for option in self.all_options:
+            _cutouts_are_carried(option, known)
+        return self
+
+    @property
+    def all_options(self) -> tuple[Option, ...]:
+        """The panel as found, then the options."""
+        return (self.as_found, *self.options)
+
+    def option(self, name: str) -> Option:
+        """The option with this id or name. Raises `UnknownName`."""
+        for option in self.all_options:
+            if name in {option.id, option.name}:
+                return option
+        raise UnknownName("option", name, tuple(option.id for option in self.all_options))
+
+    def cutout(self, name: str) -> Cutout:
+        """The carried cutout of this name. Raises `UnknownName`."""
+        for cutout in self.cutouts:
+            if cutout.name == name:
+                return cutout
+        raise UnknownName("cutout", name, tuple(cutout.name for cutout in self.cutouts))
+
+    def with_option(self, option: Option) -> "Project":
+        """The project with this option in place of the one of the same id."""
+        if option.id == AS_FOUND:
+            return self.revised(as_found=option)
+        return self.revised(options=tuple(option if old.id == option.id else old for old in self.options))
+
+
+def _named(kind: str, name: str, things: tuple[Named, ...]) -> Named:
+    for thing in things:
+        if thing.id == name:
+            return thing
+    raise UnknownName(kind, name, tuple(thing.id for thing in things))
+
+
+def _each_once(kind: str, names: Iterable[str]) -> None:
+    for name, count in Counter(names).items():
+        if count > 1:
+            raise ValueError(f"the {kind} '{name}' is used {count} times; each may be used once")
+
+
+def _item_is_at_home(item: Item, plates: dict[str, Plate]) -> None:
+    if item.plate is None:
+        if item.cut is not None:
+            raise ValueError(f"item '{item.id}' names a cut but no plate")
+        return
+    if item.cutout is None:
+        raise ValueError(f"item '{item.id}' is on plate '{item.plate}' but has no cutout")
+    if item.plate not in plates:
+        raise ValueError(f"item '{item.id}' is on plate '{item.plate}', which is not there")
+    if item.cut is not None and item.cut not in {cut.id for cut in plates[item.plate].cuts}:
+        raise ValueError(f"item '{item.id}' uses cut '{item.cut}', which is not on plate '{item.plate}'")
+
+
+def _cutouts_are_carried(option: Option, known: set[str]) -> None:
+    for plate in option.plates:
+        for cut in plate.cuts:
+            if cut.cutout is not None and cut.cutout not in known:
+                raise ValueError(
+                    f"cut '{cut.id}' of option '{option.id}' needs cutout '{cut.cutout}', which is not carried"
+                )
+    for item in option.items:
+        if item.cutout is not None and item.cutout not in known:
+            raise ValueError(
+                f"item '{item.id}' of option '{option.id}' needs cutout '{item.cutout}', which is not carried"
+            )

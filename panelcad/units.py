@@ -1,0 +1,177 @@
+"""Lengths and other quantities: parse what people type, format what they read.
+
+Inside panelcad a length is a float in millimetres, rounded to a whole nanometre where an edit or a file makes it.
+"""
+
+import math
+import re
+from enum import StrEnum
+from fractions import Fraction
+from typing import Final
+
+from panelcad.errors import UnreadableQuantity
+
+MM_PER_INCH: Final = 25.4
+"""Exact by definition: international yard and pound agreement of 1959; NIST Special Publication 811, B.8."""
+
+NM_PER_MM: Final = 1_000_000
+LARGEST_LENGTH: Final = 100_000.0
+"""A hundred metres: more than any light aircraft; what is larger is a slip of the pen or a hostile file."""
+
+
+class LengthUnit(StrEnum):
+    MM = "mm"
+    INCH = "in"
+
+    @property
+    def mm(self) -> float:
+        """Millimetres in one unit."""
+        return MM_PER_INCH if self is LengthUnit.INCH else 1.0
+
+
+_UNIT_WORDS: Final = {
+    "mm": LengthUnit.MM,
+    "millimetre": LengthUnit.MM,
+    "millimetres": LengthUnit.MM,
+    "in": LengthUnit.INCH,
+    "inch": LengthUnit.INCH,
+    "inches": LengthUnit.INCH,
+    '"': LengthUnit.INCH,
+    "”": LengthUnit.INCH,
+    "″": LengthUnit.INCH,
+    "''": LengthUnit.INCH,
+}
+_LENGTH = re.compile(
+    r"""^\s*(?P<sign>[-+−]?)\s*
+    (?:
+        (?:(?P<whole>\d+)(?:\s*-\s*|\s+))?(?P<over>\d+)\s*[/⁄]\s*(?P<under>\d+)
+      | (?P<decimal>\d+(?:[.,]\d*)?|[.,]\d+)
+    )
+    \s*(?P<unit>[a-zA-Z"”″']*)\s*$""",
+    re.VERBOSE,
+)
+_EXPECTED: Final = "a length such as 3 1/8, 3.125in or 79.4 mm"
+
+
+def to_nanometre(mm: float) -> int:
+    """Whole nanometres of a length in mm."""
+    return round(mm * NM_PER_MM)
+
+
+def rounded(mm: float) -> float:
+    """The length in mm, rounded to a whole nanometre; 1/64 in is 396,875 nm exactly."""
+    return to_nanometre(mm) / NM_PER_MM
+
+
+def parse_length(text: str, unit: LengthUnit) -> float:
+    """Millimetres, rounded to a nanometre, of what a person typed; `unit` is meant where the text names none.
+
+    >>> parse_length("3 1/8", LengthUnit.INCH)
+    79.375
+    >>> parse_length("79,4 mm", LengthUnit.INCH)
+    79.4
+
+    Raises `UnreadableQuantity`.
+    """
+    return parse_signed_length(text, unit)[0]
+
+
+def parse_signed_length(text: str, unit: LengthUnit) -> tuple[float, LengthUnit]:
+    """The length in mm and the unit it was typed in. Raises `UnreadableQuantity`."""
+    match = _LENGTH.match(text)
+    if match is None:
+        raise UnreadableQuantity(text, _EXPECTED)
+    typed_unit = _unit_named(match["unit"], unit, text)
+    number = _number(match, text)
+    mm = float(number * Fraction(typed_unit.mm).limit_denominator(10))
+    if mm > LARGEST_LENGTH:
+        raise UnreadableQuantity(text, "a length of at most 100 m")
+    return rounded(-mm if match["sign"] in {"-", "−"} else mm), typed_unit
+
+
+def _unit_named(word: str, default: LengthUnit, text: str) -> LengthUnit:
+    if not word:
+        return default
+    try:
+        return _UNIT_WORDS[word.lower()]
+    except KeyError:
+        raise UnreadableQuantity(text, "the unit mm or in") from None
+
+
+def _number(match: re.Match[str], text: str) -> Fraction:
+    if match["decimal"] is not None:
+        return Fraction(match["decimal"].replace(",", ".").strip() or "0")
+    if int(match["under"]) == 0:
+        raise UnreadableQuantity(text, "a fraction that does not divide by zero")
+    return Fraction(int(match["whole"] or 0)) + Fraction(int(match["over"]), int(match["under"]))
+
+
+def in_unit(mm: float, unit: LengthUnit) -> float:
+    """The number a file or a report shows, to nine decimals (below a tenth of a nanometre)."""
+    return round(mm / unit.mm, 9)
+
+
+def decimals(unit: LengthUnit) -> int:
+    """How many decimals a reading gets: 0.001 in, 0.01 mm."""
+    return 3 if unit is LengthUnit.INCH else 2
+
+
+def format_length(mm: float, unit: LengthUnit, *, places: int | None = None) -> str:
+    """Text such as '3.125 in' or '79.38 mm'; three decimals of an inch or two of a millimetre unless told.
+
+    >>> format_length(79.375, LengthUnit.INCH)
+    '3.125 in'
+    """
+    return f"{format_number(mm, unit, places=places)} {unit.value}"
+
+
+def format_number(mm: float, unit: LengthUnit, *, places: int | None = None) -> str:
+    """As `format_length` without the unit; never '-0.00'."""
+    digits = decimals(unit) if places is None else places
+    text = f"{mm / unit.mm:.{digits}f}"
+    return text.removeprefix("-") if float(text) == 0 else text
+
+
+def format_exact(mm: float, unit: LengthUnit) -> str:
+    """The shortest number that reads back as the same nanometre, for edit fields; no unit.
+
+    >>> format_exact(79.375, LengthUnit.INCH)
+    '3.125'
+    """
+    for digits in range(1, 10):
+        text = f"{mm / unit.mm:.{digits}f}"
+        if to_nanometre(float(text) * unit.mm) == to_nanometre(mm):
+            break
+    trimmed = text.rstrip("0").rstrip(".")
+    return "0" if trimmed in {"-0", ""} else trimmed
+
+
+def format_fraction(mm: float, denominator: int = 64) -> str:
+    """Inches as a mixed fraction where the length is one to a nanometre, else decimals: '3 1/8'."""
+    parts = Fraction(to_nanometre(mm), round(MM_PER_INCH * NM_PER_MM))
+    if denominator % parts.denominator:
+        return format_exact(mm, LengthUnit.INCH)
+    whole, over = divmod(abs(parts.numerator), parts.denominator)
+    sign = "-" if parts < 0 else ""
+    fraction = f"{over}/{parts.denominator}" if over else ""
+    return sign + (" ".join(piece for piece in (str(whole) if whole else "", fraction) if piece) or "0")
+
+
+def parse_angle(text: str) -> float:
+    """Decimal degrees of typed text such as '45', '22,5°'. Raises `UnreadableQuantity`."""
+    try:
+        degrees = float(text.strip().removesuffix("°").removesuffix("deg").strip().replace(",", ".").replace("−", "-"))
+    except ValueError:
+        raise UnreadableQuantity(text, "an angle in degrees such as 45 or 22.5") from None
+    if not math.isfinite(degrees) or abs(degrees) > 3600:
+        raise UnreadableQuantity(text, "an angle of at most ten turns")
+    return round(degrees, 9)
+
+
+def format_angle(degrees: float) -> str:
+    """Text such as '22.5°'.
+
+    >>> format_angle(90.0)
+    '90°'
+    """
+    return f"{round(degrees, 3):g}°"
