@@ -49,7 +49,7 @@ class Obstacle(Record):
 
 
 class DepthLimit(Record):
-    """The firewall or a sloping floor: nothing reaches beyond z = at_origin + slope_x·x + slope_y·y over its footprint."""
+    """The firewall or a sloping floor: nothing reaches beyond z = at_origin + slope_x·x + slope_y·y over its shape."""
 
     id: Id
     name: Name
