@@ -10,9 +10,9 @@ from pydantic_core import from_json
 from panelcad.errors import UnusableInput
 from panelcad.model.base import in_file_unit
 from panelcad.model.cutout import Cutout
+from panelcad.model.faults import first_fault
 from panelcad.model.project import Project
 from panelcad.store.atomic import write_atomically
-from panelcad.store.faults import first_fault
 from panelcad.store.migrations import FORMAT, migrated
 from panelcad.units import LengthUnit
 
