@@ -11,7 +11,7 @@ from functools import cached_property
 from typing import NamedTuple
 
 from panelcad.geometry.point import Point, distance
-from panelcad.geometry.segment import Line, Segment, segment_between
+from panelcad.geometry.segment import FLAT, Line, Segment, segment_between
 
 QUARTER_TURN_BULGE = 0.41421356237309503
 """tan(90° / 4)."""
@@ -111,8 +111,8 @@ def circle(centre: Point, diameter: float) -> Rounded:
 
 def rectangle(centre: Point, width: float, height: float, corner_radius: float = 0.0) -> Rounded:
     """A rectangle; its corner radius is held to half its shorter side, where it becomes a slot or a circle."""
-    radius = min(corner_radius, width / 2, height / 2)
-    half_width, half_height = width / 2 - radius, height / 2 - radius
+    radius = min(corner_radius, width / 2, height / 2) if corner_radius > FLAT else 0.0
+    half_width, half_height = _no_sliver(width / 2 - radius), _no_sliver(height / 2 - radius)
     corners = (
         Point(centre.x - half_width, centre.y - half_height),
         Point(centre.x + half_width, centre.y - half_height),
@@ -120,6 +120,10 @@ def rectangle(centre: Point, width: float, height: float, corner_radius: float =
         Point(centre.x - half_width, centre.y + half_height),
     )
     return Rounded(tuple(dict.fromkeys(corners)), radius)
+
+
+def _no_sliver(half: float) -> float:
+    return half if half > FLAT else 0.0
 
 
 def closed_chain(vertices: tuple[Vertex, ...]) -> Chain:

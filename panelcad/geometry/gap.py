@@ -83,8 +83,8 @@ def _rounded_gap(a: Rounded, b: Rounded) -> Gap:
         ends = shapely.shortest_line(core_a, core_b).coords
         on_a, on_b = Point(*ends[0]), Point(*ends[1])
         return Gap(apart - reach, on_a.towards(on_b, a.radius), on_b.towards(on_a, b.radius))
-    shared = shapely.intersection(core_a, core_b).centroid
-    at = Point(shared.x, shared.y)
+    shared = shapely.intersection(core_a, core_b)
+    at = Point(*(shapely.shortest_line(core_a, core_b) if shared.is_empty else shared.centroid).coords[0])
     return Gap(-(_core_penetration(a.core, b.core) + reach), at, at)
 
 

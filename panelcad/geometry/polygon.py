@@ -54,8 +54,8 @@ def corners(segment: Segment, side: Side, error: float = CHORD_ERROR) -> list[Po
 
 
 def _pieces(arc: Arc, error: float) -> int:
-    """Chords needed: half angle acos(1 - e/R), at least one for each eighth turn."""
-    half = math.acos(max(0.0, 1 - error / arc.radius)) if arc.radius > error else math.pi / 4
+    """Chords needed: half angle 2 asin √(e / 2R), at least one for each eighth turn."""
+    half = 2 * math.asin(min(1.0, math.sqrt(error / (2 * arc.radius))))
     return max(1, math.ceil(abs(arc.sweep) / (2 * half)), math.ceil(abs(arc.sweep) / (math.pi / 4) - 1e-9))
 
 

@@ -7,6 +7,8 @@ from functools import cached_property
 from panelcad.geometry.point import Point, distance
 
 FULL_TURN = 2 * math.pi
+FLAT = 5e-7
+"""A bow lower than this, in mm, is a line: stored lengths end at the nanometre."""
 ON_SEGMENT = 1e-9
 """How far, in mm, a computed point may stray off a segment and still count as on it."""
 
@@ -118,5 +120,6 @@ Segment = Line | Arc
 
 
 def segment_between(start: Point, end: Point, bulge: float) -> Segment:
-    """A line where the bulge is zero, else the arc."""
-    return Arc.from_bulge(start, end, bulge) if bulge else Line(start, end)
+    """A line where the bow is flat to half a nanometre, else the arc."""
+    bow = abs(bulge) * distance(start, end) / 2
+    return Arc.from_bulge(start, end, bulge) if bow > FLAT else Line(start, end)
