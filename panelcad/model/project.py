@@ -7,9 +7,11 @@ from typing import Annotated, Self, TypeVar
 from pydantic import Field, model_validator
 
 from panelcad.errors import UnknownName
+from panelcad.model.appearance import Appearance
 from panelcad.model.base import Angle, Id, Length, Name, Record, Text
 from panelcad.model.cutout import Cutout, Mounting
 from panelcad.model.finding import Acceptance
+from panelcad.model.flight import Flight
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
 from panelcad.model.surroundings import Surroundings
@@ -46,6 +48,7 @@ class Option(Record):
     plates: Annotated[tuple[Plate, ...], Field(min_length=1)]
     items: tuple[Item, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
+    appearance: Appearance = Appearance()
 
     @model_validator(mode="after")
     def _hangs_together(self) -> Self:
@@ -99,6 +102,8 @@ class Project(Record):
     as_found: Option
     options: tuple[Option, ...] = ()
     releases: tuple[Release, ...] = ()
+    flight: Flight = Flight()
+    """What every instrument shows in the appearance view."""
     notes: Text = ""
 
     @model_validator(mode="after")
