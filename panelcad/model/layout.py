@@ -4,22 +4,21 @@ Checks, drawings and papers read this and never resolve a cutout themselves. Pla
 the frozen records they were made from, so that an edit re-places only what it touched.
 """
 
-from collections import OrderedDict
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import cached_property
-from typing import Any, Final, TypeVar
+from typing import Final
 
 from panelcad.geometry.contour import Contour, Rounded
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point, polar
 from panelcad.model.cutout import Body, BodyKind, Cutout, Mounting, Opening
 from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup
+from panelcad.model.kept import kept
 from panelcad.model.plate import Cut, Plate
 from panelcad.model.project import Item, Option, Project
 
-Placed = TypeVar("Placed")
 _SPOT: Final = Rounded((Point(0.0, 0.0),), 0.0)
 
 
@@ -160,12 +159,12 @@ def _plate_layout(plate: Plate, option: Option, cutouts: dict[str, Cutout]) -> P
 
 def placed_cut(cut: Cut, cutout: Cutout | None) -> PlacedCut:
     """The cut's contours where they stand on the plate."""
-    return _kept(("cut", cut, cutout), lambda: _place_cut(cut, cutout))
+    return kept("placed cut", (cut, cutout), lambda: _place_cut(cut, cutout))
 
 
 def placed_item(item: Item, cutout: Cutout, thickness: float) -> PlacedItem:
     """The item's bezel and bodies where they stand; depth is reckoned from the face it is mounted on."""
-    return _kept(("item", item, cutout, thickness), lambda: _place_item(item, cutout, thickness))
+    return kept("placed item", (item, cutout, thickness), lambda: _place_item(item, cutout, thickness))
 
 
 def _place_cut(cut: Cut, cutout: Cutout | None) -> PlacedCut:
@@ -252,19 +251,3 @@ def _prism(owner: str, body: Body, placement: Placement, face: float) -> Prism:
     if body.in_front:
         return Prism(owner, body.kind, footprint, -body.far, -body.near)
     return Prism(owner, body.kind, footprint, face + body.near, face + body.far)
-
-
-_KEPT: "OrderedDict[tuple[Any, ...], tuple[tuple[Any, ...], Any]]" = OrderedDict()
-_MOST_KEPT: Final = 50_000
-
-
-def _kept(records: tuple[Any, ...], make: Callable[[], Placed]) -> Placed:
-    """What was made from these very records before, or make it now; the oldest go first."""
-    key = tuple(record if isinstance(record, str | float) else id(record) for record in records)
-    found = _KEPT.get(key)
-    if found is None:
-        found = _KEPT[key] = (records, make())
-        if len(_KEPT) > _MOST_KEPT:
-            _KEPT.popitem(last=False)
-    placed: Placed = found[1]
-    return placed

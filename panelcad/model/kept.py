@@ -1,0 +1,24 @@
+"""Things made from frozen records, kept by the identity of those records, so that an edit re-makes what it touched."""
+
+from collections import OrderedDict
+from collections.abc import Callable, Hashable
+from typing import Any, Final, TypeVar
+
+Made = TypeVar("Made")
+_KEPT: "OrderedDict[tuple[Hashable, ...], tuple[tuple[Any, ...], Any]]" = OrderedDict()
+_MOST_KEPT: Final = 50_000
+
+
+def kept(purpose: str, sources: tuple[Any, ...], make: Callable[[], Made]) -> Made:
+    """What was made for this purpose from these very sources before, or make it now; the oldest go first.
+
+    Sources count by identity, save texts and numbers, which count by value.
+    """
+    key = (purpose, *(source if isinstance(source, str | float | int) else id(source) for source in sources))
+    found = _KEPT.get(key)
+    if found is None:
+        found = _KEPT[key] = (sources, make())
+        if len(_KEPT) > _MOST_KEPT:
+            _KEPT.popitem(last=False)
+    made: Made = found[1]
+    return made
