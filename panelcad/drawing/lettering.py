@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from functools import cache
+from io import BytesIO
 from pathlib import Path
 from typing import Final
 
@@ -33,7 +34,7 @@ def font_file(face: Face) -> Path:
 def metrics(face: Face) -> FontMetrics:
     from fontTools.ttLib import TTFont  # noqa: PLC0415 - slow to load, and not needed where nothing is drawn
 
-    font = TTFont(font_file(face), lazy=True)
+    font = TTFont(BytesIO(font_file(face).read_bytes()), lazy=True)
     em = font["head"].unitsPerEm
     advances = font["hmtx"]
     widths = {chr(code): advances[name][0] / em for code, name in font.getBestCmap().items()}

@@ -1,6 +1,7 @@
 """Lettering as Qt paths, taken from the packaged fonts, so that a screen shows what the papers print."""
 
 from functools import cache
+from io import BytesIO
 from typing import Any
 
 from fontTools.pens.basePen import BasePen
@@ -25,7 +26,7 @@ def text_path(text: str, height: float, face: Face) -> QPainterPath:
 
 @cache
 def _font(face: Face) -> TTFont:
-    return TTFont(font_file(face), lazy=True)
+    return TTFont(BytesIO(font_file(face).read_bytes()), lazy=True)
 
 
 @cache
