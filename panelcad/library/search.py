@@ -1,0 +1,72 @@
+"""Find things by words, in any order and with slips of the pen."""
+
+import re
+import unicodedata
+from collections.abc import Iterable
+from difflib import SequenceMatcher
+from typing import Final
+
+_WORD = re.compile(r"\d+(?:[./]\d+)*|[^\W\d_]+")
+_ALIKE: Final = 0.72
+"""How alike two words must be, as a share of their letters, to pass for a slip of the pen."""
+_TITLE_COUNTS: Final = 1.5
+"""How much more a word of the title counts than one of the other words."""
+
+
+def words(text: str) -> list[str]:
+    """Small letters without accents, and numbers with their fractions: '3-1/8 in' is '3', '1/8', 'in'."""
+    plain = unicodedata.normalize("NFKD", text.replace("⁄", "/")).casefold()
+    return _WORD.findall("".join(char for char in plain if not unicodedata.combining(char)))
+
+
+class Index:
+    """Entries of a name, a title and further words."""
+
+    def __init__(self, entries: Iterable[tuple[str, str, str]]) -> None:
+        self._entries = [(name, frozenset(words(title)), frozenset(words(more))) for name, title, more in entries]
+        self._known = frozenset(word for _, title, more in self._entries for word in title | more)
+
+    def search(self, text: str) -> list[str]:
+        """Names of the entries that suit every word of `text`, best first; all in their order where it is blank."""
+        wanted = [_suits(typed, self._known) for typed in words(text)]
+        ranked = [(_rank(title, more, wanted), name) for name, title, more in self._entries]
+        return [name for rank, name in sorted(ranked, key=lambda found: -found[0]) if rank > 0 or not wanted]
+
+
+def _suits(typed: str, known: frozenset[str]) -> dict[str, float]:
+    """How well each known word suits a typed one, 0 to 1; words that do not suit are left out."""
+    scores = {word: _score(typed, word) for word in known}
+    return {word: score for word, score in scores.items() if score > 0}
+
+
+def _score(typed: str, word: str) -> float:
+    if typed == word:
+        return 1.0
+    if typed[0].isdigit():
+        return 0.0
+    if word.startswith(typed):
+        return 0.9
+    if len(typed) >= 3 and typed in word:
+        return 0.7
+    return _slip(typed, word)
+
+
+def _slip(typed: str, word: str) -> float:
+    if len(typed) < 4 or abs(len(typed) - len(word)) > 3:
+        return 0.0
+    alike = SequenceMatcher(None, typed, word, autojunk=False).ratio()
+    return 0.6 * alike if alike >= _ALIKE else 0.0
+
+
+def _rank(title: frozenset[str], more: frozenset[str], wanted: list[dict[str, float]]) -> float:
+    """The sum over the typed words, 0 where one of them suits nothing of the entry."""
+    total = 0.0
+    for suits in wanted:
+        best = max(
+            _TITLE_COUNTS * max((suits.get(word, 0.0) for word in title), default=0.0),
+            max((suits.get(word, 0.0) for word in more), default=0.0),
+        )
+        if best == 0.0:
+            return 0.0
+        total += best
+    return total

@@ -1,0 +1,53 @@
+import pytest
+
+from panelcad.library.catalogue import packaged_catalogue
+from panelcad.library.search import Index, words
+
+INDEX = Index(
+    [
+        ("asi", "Airspeed indicator", "pitot knots 3-1/8 in round"),
+        ("alt", "Altimeter", "static height 3-1/8 in round"),
+        ("alt-small", "Altimeter, small", "static height 2-1/4 in round"),
+        ("switch", "Toggle switch", "two pole"),
+    ]
+)
+
+
+@pytest.mark.parametrize(
+    ("typed", "found"),
+    [
+        ("altimeter", ["alt", "alt-small"]),
+        ("small altimeter", ["alt-small"]),
+        ("Altimeter SMALL", ["alt-small"]),
+        ("altimetre", ["alt", "alt-small"]),
+        ("togle", ["switch"]),
+        ("air speed", ["asi"]),
+        ("3 1/8", ["asi", "alt"]),
+        ('2-1/4"', ["alt-small"]),
+        ("pitot", ["asi"]),
+        ("pitot switch", []),
+        ("zebra", []),
+        ("", ["asi", "alt", "alt-small", "switch"]),
+        ("  ", ["asi", "alt", "alt-small", "switch"]),
+    ],
+)
+def test_words_find_entries_in_any_order_and_with_slips(typed: str, found: list[str]) -> None:
+    assert INDEX.search(typed) == found
+
+
+def test_a_word_of_the_title_comes_first() -> None:
+    index = Index([("a", "Blank", "altimeter"), ("b", "Altimeter", "")])
+    assert index.search("altimeter") == ["b", "a"]
+
+
+def test_numbers_keep_their_fractions() -> None:
+    assert words("3-1/8 in, 15/32") == ["3", "1/8", "in", "15/32"]
+
+
+def test_accents_do_not_matter() -> None:
+    assert words("Géneràl") == ["general"]
+
+
+def test_the_packaged_cutouts_are_found_by_title_and_family() -> None:
+    found = packaged_catalogue().search("airspeed 3 1/8")
+    assert found[0].name == "airspeed-3-1-8"
