@@ -1,0 +1,75 @@
+"""What belongs together: an item and its cut are one; the items of a shared cut follow the cut."""
+
+from collections import defaultdict
+from collections.abc import Collection
+from dataclasses import dataclass
+
+from panelcad.editing.parts import plate_parts, standing_around
+from panelcad.errors import UnknownName
+from panelcad.model.plate import Plate
+from panelcad.model.project import Item, Option, Project
+
+
+@dataclass(frozen=True)
+class Bundle:
+    """Ids that move as one; `anchor` is the id whose place stands for the whole."""
+
+    anchor: str
+    ids: frozenset[str]
+
+
+def sharers(option: Option) -> dict[str, tuple[Item, ...]]:
+    """The items of each cut, by the cut's id; a cut without items is left out."""
+    found: defaultdict[str, list[Item]] = defaultdict(list)
+    for item in option.items:
+        if item.cut is not None:
+            found[item.cut].append(item)
+    return {cut: tuple(items) for cut, items in found.items()}
+
+
+def together(option: Option, ids: Collection[str]) -> frozenset[str]:
+    """These ids and all that moves with them.
+
+    A cut takes all its items along. An item takes its cut along, unless it shares the cut with one that stays.
+    """
+    wanted = set(ids)
+    for cut_id, items in sharers(option).items():
+        members = {item.id for item in items}
+        if cut_id in wanted or members <= wanted:
+            wanted |= members | {cut_id}
+    return frozenset(wanted)
+
+
+def bundles(option: Option, ids: Collection[str]) -> tuple[Bundle, ...]:
+    """The things among these ids that each move as one, in the order of `ids`."""
+    wanted = together(option, ids)
+    shared = sharers(option)
+    of_item = {item.id: item.cut for item in option.items if item.cut in wanted}
+    made: dict[str, Bundle] = {}
+    for one in (*ids, *sorted(wanted)):
+        cut = one if one in shared else of_item.get(one)
+        members = shared[cut] if cut is not None else ()
+        anchor = members[0].id if len(members) == 1 else cut or one
+        whole = frozenset({item.id for item in members} | {cut or one})
+        made.setdefault(anchor, Bundle(anchor, whole))
+    return tuple(made.values())
+
+
+def plate_holding(option: Option, part_id: str) -> Plate:
+    """The plate that this item, cut, attach screw or engraving is on. Raises `UnknownName`."""
+    for item in option.items:
+        if item.id == part_id and item.plate is not None:
+            return option.plate(item.plate)
+    for plate in option.plates:
+        if any(part.id == part_id for part in plate_parts(plate)):
+            return plate
+    raise UnknownName("part", part_id, (*(item.id for item in option.items), *option.cut_ids()))
+
+
+def parts_on(project: Project, option: Option, plate_id: str) -> tuple[str, ...]:
+    """The ids of everything on a plate, and of what stands around it."""
+    return (
+        *(item.id for item in option.items if item.plate == plate_id),
+        *(part.id for part in plate_parts(option.plate(plate_id))),
+        *(thing.id for thing in standing_around(project.surroundings) if thing.plate == plate_id),
+    )

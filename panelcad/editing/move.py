@@ -1,0 +1,46 @@
+"""Move things on their plate; an item and its cut go as one."""
+
+from collections.abc import Collection, Mapping
+from dataclasses import replace
+
+from panelcad.editing.lookup import together
+from panelcad.editing.places import places, stand
+from panelcad.errors import UnknownName
+from panelcad.geometry.placement import Placement
+from panelcad.model.project import Option, Project
+
+
+def move_by(project: Project, option_id: str, ids: Collection[str], dx: float, dy: float) -> Project:
+    """Everything named, and what belongs to it, moved by mm. Raises `EditRefused`, `UnknownName`."""
+    return move_each(project, option_id, dict.fromkeys(ids, (dx, dy)))
+
+
+def move_to(project: Project, option_id: str, part_id: str, x: float, y: float) -> Project:
+    """One thing, and what belongs to it, moved so that its own origin stands at x, y of its plate in mm."""
+    here = standing(project, project.option(option_id), (part_id,))[part_id]
+    return move_by(project, option_id, (part_id,), x - here.x, y - here.y)
+
+
+def move_each(project: Project, option_id: str, shifts: Mapping[str, tuple[float, float]]) -> Project:
+    """Each thing, and what belongs to it, moved by its own dx, dy in mm."""
+    option = project.option(option_id)
+    all_shifts: dict[str, tuple[float, float]] = {}
+    for shift in dict.fromkeys(shifts.values()):
+        named = [one for one, own in shifts.items() if own == shift]
+        all_shifts |= dict.fromkeys(together(option, named), shift)
+    here = standing(project, option, all_shifts)
+    where = {
+        one: replace(here[one], x=here[one].x + dx, y=here[one].y + dy)
+        for one, (dx, dy) in all_shifts.items()
+        if (dx, dy) != (0.0, 0.0)
+    }
+    return stand(project, option.id, where)
+
+
+def standing(project: Project, option: Option, ids: Collection[str]) -> dict[str, Placement]:
+    """Where these things stand. Raises `UnknownName` for what has no place."""
+    known = places(project, option)
+    for one in ids:
+        if one not in known:
+            raise UnknownName("placed part", one, tuple(known))
+    return {one: known[one] for one in ids}

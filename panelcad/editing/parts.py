@@ -1,0 +1,51 @@
+"""The collections that parts with an id live in, so that an edit names them once."""
+
+from collections.abc import Callable
+from typing import Any, Final, TypeVar
+
+from panelcad.model.base import Record
+from panelcad.model.plate import AttachScrew, Cut, Engraving, Plate
+from panelcad.model.project import Item, Option, Project
+from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle, Surroundings
+
+PlatePart = Cut | AttachScrew | Engraving
+Standing = Obstacle | DepthLimit | MovingPart | KeepOut
+Thing = Item | PlatePart | Standing
+Holder = TypeVar("Holder", bound=Record)
+Change = Callable[[tuple[Any, ...]], tuple[Any, ...]]
+
+PLATE_PARTS: Final = ("cuts", "attach_screws", "engravings")
+AROUND: Final = ("obstacles", "depth_limits", "moving_parts", "keep_outs")
+
+
+def plate_parts(plate: Plate) -> tuple[PlatePart, ...]:
+    return (*plate.cuts, *plate.attach_screws, *plate.engravings)
+
+
+def standing_around(around: Surroundings) -> tuple[Standing, ...]:
+    return (*around.obstacles, *around.depth_limits, *around.moving_parts, *around.keep_outs)
+
+
+def all_things(project: Project, option: Option) -> tuple[Thing, ...]:
+    """Every item, then each plate's parts, then what stands around the panel."""
+    on_plates = (part for plate in option.plates for part in plate_parts(plate))
+    return (*option.items, *on_plates, *standing_around(project.surroundings))
+
+
+def with_parts(holder: Holder, collections: tuple[str, ...], change: Change) -> Holder:
+    """The record with each collection changed; the very same record where `change` gave every collection back."""
+    before = {name: getattr(holder, name) for name in collections}
+    after = {name: change(things) for name, things in before.items()}
+    changed = {name: things for name, things in after.items() if things is not before[name]}
+    return holder.revised(**changed) if changed else holder
+
+
+def with_things(project: Project, option_id: str, change: Change) -> Project:
+    """The project with every collection of an option and its surroundings changed; what stays the same is shared."""
+    option = project.option(option_id)
+    items = change(option.items)
+    plates = tuple(with_parts(plate, PLATE_PARTS, change) for plate in option.plates)
+    around = with_parts(project.surroundings, AROUND, change)
+    if items is not option.items or any(new is not old for new, old in zip(plates, option.plates, strict=True)):
+        project = project.with_option(option.revised(items=items, plates=plates))
+    return project if around is project.surroundings else project.revised(surroundings=around)

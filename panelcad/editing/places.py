@@ -1,0 +1,85 @@
+"""Everything that has a place on a plate: read where it stands, and stand it elsewhere."""
+
+from collections.abc import Mapping
+from functools import singledispatch
+from typing import Any
+
+from panelcad.editing.fixed import refuse_fixed
+from panelcad.editing.parts import Thing, all_things, with_things
+from panelcad.geometry.placement import Placement
+from panelcad.model.plate import AttachScrew, Cut, Engraving
+from panelcad.model.project import Item, Option, Project
+from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle
+
+
+def places(project: Project, option: Option) -> dict[str, Placement]:
+    """Where everything stands, by id, in its plate's axes; items that are not placed yet are left out."""
+    return {thing.id: place_of(thing) for thing in all_things(project, option) if _is_placed(thing)}
+
+
+def stand(project: Project, option_id: str, where: Mapping[str, Placement]) -> Project:
+    """The project with these things standing there. Raises `EditRefused` where one of them cannot move."""
+    refuse_fixed(project, project.option(option_id), where)
+
+    def stood_all(kept: tuple[Any, ...]) -> tuple[Any, ...]:
+        if not any(thing.id in where for thing in kept):
+            return kept
+        return tuple(stood(thing, where[thing.id]) if thing.id in where else thing for thing in kept)
+
+    return with_things(project, option_id, stood_all)
+
+
+@singledispatch
+def place_of(thing: object) -> Placement:
+    """Where a thing stands on its plate."""
+    raise TypeError(f"{type(thing).__name__} has no place")
+
+
+@place_of.register
+def _(thing: Item | DepthLimit | Engraving) -> Placement:
+    return Placement(thing.x, thing.y, thing.rotation)
+
+
+@place_of.register
+def _(thing: Cut) -> Placement:
+    return Placement(thing.x, thing.y, thing.rotation, thing.mirrored)
+
+
+@place_of.register
+def _(thing: AttachScrew) -> Placement:
+    return Placement(thing.x, thing.y)
+
+
+@place_of.register
+def _(thing: Obstacle | MovingPart | KeepOut) -> Placement:
+    return Placement(thing.volume.x, thing.volume.y, thing.volume.rotation)
+
+
+@singledispatch
+def stood(thing: object, place: Placement) -> Thing:
+    """The same thing standing at another place."""
+    raise TypeError(f"{type(thing).__name__} cannot stand at {place}")
+
+
+@stood.register
+def _(thing: Item | DepthLimit | Engraving, place: Placement) -> Thing:
+    return thing.revised(x=place.x, y=place.y, rotation=place.rotation)
+
+
+@stood.register
+def _(thing: Cut, place: Placement) -> Thing:
+    return thing.revised(x=place.x, y=place.y, rotation=place.rotation, mirrored=place.mirrored)
+
+
+@stood.register
+def _(thing: AttachScrew, place: Placement) -> Thing:
+    return thing.revised(x=place.x, y=place.y)
+
+
+@stood.register
+def _(thing: Obstacle | MovingPart | KeepOut, place: Placement) -> Thing:
+    return thing.revised(volume=thing.volume.revised(x=place.x, y=place.y, rotation=place.rotation))
+
+
+def _is_placed(thing: Thing) -> bool:
+    return not isinstance(thing, Item) or thing.plate is not None

@@ -1,0 +1,66 @@
+"""Take things away. Metal that is already cut stays; the item in it goes."""
+
+from collections.abc import Collection
+from typing import Any
+
+from panelcad.editing.fixed import is_made, refuse_kept
+from panelcad.editing.lookup import sharers
+from panelcad.editing.parts import AROUND, PLATE_PARTS, all_things, with_parts
+from panelcad.errors import EditRefused, UnknownName
+from panelcad.model.plate import Plate
+from panelcad.model.project import Option, Project
+
+
+def remove(project: Project, option_id: str, ids: Collection[str]) -> Project:
+    """The project without these things.
+
+    A cut goes with its items and the last item of a cut takes the cut along; a cut that is already in the metal stays
+    and its items go. Raises `EditRefused` where only such a cut was named, `UnknownName` for what is not there.
+    """
+    option = project.option(option_id)
+    gone = frozenset(ids)
+    _refuse_unknown(project, option, gone)
+    _refuse_made(option, gone)
+    away = _with_what_goes_along(option, gone)
+    plates = tuple(_plate_without(option, plate, away) for plate in option.plates)
+    project = project.with_option(option.revised(items=_without(option.items, away), plates=plates))
+    around = with_parts(project.surroundings, AROUND, lambda kept: _without(kept, gone))
+    return project if around is project.surroundings else project.revised(surroundings=around)
+
+
+def _with_what_goes_along(option: Option, gone: frozenset[str]) -> frozenset[str]:
+    shared = sharers(option)
+    items = gone | {item.id for cut, fitted in shared.items() if cut in gone for item in fitted}
+    emptied = {cut for cut, fitted in shared.items() if {item.id for item in fitted} <= items}
+    made = {cut.id for plate in option.plates for cut in plate.cuts if is_made(option, plate, cut)}
+    return (items | emptied) - made
+
+
+def _refuse_unknown(project: Project, option: Option, gone: frozenset[str]) -> None:
+    known = tuple(thing.id for thing in all_things(project, option))
+    for one in gone.difference(known):
+        raise UnknownName("part", one, known)
+
+
+def _refuse_made(option: Option, gone: frozenset[str]) -> None:
+    """A made cut may be named beside the items it holds, but not alone."""
+    shared = sharers(option)
+    for plate in option.plates:
+        for cut in plate.cuts:
+            if cut.id in gone and is_made(option, plate, cut) and cut.id not in shared:
+                raise EditRefused(
+                    f"The cut '{cut.name}' is already in the metal of plate '{plate.name}'; cover it with a blank, "
+                    f"or make the plate new."
+                )
+
+
+def _plate_without(option: Option, plate: Plate, gone: frozenset[str]) -> Plate:
+    left = with_parts(plate, PLATE_PARTS, lambda kept: _without(kept, gone))
+    if left is not plate:
+        refuse_kept(option, plate)
+    return left
+
+
+def _without(kept: tuple[Any, ...], gone: frozenset[str]) -> tuple[Any, ...]:
+    left = tuple(thing for thing in kept if thing.id not in gone)
+    return kept if len(left) == len(kept) else left
