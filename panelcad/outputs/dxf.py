@@ -1,0 +1,72 @@
+"""The cutting file of one plate: one closed contour per cut, true arcs, one unit, layers that say what is cut."""
+
+from pathlib import Path
+from typing import Final
+
+from panelcad.drawing.display import Bounds
+from panelcad.errors import UnusableInput
+from panelcad.geometry.placement import Placement
+from panelcad.model.layout import PlateLayout, layout
+from panelcad.model.project import Option, Project
+from panelcad.model.revision import stamp
+from panelcad.outputs.dxf_contents import chosen, plate_plan
+from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
+from panelcad.outputs.dxf_plan import Plan
+from panelcad.outputs.dxf_words import HEIGHT, labels, words
+from panelcad.outputs.dxf_writer import dxf_bytes
+from panelcad.store.atomic import write_atomically
+
+_DEFAULTS: Final = DxfOptions()
+_LETTER_WIDTH: Final = 0.9
+"""Of a capital's height, for the extents of text in whatever font the reader has."""
+
+
+def export_dxf(
+    project: Project, option: Option, plate_id: str, path: Path | str, options: DxfOptions = _DEFAULTS
+) -> None:
+    """Write the cutting file of one plate; an older file stays whole until the new one is complete.
+
+    Raises `UnknownName` for a plate the option does not have, `UnusableInput` where the file cannot be written.
+    """
+    content = dxf_content(project, option, plate_id, options)
+    file = Path(path)
+    try:
+        write_atomically(file, content)
+    except OSError as error:
+        problem = f"it cannot be written ({error.strerror})"
+        raise UnusableInput(str(file), "", problem, "a folder one may write in") from error
+
+
+def dxf_content(project: Project, option: Option, plate_id: str, options: DxfOptions = _DEFAULTS) -> bytes:
+    """The bytes of one plate's cutting file: the same project and options give the same bytes."""
+    plan = cutting_plan(project, option, plate_id, options)
+    mark = options.stamp or stamp(project, option)
+    return dxf_bytes(plan, whole_box(plan), options.version, options.unit or project.unit, mark.on)
+
+
+def cutting_plan(project: Project, option: Option, plate_id: str, options: DxfOptions = _DEFAULTS) -> Plan:
+    """What the plate's file holds, in mm and in the file's axes."""
+    plate = layout(project, option).plate(plate_id)
+    placed = chosen(plate_plan(plate).placed(to_file_axes(plate, options)), options.content)
+    lines = words(project, option, plate, options.stamp or stamp(project, option), options)
+    box = to_file_axes(plate, options).contour(plate.outline).bounds
+    return placed.joined(Plan(labels=tuple(labels(lines, box))))
+
+
+def to_file_axes(plate: PlateLayout, options: DxfOptions) -> Placement:
+    """From the plate's axes to the file's: mirrored for the back face, then moved to the chosen origin."""
+    turned = Placement(mirrored=options.face_up is FaceUp.BACK)
+    if options.origin is Origin.DATUM:
+        return turned
+    left, bottom, _, _ = turned.contour(plate.outline).bounds
+    return Placement(-left, -bottom, mirrored=turned.mirrored)
+
+
+def whole_box(plan: Plan) -> Bounds:
+    """The box of a plan, its labels included at an ordinary letter's width."""
+    x1, y1, x2, y2 = plan.bounds
+    for label in plan.labels:
+        x1, y1 = min(x1, label.at.x), min(y1, label.at.y - HEIGHT / 2)
+        x2 = max(x2, label.at.x + len(label.text) * label.height * _LETTER_WIDTH)
+        y2 = max(y2, label.at.y + label.height)
+    return x1, y1, x2, y2

@@ -1,0 +1,84 @@
+"""From a laid-out plate to the plan of its cutting file, in the plate's own axes and finished sizes."""
+
+import math
+from collections.abc import Iterator
+from typing import Final
+
+from panelcad.geometry.contour import Contour, Vertex, circle, rectangle
+from panelcad.geometry.placement import Placement
+from panelcad.geometry.point import Point
+from panelcad.geometry.track import Track, line
+from panelcad.model.layout import Feature, PlacedCut, PlateLayout
+from panelcad.model.plate import CutState, PlateState
+from panelcad.outputs.dxf_layers import Layer, layer_of
+from panelcad.outputs.dxf_options import Content
+from panelcad.outputs.dxf_plan import Loop, Plan, Stroke
+
+_CROSS: Final = 5.0
+"""Half the length in mm of the cross at the datum."""
+LAYERS_OF: Final = {
+    Content.CUTS: frozenset({Layer.OUTLINE, Layer.CUTOUT, Layer.BEND}),
+    Content.DRILLS: frozenset(layer for layer in Layer if layer.startswith("DRILL")) | {Layer.CENTRE_MARK},
+    Content.ENGRAVING: frozenset({Layer.ENGRAVE}),
+    Content.REFERENCE: frozenset({Layer.EXISTING, Layer.HARDWARE, Layer.REFERENCE}),
+}
+
+
+def plate_plan(plate: PlateLayout) -> Plan:
+    """Everything the plate's file can hold; the outline first, then cuts in the plate's order."""
+    return Plan(
+        loops=(Loop(Layer.OUTLINE, plate.outline, plate.plate.id), *_cut_loops(plate), *_hardware(plate)),
+        strokes=(*_bends(plate), *_datum_cross()),
+    )
+
+
+def chosen(plan: Plan, content: frozenset[Content]) -> Plan:
+    """What of a plan a file shall hold."""
+    return plan.on_layers(frozenset().union(*(LAYERS_OF[each] for each in content)))
+
+
+def _cut_loops(plate: PlateLayout) -> Iterator[Loop]:
+    was_there = plate.plate.state is not PlateState.NEW
+    for feature in (*plate.inner, *plate.attach):
+        yield _loop(feature, Layer.EXISTING if was_there else layer_of(feature))
+    for cut in plate.cuts:
+        for feature in cut.features:
+            yield _loop(feature, Layer.EXISTING if was_there and _is_in_the_metal(cut) else layer_of(feature))
+
+
+def _is_in_the_metal(cut: PlacedCut) -> bool:
+    return cut.cut.state is CutState.EXISTING
+
+
+def _loop(feature: Feature, layer: Layer) -> Loop:
+    return Loop(layer, feature.contour, feature.id)
+
+
+def _hardware(plate: PlateLayout) -> Iterator[Loop]:
+    for feature in plate.features:
+        form = feature.form
+        if form is not None and form.countersink is not None:
+            yield Loop(Layer.HARDWARE, circle(feature.centre, form.countersink.diameter), feature.id)
+        if form is not None and form.nutplate is not None:
+            yield Loop(Layer.HARDWARE, _flange(feature, plate), feature.id)
+
+
+def _flange(screw: Feature, plate: PlateLayout) -> Contour:
+    """The nutplate's flange, along the line through its two rivets."""
+    nutplate = screw.form.nutplate if screw.form else None
+    if nutplate is None:
+        raise ValueError(f"{screw.id} has no nutplate")
+    rivet = next(f for f in plate.features if f.owner == screw.owner and f.name == f"{screw.name} rivet 1")
+    turn = math.degrees(math.atan2(rivet.centre.y - screw.centre.y, rivet.centre.x - screw.centre.x))
+    flange = rectangle(Point(0.0, 0.0), nutplate.flange_length, nutplate.flange_width)
+    return Placement(screw.centre.x, screw.centre.y, turn).contour(flange)
+
+
+def _bends(plate: PlateLayout) -> Iterator[Stroke]:
+    for bend in plate.plate.bends:
+        yield Stroke(Layer.BEND, line(Point(bend.x1, bend.y1), Point(bend.x2, bend.y2)))
+
+
+def _datum_cross() -> Iterator[Stroke]:
+    for dx, dy in ((_CROSS, 0.0), (0.0, _CROSS)):
+        yield Stroke(Layer.REFERENCE, Track((Vertex(-dx, -dy), Vertex(dx, dy))))

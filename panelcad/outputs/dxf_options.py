@@ -1,0 +1,52 @@
+"""What a person may choose about a cutting file."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from panelcad.model.revision import Stamp
+from panelcad.units import LengthUnit
+
+
+class DxfVersion(StrEnum):
+    """By the release that introduced it."""
+
+    R12 = "R12"
+    R2000 = "R2000"
+    R2010 = "R2010"
+    R2018 = "R2018"
+
+
+class Content(StrEnum):
+    """What may be left out of a file. The outline always goes with the cuts."""
+
+    CUTS = "cuts"
+    DRILLS = "drills"
+    ENGRAVING = "engraving"
+    REFERENCE = "reference"
+
+
+class Origin(StrEnum):
+    DATUM = "datum"
+    LOWER_LEFT = "lower left corner"
+
+
+class FaceUp(StrEnum):
+    """The face the machinist looks at; the back is the front mirrored left to right."""
+
+    FRONT = "front"
+    BACK = "back"
+
+
+EVERYTHING = frozenset(Content)
+
+
+@dataclass(frozen=True)
+class DxfOptions:
+    """`unit` None is the project's; `stamp` None is what the release log says of the option as it stands."""
+
+    version: DxfVersion = DxfVersion.R2010
+    unit: LengthUnit | None = None
+    content: frozenset[Content] = EVERYTHING
+    origin: Origin = Origin.DATUM
+    face_up: FaceUp = FaceUp.FRONT
+    stamp: Stamp | None = None

@@ -1,0 +1,70 @@
+"""The text on a cutting file's reference layer: project, revision, face, unit, one 'key: value' a line."""
+
+from collections.abc import Iterator
+from typing import Final
+
+from panelcad.drawing.display import Bounds
+from panelcad.geometry.point import Point
+from panelcad.model.fingerprint import plate_fingerprint
+from panelcad.model.layout import PlateLayout
+from panelcad.model.plate import PlateState
+from panelcad.model.project import Option, Project
+from panelcad.model.revision import Stamp
+from panelcad.outputs.dxf_layers import Layer
+from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
+from panelcad.outputs.dxf_plan import Label
+from panelcad.units import LengthUnit, format_length
+
+HEIGHT: Final = 3.5
+PITCH: Final = 6.0
+GAP: Final = 10.0
+"""Lettering in mm: height of a capital (ISO 3098 series), line pitch, and distance below the sheet."""
+
+CAUTION: Final = (
+    "Planning aid, it approves nothing. Check every dimension against the maker's manual and the aircraft.",
+    "Do not cut before the data are approved and a paper or scrap template has been tried in the aircraft.",
+)
+_FACE: Final = {
+    FaceUp.FRONT: "front face up, as the pilot sees it",
+    FaceUp.BACK: "BACK FACE UP, MIRRORED left to right",
+}
+_UNIT: Final = {LengthUnit.MM: "millimetres", LengthUnit.INCH: "inches"}
+
+
+def words(project: Project, option: Option, plate: PlateLayout, stamp: Stamp, options: DxfOptions) -> list[str]:
+    """The lines, first to last."""
+    sheet = plate.plate
+    return [
+        f"Project: {project.title}",
+        f"Aircraft: {project.aircraft.registration}, {project.aircraft.type_name}",
+        f"Option: {option.name} ({option.id})",
+        f"Plate: {sheet.name} ({sheet.id}), {sheet.role.value}, {sheet.state.value}",
+        f"Revision: {stamp.revision_text}",
+        f"Fingerprint: {stamp.fingerprint}",
+        f"Plate fingerprint: {plate_fingerprint(project, option, sheet)}",
+        f"Unit: {_UNIT[options.unit or project.unit]}",
+        f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick",
+        f"Face: {_FACE[options.face_up]}",
+        f"Origin: {_origin(project, options)}",
+        "Sizes: finished sizes, no allowance for the cutter's width",
+        *_of_a_used_sheet(plate),
+        *(f"Caution: {line}" for line in CAUTION),
+    ]
+
+
+def labels(lines: list[str], box: Bounds) -> Iterator[Label]:
+    """The lines set below the sheet, flush left with it."""
+    left, bottom = box[0], box[1] - GAP - HEIGHT
+    for number, line in enumerate(lines):
+        yield Label(Layer.REFERENCE, line, Point(left, bottom - number * PITCH), HEIGHT)
+
+
+def _origin(project: Project, options: DxfOptions) -> str:
+    if options.origin is Origin.DATUM:
+        return f"datum: {project.aircraft.datum}"
+    return "lower left corner of the sheet's box"
+
+
+def _of_a_used_sheet(plate: PlateLayout) -> Iterator[str]:
+    if plate.plate.state is not PlateState.NEW:
+        yield f"Metal: the sheet is there already, so are its outline and the cuts on layer {Layer.EXISTING}"
