@@ -102,6 +102,25 @@ class SheetRange(Record):
     source: Source
 
 
+class CompassSafe(Record):
+    """The distance from which a thing turns a magnetic compass by at most one degree, as its maker states it."""
+
+    distance: PositiveLength
+    source: Source
+
+
+class Control(StrEnum):
+    """What a hand does with it; spacing between controls depends on it."""
+
+    TOGGLE = "toggle"
+    ROCKER = "rocker"
+    PUSH_BUTTON = "push button"
+    PUSH_PULL = "push-pull"
+    ROTARY = "continuous rotary"
+    SELECTOR = "rotary selector"
+    KEY = "key"
+
+
 class Cutout(Record):
     """A generic cutout of the library. Its own unit is the one its source measures in; lengths here are in mm.
 
@@ -121,6 +140,9 @@ class Cutout(Record):
     bodies: tuple[Body, ...] = ()
     rack: RackUnit | None = None
     grip: SheetRange | None = None
+    control: Control | None = None
+    compass_safe: CompassSafe | None = None
+    """None where it is not known."""
     prefix: Annotated[str, Field(pattern=r"^[A-Z]{0,3}$")] = ""
     notes: Text = ""
 

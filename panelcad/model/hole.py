@@ -1,12 +1,12 @@
 """Holes for fasteners, and the hardware that goes with them."""
 
-import math
 from enum import StrEnum
 from typing import Annotated, Self
 
 from pydantic import Field, model_validator
 
-from panelcad.geometry.contour import Contour, Vertex, circle, closed_chain
+from panelcad.geometry.contour import Contour, circle
+from panelcad.geometry.keyed import flatted, keyed
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.base import Angle, Length, Name, NonNegativeLength, Number, PositiveLength, Record
@@ -81,28 +81,10 @@ class HoleForm(Record):
         """The cut contour about the hole's own centre, in mm."""
         radius = self.diameter / 2
         if self.kind is HoleKind.FLATTED:
-            return Placement(rotation=self.key_angle).contour(_flatted(radius, self.key_depth))
+            return Placement(rotation=self.key_angle).contour(flatted(radius, self.key_depth))
         if self.kind is HoleKind.KEYED:
-            return Placement(rotation=self.key_angle).contour(_keyed(radius, self.key_depth, self.key_width))
+            return Placement(rotation=self.key_angle).contour(keyed(radius, self.key_depth, self.key_width))
         return circle(Point(0.0, 0.0), self.diameter)
-
-
-def _flatted(radius: float, depth: float) -> Contour:
-    """A round hole with a flat across its +x side, `depth` inside the circle."""
-    across = radius - depth
-    half = math.sqrt(radius**2 - across**2)
-    angle = math.atan2(half, across)
-    return closed_chain((Vertex(across, half, math.tan((2 * math.pi - 2 * angle) / 4)), Vertex(across, -half)))
-
-
-def _keyed(radius: float, depth: float, width: float) -> Contour:
-    """A round hole with a square key on its +x side, `depth` outside the circle."""
-    half = width / 2
-    root = math.sqrt(radius**2 - half**2)
-    angle = math.atan2(half, root)
-    bulge = math.tan((2 * math.pi - 2 * angle) / 4)
-    tip = radius + depth
-    return closed_chain((Vertex(root, half, bulge), Vertex(root, -half), Vertex(tip, -half), Vertex(tip, half)))
 
 
 class Spot(Record):
