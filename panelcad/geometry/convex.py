@@ -30,7 +30,7 @@ def trapezoid_fits(width: float, height: float, side_angle: float, radius: float
 def _core_widths(width: float, height: float, side_angle: float, radius: float) -> tuple[float, float]:
     """Widths, on top and below, of the trapezoid that lies `radius` inside on every side.
 
-    A leaning side moved inward by r shifts along x by r / cos(angle); r below the top it has moved by r·tan(angle) more.
+    A leaning side moved inward by r shifts along x by r / cos(angle); r below the top it has moved r·tan(angle) more.
     """
     angle = math.radians(side_angle)
     slope, inset = math.tan(angle), radius / math.cos(angle)
