@@ -5,6 +5,7 @@ Inside panelcad a length is a float in millimetres, rounded to a whole nanometre
 
 import math
 import re
+from decimal import ROUND_HALF_UP, Decimal
 from enum import StrEnum
 from fractions import Fraction
 from typing import Final
@@ -12,6 +13,9 @@ from typing import Final
 from panelcad.errors import UnreadableQuantity
 
 MM_PER_INCH: Final = 25.4
+"""Exact by definition: international yard and pound agreement of 1959; NIST Special Publication 811, B.8."""
+
+KG_PER_POUND: Final = 0.45359237
 """Exact by definition: international yard and pound agreement of 1959; NIST Special Publication 811, B.8."""
 
 NM_PER_MM: Final = 1_000_000
@@ -50,6 +54,7 @@ _LENGTH = re.compile(
     \s*(?P<unit>[a-zA-Z"”″']*)\s*$""",
     re.VERBOSE,
 )
+_MASS: Final = re.compile(r"^\s*(?P<number>\d+(?:[.,]\d*)?|[.,]\d+)\s*(?P<unit>[a-zA-Z]*)\s*$")
 _EXPECTED: Final = "a length such as 3 1/8, 3.125in or 79.4 mm"
 
 
@@ -175,3 +180,88 @@ def format_angle(degrees: float) -> str:
     '90°'
     """
     return f"{round(degrees, 3):g}°"
+
+
+class MassUnit(StrEnum):
+    KG = "kg"
+    LB = "lb"
+
+    @property
+    def kg(self) -> float:
+        """Kilograms in one unit."""
+        return KG_PER_POUND if self is MassUnit.LB else 1.0
+
+
+_MASS_WORDS: Final[dict[str, MassUnit | None]] = {
+    "": None,
+    "kg": MassUnit.KG,
+    "lb": MassUnit.LB,
+    "lbs": MassUnit.LB,
+}
+
+
+def mass_unit(unit: LengthUnit) -> MassUnit:
+    """The unit people weigh in where they measure in this one: pounds beside inches, kilograms beside millimetres."""
+    return MassUnit.LB if unit is LengthUnit.INCH else MassUnit.KG
+
+
+def parse_mass(text: str, unit: MassUnit) -> float:
+    """Kilograms of what a person typed; `unit` is meant where the text names none. Raises `UnreadableQuantity`.
+
+    >>> parse_mass("2,5 lb", MassUnit.KG)
+    1.133980925
+    """
+    match = _MASS.match(text)
+    word = match["unit"].lower() if match else ""
+    if match is None or word not in _MASS_WORDS:
+        raise UnreadableQuantity(text, "a mass such as 2.4 lb or 1.1 kg")
+    typed_unit = _MASS_WORDS[word] or unit
+    return round(float(match["number"].replace(",", ".")) * typed_unit.kg, 9)
+
+
+def format_mass(kg: float, unit: MassUnit, *, places: int = 2) -> str:
+    """Text such as '2.40 lb'; never '-0.00'.
+
+    >>> format_mass(1.133980925, MassUnit.LB)
+    '2.50 lb'
+    """
+    return f"{_plain_zero(f'{kg / unit.kg:.{places}f}')} {unit.value}"
+
+
+def format_moment(kg_mm: float, unit: LengthUnit, *, places: int = 1) -> str:
+    """Text of a moment such as '16104.0 lb·in' or '185.5 kg·m', of kilogram-millimetres."""
+    if unit is LengthUnit.INCH:
+        return f"{_plain_zero(f'{kg_mm / KG_PER_POUND / MM_PER_INCH:.{places}f}')} lb·in"
+    return f"{_plain_zero(f'{kg_mm / 1000:.{places}f}')} kg·m"
+
+
+def parse_money(text: str) -> Decimal:
+    """The exact amount a person typed, such as '1,250.00' or '1250,5'. Raises `UnreadableQuantity`."""
+    plain = text.replace(" ", "").replace("'", "").replace("\u202f", "")
+    if re.fullmatch(r"-?\d{1,3}(,\d{3})+(\.\d+)?", plain):
+        plain = plain.replace(",", "")
+    elif re.fullmatch(r"-?\d{1,3}(\.\d{3})+(,\d+)?", plain) and ("," in plain or plain.count(".") > 1):
+        plain = plain.replace(".", "")
+    plain = plain.replace(",", ".")
+    if not re.fullmatch(r"-?\d{1,12}(\.\d{1,4})?", plain):
+        raise UnreadableQuantity(text, "an amount of money such as 1250.00")
+    return Decimal(plain)
+
+
+def format_money(amount: Decimal, currency: str) -> str:
+    """Text such as 'USD 12,345.60', rounded half up to the hundredth; the currency is its ISO 4217 code.
+
+    >>> format_money(Decimal("12345.6"), "USD")
+    'USD 12,345.60'
+    """
+    return f"{currency} {hundredths(amount):,}"
+
+
+def hundredths(amount: Decimal) -> Decimal:
+    """The amount rounded half up to two decimals, as invoices are."""
+    rounded_amount = amount.quantize(Decimal("0.01"), rounding=ROUND_HALF_UP)
+    return rounded_amount.copy_abs() if rounded_amount == 0 else rounded_amount
+
+
+def _plain_zero(text: str) -> str:
+    return text.removeprefix("-") if float(text) == 0 else text

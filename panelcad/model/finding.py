@@ -24,6 +24,11 @@ class Measure(StrEnum):
     COUNT = "count"
     ANGLE = "angle"
     RATIO = "ratio"
+    AMPERES = "amperes"
+    VOLTS = "volts"
+    MINUTES = "minutes"
+    MASS = "mass"
+    ARM = "arm"
 
 
 class Finding(Record):

@@ -13,7 +13,10 @@ from panelcad.model.layout import Feature
 from panelcad.model.plate import Plate
 from panelcad.model.project import Item, Option, Project
 
-_NOT_GEOMETRY = {"name", "notes", "summary", "title", "words", "family", "source", "prefix"}
+_WORDS = {"name", "notes", "summary", "title", "words", "family", "source", "prefix"}
+_EQUIPMENT = {"unit", "place", "arm", "circuit"}
+_NOT_GEOMETRY = _WORDS | _EQUIPMENT
+"""`unit` is a cutout's unit of length too: its lengths are in nanometres here, so it says nothing more."""
 
 
 def option_fingerprint(project: Project, option: Option) -> str:

@@ -10,8 +10,10 @@ from panelcad.errors import UnknownName
 from panelcad.model.appearance import Appearance
 from panelcad.model.base import Angle, Id, Length, Name, Record, Text
 from panelcad.model.cutout import Cutout, Mounting
+from panelcad.model.equipment import EquipmentUnit, Place
 from panelcad.model.finding import Acceptance
 from panelcad.model.flight import Flight
+from panelcad.model.planning import Circuit, ElectricalSystem, OptionPlanning, Planning
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
 from panelcad.model.surroundings import Surroundings
@@ -36,6 +38,13 @@ class Item(Record):
     y: Length = 0.0
     rotation: Angle = 0.0
     mounting: Mounting | None = None
+    unit: Id | None = None
+    """The carried unit of equipment it is."""
+    place: Place | None = None
+    """Where in the aircraft it sits, if elsewhere than its unit says."""
+    arm: Length | None = None
+    """Its station arm from the weighing datum, positive aft."""
+    circuit: Circuit = Circuit()
     notes: Text = ""
 
 
@@ -49,6 +58,7 @@ class Option(Record):
     items: tuple[Item, ...] = ()
     acceptances: tuple[Acceptance, ...] = ()
     appearance: Appearance = Appearance()
+    planning: OptionPlanning = OptionPlanning()
 
     @model_validator(mode="after")
     def _hangs_together(self) -> Self:
@@ -99,6 +109,8 @@ class Project(Record):
     surroundings: Surroundings = Surroundings()
     profile: Profile = Profile()
     cutouts: tuple[Cutout, ...] = ()
+    units: tuple[EquipmentUnit, ...] = ()
+    planning: Planning = Planning()
     as_found: Option
     options: tuple[Option, ...] = ()
     releases: tuple[Release, ...] = ()
@@ -113,8 +125,12 @@ class Project(Record):
         _each_once("option", [option.id for option in self.all_options])
         _each_once("cutout", [cutout.name for cutout in self.cutouts])
         known = {cutout.name for cutout in self.cutouts}
+        _each_once("unit of equipment", [unit.name for unit in self.units])
+        units = {unit.name for unit in self.units}
         for option in self.all_options:
             _cutouts_are_carried(option, known)
+            _units_are_carried(option, units)
+            _buses_are_there(option, self.electrical(option))
         return self
 
     @property
@@ -135,6 +151,17 @@ class Project(Record):
             if cutout.name == name:
                 return cutout
         raise UnknownName("cutout", name, tuple(cutout.name for cutout in self.cutouts))
+
+    def unit_named(self, name: str) -> EquipmentUnit:
+        """The carried unit of equipment of this name. Raises `UnknownName`."""
+        for unit in self.units:
+            if unit.name == name:
+                return unit
+        raise UnknownName("unit of equipment", name, tuple(unit.name for unit in self.units))
+
+    def electrical(self, option: Option) -> ElectricalSystem | None:
+        """The electrical system an option flies with: its own, or the aircraft's."""
+        return option.planning.electrical or self.planning.electrical
 
     def with_option(self, option: Option) -> "Project":
         """The project with this option in place of the one of the same id."""
@@ -181,3 +208,18 @@ def _cutouts_are_carried(option: Option, known: set[str]) -> None:
             raise ValueError(
                 f"item '{item.id}' of option '{option.id}' needs cutout '{item.cutout}', which is not carried"
             )
+
+
+def _units_are_carried(option: Option, known: set[str]) -> None:
+    for item in option.items:
+        if item.unit is not None and item.unit not in known:
+            raise ValueError(f"item '{item.id}' of option '{option.id}' is unit '{item.unit}', which is not carried")
+
+
+def _buses_are_there(option: Option, system: ElectricalSystem | None) -> None:
+    for item in option.items:
+        if item.circuit.bus is None:
+            continue
+        if system is None:
+            raise ValueError(f"item '{item.id}' is on bus '{item.circuit.bus}', but there is no electrical system")
+        system.must_have(item.circuit.bus, f"item '{item.id}' of option '{option.id}'")
