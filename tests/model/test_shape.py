@@ -1,9 +1,10 @@
+import math
 from typing import Any
 
 import pytest
 from pydantic import TypeAdapter, ValidationError
 
-from panelcad.model.shape import Shape
+from panelcad.model.shape import Corner, Outline, Rectangle, Shape, Slot
 
 SHAPES: TypeAdapter[Any] = TypeAdapter(Shape)
 
@@ -46,3 +47,36 @@ def test_a_shape_is_as_large_as_it_says(plain: dict[str, Any], box: tuple[float,
 def test_a_shape_that_cannot_be_is_refused(plain: dict[str, Any], told: str) -> None:
     with pytest.raises(ValidationError, match=told):
         SHAPES.validate_python(plain)
+
+
+def test_a_slot_is_a_stadium() -> None:
+    assert Slot(length=30, width=10).contour().area == pytest.approx(20 * 10 + math.pi * 25)
+
+
+def test_an_outline_is_turned_counter_clockwise() -> None:
+    clockwise = tuple(Corner(x=x, y=y) for x, y in ((0, 0), (0, 10), (20, 10), (20, 0)))
+    assert Outline(corners=clockwise).contour().area == pytest.approx(200)
+
+
+def test_two_half_circles_are_an_outline() -> None:
+    outline = Outline(corners=(Corner(x=5, y=0, bulge=1), Corner(x=-5, y=0, bulge=1)))
+    assert outline.contour().area == pytest.approx(math.pi * 25)
+
+
+@pytest.mark.parametrize(
+    "corners",
+    [
+        [(0, 0), (1, 0)],
+        [(0, 0), (5, 5), (10, 10)],
+        [(0, 0), (0, 0), (10, 10)],
+    ],
+)
+def test_what_encloses_nothing_is_no_outline(corners: list[tuple[float, float]]) -> None:
+    with pytest.raises(ValidationError):
+        Outline(corners=tuple(Corner(x=x, y=y) for x, y in corners))
+
+
+def test_a_corner_radius_beyond_half_the_side_is_refused() -> None:
+    Rectangle(width=20, height=10, corner_radius=5)
+    with pytest.raises(ValidationError, match="corner radius"):
+        Rectangle(width=20, height=10, corner_radius=5.001)
