@@ -1,5 +1,6 @@
 """The sheet and what is cut in it, the same for the front view and the view from behind."""
 
+import math
 from collections.abc import Iterator
 from itertools import groupby
 from typing import Final
@@ -57,10 +58,12 @@ def _cut_group(placed: PlacedCut, style: ViewStyle, seen: Face) -> Group:
 
 
 def _holes(features: tuple[Feature, ...], style: ViewStyle, seen: Face, *, is_there: bool) -> tuple[Node, ...]:
+    rivets = {feature.name: feature.centre for feature in features if feature.kind is FeatureKind.RIVET}
     nodes: list[Node] = []
     for feature in features:
         if feature.form is not None and feature.kind is not FeatureKind.RIVET:
-            nodes.extend(_hardware(feature.form, Placement(*feature.centre), style, seen))
+            turn = _turn(feature.centre, rivets.get(f"{feature.name} rivet 1", feature.centre))
+            nodes.extend(_hardware(feature.form, Placement(*feature.centre, turn), style, seen))
         nodes.append(_edge(feature, style, is_there=is_there))
     return tuple(nodes)
 
@@ -84,10 +87,15 @@ def _hardware(form: HoleForm, at: Placement, style: ViewStyle, seen: Face) -> It
         yield Path((_flange(form.nutplate, at),), pen=style.narrow_pen(colour, _line(Face.BACK, seen)))
 
 
+def _turn(hole: Point, rivet: Point) -> float:
+    """Degrees by which a nutplate lies turned: its rivets tell, mirrored and turned as the cut is."""
+    return math.degrees(math.atan2(rivet.y - hole.y, rivet.x - hole.x))
+
+
 def _flange(nutplate: Nutplate, at: Placement) -> Contour:
     length, width = nutplate.flange_length, nutplate.flange_width
     outline = rectangle(Point(0.0, 0.0), length, width, min(length, width) / 2)
-    return Placement(at.x, at.y, nutplate.angle).contour(outline)
+    return at.contour(outline)
 
 
 def _line(face: Face, seen: Face) -> Line:
