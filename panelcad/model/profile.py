@@ -73,6 +73,21 @@ class Profile(Record):
     smallest_segment: PositiveLength = _limit(
         0.05, "Shortest piece of a contour", Standing.SHOP_SETTING, "shop setting"
     )
+    finish_thickness: NonNegativeLength = _limit(
+        0.0,
+        "Thickness of the finish on each coated surface; cuts are made so much larger, the outline so much smaller",
+        Standing.SHOP_SETTING,
+        "shop setting; sizes on papers are finished sizes",
+    )
+    cutter_diameter: PositiveLength = _limit(
+        3.175, "Diameter of the cutter", Standing.SHOP_SETTING, "shop setting, an eighth of an inch"
+    )
+    bend_neutral: Multiple = _limit(
+        0.33,
+        "Neutral axis of a bend, from its inside, in sheet thicknesses",
+        Standing.SHOP_SETTING,
+        "shop setting; try it on a strip of the same sheet",
+    )
     sheet_tolerance: NonNegativeLength = _limit(
         0.127, "Tolerance of a cut on the drawing", Standing.SHOP_SETTING, "shop setting, 0.005 in"
     )

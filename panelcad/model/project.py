@@ -6,7 +6,7 @@ from typing import Annotated, Self, TypeVar
 
 from pydantic import Field, model_validator
 
-from panelcad.errors import UnknownName
+from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.appearance import Appearance
 from panelcad.model.base import Angle, Id, Length, Name, Record, Text
 from panelcad.model.cutout import Cutout, Mounting
@@ -16,6 +16,7 @@ from panelcad.model.flight import Flight
 from panelcad.model.planning import Circuit, ElectricalSystem, OptionPlanning, Planning
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
+from panelcad.model.release import OpenedRevision, Release
 from panelcad.model.surroundings import Surroundings
 from panelcad.units import LengthUnit
 
@@ -81,16 +82,6 @@ class Option(Record):
         return tuple(cut.id for plate in self.plates for cut in plate.cuts)
 
 
-class Release(Record):
-    """An entry of the release log, which only grows."""
-
-    option: Id
-    revision: Annotated[str, Field(pattern=r"^[A-Z]{1,2}$")]
-    on: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")]
-    fingerprint: Annotated[str, Field(max_length=64)]
-    by: Text = ""
-
-
 class Aircraft(Record):
     """The aircraft as the papers name it. `datum` says in words what the origin of the axes is."""
 
@@ -114,6 +105,7 @@ class Project(Record):
     as_found: Option
     options: tuple[Option, ...] = ()
     releases: tuple[Release, ...] = ()
+    opened_revisions: tuple[OpenedRevision, ...] = ()
     flight: Flight = Flight()
     """What every instrument shows in the appearance view."""
     notes: Text = ""
@@ -163,8 +155,21 @@ class Project(Record):
         """The electrical system an option flies with: its own, or the aircraft's."""
         return option.planning.electrical or self.planning.electrical
 
+    def locked_revision(self, option_id: str) -> str:
+        """The revision that an option is locked at: its newest release, unless a later revision was opened; else ''."""
+        released = [entry.revision for entry in self.releases if entry.option == option_id]
+        opened = [entry.revision for entry in self.opened_revisions if entry.option == option_id]
+        if not released or (opened and opened[-1] not in released):
+            return ""
+        return released[-1]
+
     def with_option(self, option: Option) -> "Project":
-        """The project with this option in place of the one of the same id."""
+        """The project with this option in place of the one of the same id. Raises `EditRefused` for a locked one."""
+        locked = self.locked_revision(option.id)
+        if locked and option != self.option(option.id):
+            raise EditRefused(
+                f"Option '{option.name}' is released as revision {locked} and locked; open a new revision to change it."
+            )
         if option.id == AS_FOUND:
             return self.revised(as_found=option)
         return self.revised(options=tuple(option if old.id == option.id else old for old in self.options))

@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 
 from panelcad.model.fingerprint import option_fingerprint
-from panelcad.model.project import Option, Project, Release
+from panelcad.model.project import Option, Project
+from panelcad.model.release import Release
 
 
 @dataclass(frozen=True)
