@@ -15,7 +15,8 @@ def is_made(option: Option, plate: Plate, cut: Cut) -> bool:
 
 
 def refuse_fixed(project: Project, option: Option, ids: Collection[str]) -> None:
-    """Raises `EditRefused` where one of these is held fast by metal that is already cut."""
+    """Raises `EditRefused` where one of these is locked, or held fast by metal that is already cut."""
+    refuse_locked(option, ids)
     for plate in option.plates:
         for cut in plate.cuts:
             if cut.id in ids and is_made(option, plate, cut):
@@ -24,6 +25,13 @@ def refuse_fixed(project: Project, option: Option, ids: Collection[str]) -> None
                     f"make the plate new, or place another cut."
                 )
         _refuse_old_screws(project, option, plate, ids)
+
+
+def refuse_locked(option: Option, ids: Collection[str]) -> None:
+    """Raises `EditRefused` where one of these is locked."""
+    for one in option.locked:
+        if one in ids:
+            raise EditRefused(f"'{one}' is locked; unlock it first.")
 
 
 def refuse_kept(option: Option, plate: Plate) -> None:

@@ -51,4 +51,5 @@ def fresh_name(wanted: str, taken: Collection[str]) -> str:
 
 def ids_in(project: Project, option: Option) -> frozenset[str]:
     """Every id that something in the option, or around the panel, bears."""
-    return frozenset(plate.id for plate in option.plates) | {thing.id for thing in all_things(project, option)}
+    marks = (mark.id for mark in option.marks())
+    return frozenset((*marks, *(p.id for p in option.plates), *(thing.id for thing in all_things(project, option))))

@@ -3,8 +3,9 @@
 from collections.abc import Collection
 from typing import Any
 
-from panelcad.editing.fixed import is_made, refuse_kept
+from panelcad.editing.fixed import is_made, refuse_kept, refuse_locked
 from panelcad.editing.lookup import sharers
+from panelcad.editing.marks import marks_without
 from panelcad.editing.parts import AROUND, PLATE_PARTS, all_things, with_parts
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.plate import Plate
@@ -22,8 +23,10 @@ def remove(project: Project, option_id: str, ids: Collection[str]) -> Project:
     _refuse_unknown(project, option, gone)
     _refuse_made(option, gone)
     away = _with_what_goes_along(option, gone)
+    refuse_locked(option, away)
     plates = tuple(_plate_without(option, plate, away) for plate in option.plates)
-    project = project.with_option(option.revised(items=_without(option.items, away), plates=plates))
+    left = option.revised(items=_without(option.items, away), plates=plates, **marks_without(option, away))
+    project = project.with_option(left)
     around = with_parts(project.surroundings, AROUND, lambda kept: _without(kept, gone))
     return project if around is project.surroundings else project.revised(surroundings=around)
 
@@ -37,7 +40,7 @@ def _with_what_goes_along(option: Option, gone: frozenset[str]) -> frozenset[str
 
 
 def _refuse_unknown(project: Project, option: Option, gone: frozenset[str]) -> None:
-    known = tuple(thing.id for thing in all_things(project, option))
+    known = tuple(thing.id for thing in (*all_things(project, option), *option.marks()))
     for one in gone.difference(known):
         raise UnknownName("part", one, known)
 

@@ -13,6 +13,7 @@ from panelcad.model.cutout import Cutout, Mounting
 from panelcad.model.equipment import EquipmentUnit, Place
 from panelcad.model.finding import Acceptance
 from panelcad.model.flight import Flight
+from panelcad.model.markup import Dimension, DrawingNote, Group
 from panelcad.model.planning import Circuit, ElectricalSystem, OptionPlanning, Planning
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
@@ -60,10 +61,16 @@ class Option(Record):
     acceptances: tuple[Acceptance, ...] = ()
     appearance: Appearance = Appearance()
     planning: OptionPlanning = OptionPlanning()
+    groups: tuple[Group, ...] = ()
+    locked: tuple[Id, ...] = ()
+    """What the window neither moves nor takes away until it is unlocked."""
+    dimensions: tuple[Dimension, ...] = ()
+    drawing_notes: tuple[DrawingNote, ...] = ()
 
     @model_validator(mode="after")
     def _hangs_together(self) -> Self:
-        _each_once("id", [*(p.id for p in self.plates), *self.cut_ids(), *(i.id for i in self.items)])
+        _each_once("id", [*(p.id for p in self.plates), *self.cut_ids(), *(i.id for i in self.items), *self.mark_ids()])
+        _marks_are_at_home(self)
         plates = {plate.id: plate for plate in self.plates}
         for plate in self.plates:
             if plate.over is not None and plate.over not in plates:
@@ -80,6 +87,20 @@ class Option(Record):
 
     def cut_ids(self) -> tuple[str, ...]:
         return tuple(cut.id for plate in self.plates for cut in plate.cuts)
+
+    def marks(self) -> tuple[Group | Dimension | DrawingNote, ...]:
+        """Groups, dimensions and notes."""
+        return (*self.groups, *self.dimensions, *self.drawing_notes)
+
+    def mark_ids(self) -> tuple[str, ...]:
+        return tuple(mark.id for mark in self.marks())
+
+    def part_ids(self) -> frozenset[str]:
+        """The ids of plates, items, cuts, attach screws and engravings."""
+        screws = (screw.id for plate in self.plates for screw in plate.attach_screws)
+        engravings = (engraving.id for plate in self.plates for engraving in plate.engravings)
+        plates, items = (plate.id for plate in self.plates), (item.id for item in self.items)
+        return frozenset((*plates, *items, *self.cut_ids(), *screws, *engravings))
 
 
 class Aircraft(Record):
@@ -199,6 +220,20 @@ def _item_is_at_home(item: Item, plates: dict[str, Plate]) -> None:
         raise ValueError(f"item '{item.id}' is on plate '{item.plate}', which is not there")
     if item.cut is not None and item.cut not in {cut.id for cut in plates[item.plate].cuts}:
         raise ValueError(f"item '{item.id}' uses cut '{item.cut}', which is not on plate '{item.plate}'")
+
+
+def _marks_are_at_home(option: Option) -> None:
+    """Dimensions and notes are on plates that are there, and hold on to parts that are there."""
+    marks: tuple[Dimension | DrawingNote, ...] = (*option.dimensions, *option.drawing_notes)
+    if not marks:
+        return
+    plates, known = {plate.id for plate in option.plates}, option.part_ids()
+    for mark in marks:
+        if mark.plate not in plates:
+            raise ValueError(f"'{mark.id}' is drawn on plate '{mark.plate}', which is not there")
+        for part in mark.parts:
+            if part not in known:
+                raise ValueError(f"'{mark.id}' holds on to '{part}', which is not there")
 
 
 def _cutouts_are_carried(option: Option, known: set[str]) -> None:

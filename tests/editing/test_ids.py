@@ -4,7 +4,7 @@ from pydantic import TypeAdapter
 
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.model.base import Id
-from tests.editing.test_move import one_instrument
+from tests.editing.scenes import one_instrument
 
 
 @given(st.text(max_size=300), st.integers(0, 3))

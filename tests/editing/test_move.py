@@ -2,24 +2,9 @@ import pytest
 
 from panelcad.editing.move import move_by, move_to
 from panelcad.errors import EditRefused, UnknownName
-from panelcad.model.project import AS_FOUND, Option, Project
+from panelcad.model.project import AS_FOUND, Option
 from tests import builders
-
-
-def one_instrument(**cut_fields: object) -> Project:
-    plate = builders.sheet(cuts=(builders.cut("hole", 10.0, 20.0, **cut_fields),))
-    return builders.project(plate, items=(builders.item("gauge", 10.0, 20.0, cut="hole"),))
-
-
-def stack() -> Project:
-    plate = builders.sheet(cuts=(builders.cut("bay", 0.0, 0.0),))
-    items = (builders.item("upper", 0.0, 20.0, cut="bay"), builders.item("lower", 0.0, -20.0, cut="bay"))
-    return builders.project(plate, items=items)
-
-
-def where(project: Project) -> dict[str, tuple[float, float]]:
-    option = project.option("new")
-    return {thing.id: (thing.x, thing.y) for thing in (*option.items, *option.plates[0].cuts)}
+from tests.editing.scenes import one_instrument, stack, where
 
 
 @pytest.mark.parametrize("named", ["gauge", "hole"])

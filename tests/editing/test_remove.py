@@ -4,7 +4,7 @@ from panelcad.editing.remove import remove
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.project import Project
 from tests import builders
-from tests.editing.test_move import one_instrument, stack
+from tests.editing.scenes import one_instrument, stack
 
 
 def left(project: Project) -> set[str]:

@@ -3,7 +3,7 @@ import pytest
 from panelcad.editing.rename import rename, rename_plate
 from panelcad.errors import UnknownName
 from tests import builders
-from tests.editing.test_move import one_instrument, stack
+from tests.editing.scenes import one_instrument, stack
 
 
 def test_an_item_keeps_its_id_and_its_own_cut_follows_while_it_bears_the_same_name() -> None:

@@ -1,6 +1,6 @@
 from panelcad.editing.rotate import rotate_about, rotate_by, rotate_to
 from panelcad.geometry.point import Point
-from tests.editing.test_move import one_instrument, stack, where
+from tests.editing.scenes import one_instrument, stack, where
 
 
 def test_an_instrument_turns_about_its_own_centre_with_its_cut() -> None:

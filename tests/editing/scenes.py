@@ -1,0 +1,20 @@
+"""Small panels to edit."""
+
+from panelcad.model.project import Project
+from tests import builders
+
+
+def one_instrument(**cut_fields: object) -> Project:
+    plate = builders.sheet(cuts=(builders.cut("hole", 10.0, 20.0, **cut_fields),))
+    return builders.project(plate, items=(builders.item("gauge", 10.0, 20.0, cut="hole"),))
+
+
+def stack() -> Project:
+    plate = builders.sheet(cuts=(builders.cut("bay", 0.0, 0.0),))
+    items = (builders.item("upper", 0.0, 20.0, cut="bay"), builders.item("lower", 0.0, -20.0, cut="bay"))
+    return builders.project(plate, items=items)
+
+
+def where(project: Project) -> dict[str, tuple[float, float]]:
+    option = project.option("new")
+    return {thing.id: (thing.x, thing.y) for thing in (*option.items, *(c for p in option.plates for c in p.cuts))}
