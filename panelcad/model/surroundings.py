@@ -110,3 +110,8 @@ class Surroundings(Record):
     moving_parts: tuple[MovingPart, ...] = ()
     keep_outs: tuple[KeepOut, ...] = ()
     eye: Eye | None = None
+
+    @property
+    def things(self) -> tuple[Obstacle | DepthLimit | MovingPart | KeepOut, ...]:
+        """Everything that stands around the panel."""
+        return (*self.obstacles, *self.depth_limits, *self.moving_parts, *self.keep_outs)

@@ -1,0 +1,86 @@
+"""Accepting a finding with a reason and initials, and when that word lapses."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from panelcad.checks.report import Accepted
+from panelcad.errors import EditRefused
+from panelcad.geometry.point import Point
+from panelcad.model.finding import Acceptance, Finding
+from panelcad.model.fingerprint import feature_fingerprint
+from panelcad.model.layout import Feature, FeatureKind, Layout, PlacedItem
+
+WORSENED: Final = 0.01
+"""An acceptance lapses when the measured value gets worse by more than this many mm."""
+
+
+def accept(finding: Finding, layout: Layout, *, reason: str, initials: str, on: str) -> Acceptance:
+    """The acceptance to add to the option. Raises `EditRefused` where a finding can never be right."""
+    if not finding.acceptable:
+        raise EditRefused(f"'{finding.problem}' cannot be accepted: it can never be right")
+    return Acceptance(
+        finding=finding.identity,
+        reason=reason,
+        initials=initials,
+        on=on,
+        measured=finding.measured,
+        geometry=feature_fingerprint(named_features(finding, layout)),
+    )
+
+
+def sort_out(
+    findings: Iterable[Finding], layout: Layout
+) -> tuple[list[Finding], tuple[Accepted, ...], tuple[Acceptance, ...]]:
+    """Findings that stay open, those that stand accepted, and acceptances whose finding changed or got worse."""
+    words = {word.finding: word for word in layout.option.acceptances}
+    still_open: list[Finding] = []
+    accepted: list[Accepted] = []
+    lapsed: list[Acceptance] = []
+    for finding in findings:
+        word = words.get(finding.identity)
+        if word is None:
+            still_open.append(finding)
+        elif _stands(word, finding, layout):
+            accepted.append(Accepted(finding, word))
+        else:
+            still_open.append(finding)
+            lapsed.append(word)
+    return still_open, tuple(accepted), tuple(lapsed)
+
+
+def named_features(finding: Finding, layout: Layout) -> tuple[Feature, ...]:
+    """The contours a finding is about: the features it names, or all of its items' where it names none."""
+    of_items = [f for f in _all_features(layout, set(finding.items)) if f.owner in finding.items]
+    named = [feature for feature in of_items if feature.id in finding.features]
+    return tuple(sorted(named or of_items, key=lambda feature: feature.id))
+
+
+def _stands(word: Acceptance, finding: Finding, layout: Layout) -> bool:
+    if not finding.acceptable or _has_worsened(word, finding):
+        return False
+    return not word.geometry or word.geometry == feature_fingerprint(named_features(finding, layout))
+
+
+def _has_worsened(word: Acceptance, finding: Finding) -> bool:
+    if word.measured is None or finding.measured is None:
+        return (word.measured is None) != (finding.measured is None)
+    worse = finding.measured - word.measured if finding.more_is_worse else word.measured - finding.measured
+    return worse > WORSENED
+
+
+def _all_features(layout: Layout, owners: set[str]) -> Iterable[Feature]:
+    for plate in layout.plates:
+        yield from plate.features
+        for item in plate.items:
+            if item.item.id in owners:
+                yield from _item_features(item)
+
+
+def _item_features(item: PlacedItem) -> Iterable[Feature]:
+    """An item's bezel and bodies as features, so that a change of their size is seen."""
+    at = Point(item.placement.x, item.placement.y)
+    if item.bezel is not None:
+        yield Feature(item.item.id, "bezel", FeatureKind.OPENING, item.bezel, at, "bezel")
+    for body in item.bodies:
+        name = body.kind.value
+        yield Feature(item.item.id, name, FeatureKind.OPENING, body.footprint, at, name)

@@ -1,0 +1,120 @@
+"""One plate on the bench: its parts, and what the rules about parts and pairs say of them.
+
+A bench is filled once for a full check. A live check fills it again after each edit: parts that are still the same
+records keep their findings, and only what is new is judged, alone and against its neighbours.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from operator import attrgetter
+
+from panelcad.checks.judging import judged, worst
+from panelcad.checks.parts import Layer, Part, Piece
+from panelcad.checks.pieces import Pieces, close_pairs, pieces_of
+from panelcad.checks.registry import EachPair, EachPart, Rule
+from panelcad.checks.report import Verdict
+from panelcad.checks.setting import Setting
+from panelcad.checks.sources import Source, sources
+from panelcad.model.layout import PlateLayout
+
+Key = tuple[int, ...]
+Layers = dict[Layer, Pieces]
+
+
+@dataclass(frozen=True, eq=False)
+class Hit:
+    """What one rule says of one pair of parts."""
+
+    a: Part
+    b: Part
+    verdicts: tuple[Verdict, ...]
+
+
+class Bench:
+    """Judges the parts of one plate in one setting."""
+
+    def __init__(self, setting: Setting, rules: Iterable[Rule]) -> None:
+        self.setting = setting
+        self._rules = tuple(rules)
+        self._known: dict[Key, tuple[Source, Part]] = {}
+        self._alone: dict[int, tuple[Verdict, ...]] = {}
+        self._hits: dict[int, list[Hit]] = {}
+        self._layers: Layers = {layer: pieces_of(layer, ()) for layer in Layer}
+
+    def lay(self, plate: PlateLayout) -> None:
+        """Put the plate's present parts on the bench and judge those that are new."""
+        before = self._known
+        self._known = {}
+        for source in sources(plate, self.setting):
+            self._known[source.key] = before.get(source.key) or (source, source.make())
+        self._forget([part for key, (_, part) in before.items() if key not in self._known])
+        fresh = [part for key, (_, part) in self._known.items() if key not in before]
+        if fresh:
+            self._judge_alone(fresh)
+            self._judge_pairs(fresh)
+
+    def verdicts(self) -> Iterator[Verdict]:
+        """All that is known of the parts on the bench."""
+        for verdicts in self._alone.values():
+            yield from verdicts
+        for part_id, hits in self._hits.items():
+            for hit in hits:
+                if id(hit.a) == part_id:
+                    yield from hit.verdicts
+
+    def _forget(self, gone: list[Part]) -> None:
+        for part in gone:
+            self._alone.pop(id(part), None)
+            for hit in self._hits.pop(id(part), ()):
+                other = hit.b if hit.a is part else hit.a
+                if id(other) in self._hits:
+                    self._hits[id(other)].remove(hit)
+        for layer in {layer for part in gone for layer in part.pieces}:
+            self._layers[layer] = self._layers[layer].without(gone)
+
+    def _judge_alone(self, fresh: list[Part]) -> None:
+        for rule in self._rules:
+            if isinstance(rule.looks_at, EachPart):
+                for part in fresh:
+                    if part.kind in rule.looks_at.kinds:
+                        self._note_alone(part, judged(rule, part.source, self.setting))
+
+    def _note_alone(self, part: Part, verdicts: tuple[Verdict, ...]) -> None:
+        if verdicts:
+            self._alone[id(part)] = self._alone.get(id(part), ()) + verdicts
+
+    def _judge_pairs(self, fresh: list[Part]) -> None:
+        new: Layers = {layer: pieces_of(layer, fresh) for layer in Layer}
+        for rule in self._rules:
+            if isinstance(rule.looks_at, EachPair):
+                self._note_pairs(rule, self._close(rule.looks_at, new))
+        for layer, rows in new.items():
+            if len(rows):
+                self._layers[layer] = self._layers[layer].joined(rows)
+
+    def _close(self, look: EachPair, new: Layers) -> list[tuple[Piece, Piece]]:
+        """Close pairs of which at least one piece is new."""
+        reach = look.reach(self.setting)
+        depth = look.depth_reach(self.setting) if look.depth_reach else None
+        found = close_pairs(new[look.a], new[look.b], reach, depth)
+        found += close_pairs(new[look.a], self._layers[look.b], reach, depth)
+        if look.a is not look.b:
+            found += close_pairs(self._layers[look.a], new[look.b], reach, depth)
+            return found
+        return [(a, b) if a.id <= b.id else (b, a) for a, b in found]
+
+    def _note_pairs(self, rule: Rule, pairs: list[tuple[Piece, Piece]]) -> None:
+        by_parts: dict[tuple[int, int], list[tuple[Piece, Piece]]] = {}
+        for a, b in sorted(pairs, key=lambda pair: (pair[0].id, pair[1].id)):
+            by_parts.setdefault(_ends(a, b), []).append((a, b))
+        for together in by_parts.values():
+            verdicts = worst(v for a, b in together for v in judged(rule, a, b, self.setting))
+            if verdicts:
+                hit = Hit(together[0][0].part, together[0][1].part, verdicts)
+                for part in (hit.a, hit.b):
+                    self._hits.setdefault(id(part), []).append(hit)
+
+
+def _ends(a: Piece, b: Piece) -> tuple[int, int]:
+    low, high = sorted((a.part, b.part), key=attrgetter("kind", "id"))
+    return id(low), id(high)

@@ -1,0 +1,32 @@
+"""Checking again after each edit, judging only what the edit touched. Always equal to a full check."""
+
+from panelcad.checks.bench import Bench
+from panelcad.checks.registry import load_rules
+from panelcad.checks.report import CheckReport
+from panelcad.checks.run import reported, setting_of, whole_verdicts
+from panelcad.model.layout import Layout, PlateLayout, layout
+from panelcad.model.project import Project
+
+
+class LiveChecker:
+    """Keeps what is known of the option checked last. Not for several threads at once."""
+
+    def __init__(self) -> None:
+        self._rules = load_rules()
+        self._benches: dict[str, Bench] = {}
+
+    def update(self, project: Project, option_id: str) -> CheckReport:
+        """The report on this option of the project as it is now. Raises `UnknownName`."""
+        laid = layout(project, project.option(option_id))
+        self._benches = {plate.plate.id: self._bench(plate, laid) for plate in laid.plates}
+        verdicts = [verdict for bench in self._benches.values() for verdict in bench.verdicts()]
+        return reported(laid, [*verdicts, *whole_verdicts(laid, self._rules)], self._rules)
+
+    def _bench(self, plate: PlateLayout, laid: Layout) -> Bench:
+        """The plate's bench, its parts laid; an empty one where the sheet itself or the limits changed."""
+        setting = setting_of(plate, laid)
+        bench = self._benches.get(plate.plate.id)
+        if bench is None or not bench.setting.is_same(setting):
+            bench = Bench(setting, self._rules.rules)
+        bench.lay(plate)
+        return bench

@@ -1,0 +1,53 @@
+"""Checking an option: `check(project, option)` is the whole of it."""
+
+from collections.abc import Iterable
+
+from panelcad.checks.acceptance import sort_out
+from panelcad.checks.bench import Bench
+from panelcad.checks.judging import judged
+from panelcad.checks.registry import Loaded, TheWhole, load_rules
+from panelcad.checks.report import CheckReport, NotJudged, Verdict, in_order
+from panelcad.checks.setting import Setting
+from panelcad.model.finding import Finding
+from panelcad.model.layout import Layout, PlateLayout, layout
+from panelcad.model.project import Option, Project
+
+
+def check(project: Project, option: Option, rules: Loaded | None = None) -> CheckReport:
+    """Every finding of every rule on one option.
+
+    A rule that crashed is named in `not_judged`. `rules` stands for all registered rules where it is not given.
+    """
+    laid = layout(project, option)
+    loaded = rules or load_rules()
+    verdicts = [v for plate in laid.plates for v in _judged_plate(plate, laid, loaded)]
+    return reported(laid, [*verdicts, *whole_verdicts(laid, loaded)], loaded)
+
+
+def setting_of(plate: PlateLayout, laid: Layout) -> Setting:
+    """The setting of a plate of this layout."""
+    return Setting(plate.plate, plate.outline, laid.project.profile, laid.project.surroundings)
+
+
+def whole_verdicts(laid: Layout, loaded: Loaded) -> list[Verdict]:
+    """What the rules about the whole option say."""
+    return [v for rule in loaded.rules if isinstance(rule.looks_at, TheWhole) for v in judged(rule, laid)]
+
+
+def reported(laid: Layout, verdicts: Iterable[Verdict], loaded: Loaded) -> CheckReport:
+    """The report of these verdicts, acceptances applied."""
+    broken = {NotJudged(name, reason) for name, reason in loaded.failures}
+    findings: list[Finding] = []
+    for verdict in verdicts:
+        if isinstance(verdict, NotJudged):
+            broken.add(verdict)
+        else:
+            findings.append(verdict)
+    still_open, accepted, lapsed = sort_out(in_order(findings), laid)
+    return CheckReport(laid.project, laid.option, tuple(still_open), accepted, lapsed, tuple(sorted(broken)))
+
+
+def _judged_plate(plate: PlateLayout, laid: Layout, loaded: Loaded) -> Iterable[Verdict]:
+    bench = Bench(setting_of(plate, laid), loaded.rules)
+    bench.lay(plate)
+    return bench.verdicts()
