@@ -10,6 +10,7 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Final
 
+from panelcad.arithmetic import NotArithmetic, evaluate
 from panelcad.errors import UnreadableQuantity
 
 MM_PER_INCH: Final = 25.4
@@ -45,17 +46,9 @@ _UNIT_WORDS: Final = {
     "″": LengthUnit.INCH,
     "''": LengthUnit.INCH,
 }
-_LENGTH = re.compile(
-    r"""^\s*(?P<sign>[-+−]?)\s*
-    (?:
-        (?:(?P<whole>\d+)(?:\s*-\s*|\s+))?(?P<over>\d+)\s*[/⁄]\s*(?P<under>\d+)
-      | (?P<decimal>\d+(?:[.,]\d*)?|[.,]\d+)
-    )
-    \s*(?P<unit>[a-zA-Z"”″']*)\s*$""",
-    re.VERBOSE,
-)
+_MM: Final = {word: Fraction(round(unit.mm * 10), 10) for word, unit in _UNIT_WORDS.items()}
 _MASS: Final = re.compile(r"^\s*(?P<number>\d+(?:[.,]\d*)?|[.,]\d+)\s*(?P<unit>[a-zA-Z]*)\s*$")
-_EXPECTED: Final = "a length such as 3 1/8, 3.125in or 79.4 mm"
+_EXPECTED: Final = "a length such as 3 1/8, 3.125in, 79.4 mm or 2*1.5in + 1/4"
 
 
 def to_nanometre(mm: float) -> int:
@@ -75,6 +68,8 @@ def parse_length(text: str, unit: LengthUnit) -> float:
     79.375
     >>> parse_length("79,4 mm", LengthUnit.INCH)
     79.4
+    >>> parse_length("2*(1.5in + 10mm)", LengthUnit.MM)
+    96.2
 
     Raises `UnreadableQuantity`.
     """
@@ -82,33 +77,15 @@ def parse_length(text: str, unit: LengthUnit) -> float:
 
 
 def parse_signed_length(text: str, unit: LengthUnit) -> tuple[float, LengthUnit]:
-    """The length in mm and the unit it was typed in. Raises `UnreadableQuantity`."""
-    match = _LENGTH.match(text)
-    if match is None:
-        raise UnreadableQuantity(text, _EXPECTED)
-    typed_unit = _unit_named(match["unit"], unit, text)
-    number = _number(match, text)
-    mm = float(number * Fraction(typed_unit.mm).limit_denominator(10))
-    if mm > LARGEST_LENGTH:
-        raise UnreadableQuantity(text, "a length of at most 100 m")
-    return rounded(-mm if match["sign"] in {"-", "−"} else mm), typed_unit
-
-
-def _unit_named(word: str, default: LengthUnit, text: str) -> LengthUnit:
-    if not word:
-        return default
+    """The length in mm and the first unit that was typed, or `unit`. Raises `UnreadableQuantity`."""
     try:
-        return _UNIT_WORDS[word.lower()]
-    except KeyError:
-        raise UnreadableQuantity(text, "the unit mm or in") from None
-
-
-def _number(match: re.Match[str], text: str) -> Fraction:
-    if match["decimal"] is not None:
-        return Fraction(match["decimal"].replace(",", ".").strip() or "0")
-    if int(match["under"]) == 0:
-        raise UnreadableQuantity(text, "a fraction that does not divide by zero")
-    return Fraction(int(match["whole"] or 0)) + Fraction(int(match["over"]), int(match["under"]))
+        value = evaluate(text, _MM, unit.value)
+    except NotArithmetic as error:
+        raise UnreadableQuantity(text[:60], f"{error}: {_EXPECTED}" if text.strip() else _EXPECTED) from None
+    if abs(value.amount) > LARGEST_LENGTH:
+        raise UnreadableQuantity(text[:60], "a length of at most 100 m")
+    nanometres = round(value.amount * NM_PER_MM)
+    return nanometres / NM_PER_MM, _UNIT_WORDS[value.word] if value.word else unit
 
 
 def in_unit(mm: float, unit: LengthUnit) -> float:
