@@ -2,7 +2,7 @@
 
 Cuts are numbered plate by plate in reading order: row by row from the top, each from the left. A cut's opening bears
 the cut's number (7), its other openings and its holes follow it (7.1, 7.2). An item has the number of its cut; items
-that share one add a letter from the top (7A, 7B); items without a cut and those mounted elsewhere follow after the cuts.
+that share one add a letter from the top (7A, 7B); items without a cut and those mounted elsewhere come last.
 Attach screws are S1, S2, …, inner openings of a plate P1, P2, …
 """
 
