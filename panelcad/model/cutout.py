@@ -9,6 +9,7 @@ from panelcad.model.base import Angle, Id, Length, Name, NonNegativeLength, Posi
 from panelcad.model.hole import HoleGroup
 from panelcad.model.shape import Shape
 from panelcad.model.source import Source
+from panelcad.model.travel import Travel
 from panelcad.units import LengthUnit
 
 
@@ -72,6 +73,10 @@ class Body(Record):
     rotation: Angle = 0.0
     near: NonNegativeLength = 0.0
     far: PositiveLength
+    travels: tuple[Travel, ...] = ()
+    """Where a lever or knob goes from its place, in the cutout's own axes, z away from the pilot."""
+    bundle_diameter: PositiveLength | None = None
+    """Outside diameter of the wire bundle or hose that bends here; None where it is not known."""
     source: Source
 
     @model_validator(mode="after")
@@ -91,6 +96,8 @@ class RackUnit(Record):
     height: PositiveLength
     width: PositiveLength
     rail_distance: PositiveLength
+    slide_out: PositiveLength | None = None
+    """How far the unit is pulled toward the pilot to leave its tray; None means as far as its tray is deep."""
     source: Source
 
 

@@ -6,7 +6,7 @@ from typing import Annotated
 from pydantic import Field
 
 from panelcad.geometry.point import Point
-from panelcad.model.base import Id, Length, Name, Record
+from panelcad.model.base import Id, Length, Name, Record, Text
 
 
 class Severity(StrEnum):
@@ -31,6 +31,19 @@ class Measure(StrEnum):
     ARM = "arm"
 
 
+class Cure(Record):
+    """What would cure a finding: the smallest straight move of one thing, or something else to do, in words."""
+
+    item: str
+    """The id of the cut, item or screw to move or change."""
+    dx: Length = 0.0
+    dy: Length = 0.0
+    advice: Text = ""
+    """What to do instead of moving; '{value}' stands for `value` in the reader's unit."""
+    value: float | None = None
+    measure: Measure = Measure.LENGTH
+
+
 class Finding(Record):
     """One thing that a rule found. Its identity is rule, items and features, without coordinates."""
 
@@ -39,7 +52,7 @@ class Finding(Record):
     items: tuple[str, ...]
     """Ids of the cuts, items, plates and surroundings that are to blame, in sorted order."""
     features: tuple[str, ...] = ()
-    """Which of their parts: 'hole 2', 'case', 'connector'."""
+    """Which of their parts, after the owner's id: 'altimeter/hole 2', 'radio/case', 'radio/connector'."""
     plate: str
     problem: Name
     """What is wrong, without numbers: 'Web between two cuts'."""
@@ -54,6 +67,8 @@ class Finding(Record):
     """False for what can never be right, which nobody may accept."""
     more_is_worse: bool = False
     """True where the measured value must stay below the required one."""
+    cure: Cure | None = None
+    """None where nothing simple would do."""
 
     @property
     def identity(self) -> str:

@@ -70,6 +70,14 @@ class Bend(Record):
     direction: Literal["toward the pilot", "away from the pilot"]
 
 
+class Backing(Record):
+    """What an attach screw needs behind the sheet: a shock mount, a bracket, a nut and the room for its spanner."""
+
+    diameter: PositiveLength
+    depth: PositiveLength
+    purpose: Name = "shock mount"
+
+
 class AttachScrew(Record):
     """A screw that holds the plate itself."""
 
@@ -77,6 +85,7 @@ class AttachScrew(Record):
     x: Length
     y: Length
     form: HoleForm
+    backing: Backing | None = None
 
 
 class CutState(StrEnum):

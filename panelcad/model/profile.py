@@ -8,7 +8,7 @@ from panelcad.model.base import Name, NonNegativeLength, Number, PositiveLength,
 from panelcad.model.source import Source, Standing
 
 
-def _limit(mm: float, title: str, standing: Standing, source: str) -> Any:
+def _limit(mm: float | None, title: str, standing: Standing, source: str) -> Any:
     return Field(default=mm, title=title, json_schema_extra={"standing": standing.value, "source": source})
 
 
@@ -87,6 +87,90 @@ class Profile(Record):
         "Neutral axis of a bend, from its inside, in sheet thicknesses",
         Standing.SHOP_SETTING,
         "shop setting; try it on a strip of the same sheet",
+    )
+    rivet_pitch: Multiple = _limit(
+        3.0, "Pitch of rivets, in D", Standing.PUBLISHED, "AC 43.13-1B paragraph 4-57, rivet spacing"
+    )
+    sheet_least: NonNegativeLength = _limit(
+        1.016, "Thinnest sheet", Standing.PUBLISHED, "approved installation manuals of panel displays, 0.040 in"
+    )
+    new_sheet_least: NonNegativeLength = _limit(
+        1.5748,
+        "Thinnest sheet of a new panel",
+        Standing.PUBLISHED,
+        "approved installation manuals of panel displays, 0.062 in for a replacement panel",
+    )
+    countersink_land: Annotated[Number, Field(ge=0, le=1)] = _limit(
+        1 / 3,
+        "Straight wall left below a countersink, as a share of the sheet",
+        Standing.SHOP_SETTING,
+        "shop setting; a countersink through the whole sheet leaves a knife edge",
+    )
+    sliver_angle: Annotated[Number, Field(ge=0, le=180)] = _limit(
+        45.0,
+        "Sharpest tongue of metal left between cuts, in degrees",
+        Standing.SHOP_SETTING,
+        "shop setting; AC 43.13-1B paragraph 4-58 asks to avoid notches and rapid changes of section",
+    )
+    bend_hole_thicknesses: Multiple = _limit(
+        2.0,
+        "Hole to bend, in sheet thicknesses beside the bend's radius",
+        Standing.PUBLISHED,
+        "general sheet metal design rule: 2 t and the bend radius",
+    )
+    net_section_least: Annotated[Number, Field(ge=0, le=1)] = _limit(
+        0.25,
+        "Sheet left along the weakest line, as a share of the uncut sheet",
+        Standing.SHOP_SETTING,
+        "shop setting; no judgement of strength",
+    )
+    bed_width: PositiveLength | None = _limit(None, "Width of the machine's bed", Standing.SHOP_SETTING, "shop setting")
+    bed_height: PositiveLength | None = _limit(
+        None, "Height of the machine's bed", Standing.SHOP_SETTING, "shop setting"
+    )
+    stock_width: PositiveLength | None = _limit(None, "Width of the stock", Standing.SHOP_SETTING, "shop setting")
+    stock_height: PositiveLength | None = _limit(None, "Height of the stock", Standing.SHOP_SETTING, "shop setting")
+    stock_margin: NonNegativeLength = _limit(
+        6.35, "Margin around a plate on its stock", Standing.SHOP_SETTING, "shop setting"
+    )
+    knob_gap: NonNegativeLength = _limit(
+        3.175, "Clearance between knobs, levers, plugs and neighbouring bezels", Standing.SHOP_SETTING, "shop setting"
+    )
+    tool_diameter: NonNegativeLength = _limit(
+        9.525, "Room for a screwdriver over a front screw, across", Standing.SHOP_SETTING, "shop setting, 3/8 in"
+    )
+    hand_space: NonNegativeLength = _limit(
+        63.5, "Room for a hand beside a connector", Standing.SHOP_SETTING, "shop setting, 2 1/2 in"
+    )
+    slide_clearance: NonNegativeLength = _limit(
+        0.0, "Clearance beside a unit pulled out of its tray", Standing.SHOP_SETTING, "shop setting"
+    )
+    cable_advised: NonNegativeLength = _limit(
+        76.2,
+        "Wires to control cables, advised",
+        Standing.MEMORY,
+        "AC 43.13-1B chapter 11, three inches or a mechanical guard",
+    )
+    fluid_line_advised: NonNegativeLength = _limit(
+        152.4, "Wires to fluid and oxygen lines, advised", Standing.PUBLISHED, "AC 43.13-1B paragraph 11-96, six inches"
+    )
+    fluid_line_least: NonNegativeLength = _limit(
+        50.8,
+        "Wires to fluid and oxygen lines, least, then rigidly clamped",
+        Standing.PUBLISHED,
+        "AC 43.13-1B paragraph 11-96, never less than two inches",
+    )
+    bundle_bend: Multiple = _limit(
+        10.0,
+        "Bend radius of a wire bundle, in its outside diameters",
+        Standing.PUBLISHED,
+        "TM 1-1500-204-23-4; AC 43.13-1B chapter 11 says the same, from memory",
+    )
+    hose_bend: Multiple = _limit(
+        6.0,
+        "Bend radius of a pitot or static hose, in its outside diameters",
+        Standing.SHOP_SETTING,
+        "shop setting; take it from the hose's maker",
     )
     sheet_tolerance: NonNegativeLength = _limit(
         0.127, "Tolerance of a cut on the drawing", Standing.SHOP_SETTING, "shop setting, 0.005 in"

@@ -11,6 +11,7 @@ from pydantic import model_validator
 from panelcad.model.base import Angle, Id, Length, Name, Number, Record
 from panelcad.model.shape import Shape
 from panelcad.model.source import Source
+from panelcad.model.travel import Travel, Turn
 
 
 class ObstacleKind(StrEnum):
@@ -19,6 +20,7 @@ class ObstacleKind(StrEnum):
     DUCT = "duct"
     BRACE = "brace"
     LINE = "line"
+    FLUID_LINE = "fuel, fluid or oxygen line"
     CABLE = "control cable"
     OTHER = "other"
 
@@ -67,22 +69,16 @@ class DepthLimit(Record):
         return self.at_origin + self.slope_x * x + self.slope_y * y
 
 
-class Travel(Record):
-    """A straight way that a moving part goes, both ends included."""
-
-    dx: Length = 0.0
-    dy: Length = 0.0
-    dz: Length = 0.0
-
-
 class MovingPart(Record):
-    """Something that moves, such as a control shaft: its volume and each way it goes from there."""
+    """Something that moves, such as a control shaft, a yoke or a throttle: its volume and each way it goes."""
 
     id: Id
     name: Name
     plate: Id
     volume: Volume
     travels: tuple[Travel, ...] = ()
+    turn: Turn | None = None
+    """How it turns, such as a yoke from stop to stop, at each place of its travel."""
 
 
 class KeepOut(Record):
@@ -104,12 +100,22 @@ class Eye(Record):
     source: Source
 
 
+class Compass(Record):
+    """The magnetic compass in aircraft axes, in mm."""
+
+    x: Length
+    y: Length
+    z: Length
+    source: Source
+
+
 class Surroundings(Record):
     obstacles: tuple[Obstacle, ...] = ()
     depth_limits: tuple[DepthLimit, ...] = ()
     moving_parts: tuple[MovingPart, ...] = ()
     keep_outs: tuple[KeepOut, ...] = ()
     eye: Eye | None = None
+    compass: Compass | None = None
 
     @property
     def things(self) -> tuple[Obstacle | DepthLimit | MovingPart | KeepOut, ...]:
