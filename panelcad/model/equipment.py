@@ -4,7 +4,7 @@ What nobody entered stays None: it is reported as unknown and never taken as zer
 """
 
 from enum import StrEnum
-from typing import Self
+from typing import Annotated, Self
 
 from pydantic import Field, model_validator
 
@@ -146,6 +146,10 @@ class EquipmentUnit(Record):
     supplies: tuple[Supply, ...] = ()
     controls: tuple[Control, ...] = ()
     needs: tuple[Need, ...] = ()
+    engines: Annotated[int, Field(ge=1, le=4)] = 1
+    """How many engines its engine readings are for."""
+    tanks: Annotated[int, Field(ge=1, le=8)] = 1
+    """How many tanks its fuel quantity reading is for."""
     power: Power = Power.ELECTRICAL
     duty: Duty = Duty.CONTINUOUS
     phases: tuple[Phase, ...] = ALL_PHASES

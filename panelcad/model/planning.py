@@ -12,7 +12,7 @@ from pydantic import Field, model_validator
 
 from panelcad.model.base import Id, Length, Name, NonNegativeLength, Number, PositiveLength, Record, Text
 from panelcad.model.equipment import ALL_PHASES, Draw, Duty, Labour, Phase
-from panelcad.model.function import Function
+from panelcad.model.function import Function, Supply
 from panelcad.model.quantity import Currency, Exact, Mass, Minutes, Money, Percent, PositiveAmperes
 
 NOTHING = Decimal(0)
@@ -259,6 +259,8 @@ class Planning(Record):
     tanks: Count | None = None
     fitted: tuple[Function, ...] = ()
     """Functions the aircraft has without a listed unit: belts, position lights."""
+    supplied: tuple[Supply, ...] = ()
+    """What the aircraft supplies without a listed unit: pitot and static lines, antennas that stay."""
     electrical: ElectricalSystem | None = None
     weight: WeightAndBalance | None = None
     costs: CostSettings = CostSettings()
