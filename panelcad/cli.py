@@ -1,14 +1,243 @@
-"""The commands."""
+"""The commands. Each one reads its arguments, calls the same functions a script would, and prints what came of it."""
+
+import json
+import sys
+import traceback
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Annotated, Any, Final
 
 import typer
+from rich.console import Console
+from rich.markup import escape
+from rich.table import Table
 
-app = typer.Typer()
+from panelcad.errors import PanelcadError, ReleaseRefused, UnknownName, UnusableInput
+from panelcad.units import LengthUnit, format_length, format_number
+
+NOTHING_WRONG: Final = 0
+ERRORS_FOUND: Final = 1
+UNUSABLE: Final = 2
+FAULT: Final = 3
+
+out = Console(soft_wrap=True, highlight=False)
+err = Console(stderr=True, soft_wrap=True, highlight=False)
+_COLOURS: Final = {"error": "bold red", "warning": "yellow", "advice": "cyan"}
+
+CAUTION: Final = (
+    "A planning aid; it approves nothing. Check every dimension against the equipment maker's installation manual and "
+    "the aircraft, and try a paper or scrap template, before anything is cut."
+)
 
 
-@app.command()
-def version() -> None:
-    """Say which panelcad this is."""
+class _OpensFiles(typer.core.TyperGroup):
+    """`panelcad` and `panelcad FILE` open the window."""
+
+    def parse_args(self, ctx: Any, args: list[str]) -> list[str]:
+        opens = not args or (not args[0].startswith("-") and args[0] not in self.commands)
+        rest: list[str] = super().parse_args(ctx, ["open", *args] if opens else args)
+        return rest
+
+
+app = typer.Typer(
+    cls=_OpensFiles,
+    add_completion=False,
+    rich_markup_mode="rich",
+    pretty_exceptions_enable=False,
+    no_args_is_help=False,
+    help="Lay out a light aircraft's new instrument panel, check it, and release it to the machinist. "
+    "`panelcad FILE` opens the window. " + CAUTION,
+)
+
+File = Annotated[Path, typer.Argument(metavar="FILE", help="A panelcad project file.", show_default=False)]
+OptionName = Annotated[
+    str | None, typer.Option("--option", metavar="NAME", help="Which option; all of them if left out.")
+]
+AsJson = Annotated[bool, typer.Option("--json", help="Print JSON (docs/json.md) instead of text.")]
+
+
+@app.command(name="open", epilog="Example: panelcad tourer.panel.json")
+def open_window(
+    files: Annotated[list[Path] | None, typer.Argument(metavar="[FILE]", help="Project files to open.")] = None,
+) -> None:
+    """Open the window."""
+    for file in files or []:
+        if not file.exists() and not file.suffix:
+            raise UnknownName("file or command", str(file), tuple(_command_names()))
+    raise UnusableInput("panelcad", "", "this build has no window yet")
+
+
+def _command_names() -> Iterator[str]:
+    for command in app.registered_commands:
+        yield command.name or str(getattr(command.callback, "__name__", ""))
+
+
+@app.command(epilog="Example: panelcad check tourer.panel.json --option glass")
+def check(file: File, option: OptionName = None, as_json: AsJson = False) -> None:  # noqa: FBT002 - a flag
+    """Judge one option or all; exit code 0 nothing wrong, 1 errors found, 2 unusable input."""
+    from panelcad.checks.run import check as judge  # noqa: PLC0415
+    from panelcad.outputs.plain import check_as_plain  # noqa: PLC0415
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    options = (project.option(option),) if option else project.options or (project.as_found,)
+    with _progress("Checking"):
+        reports = [(each, judge(project, each)) for each in options]
+    if as_json:
+        _print_json([check_as_plain(project, each, report) for each, report in reports])
+    else:
+        for each, report in reports:
+            _print_report(project, each, report)
+        out.print(CAUTION, style="dim")
+    raise typer.Exit(ERRORS_FOUND if any(report.has_errors for _, report in reports) else NOTHING_WRONG)
+
+
+def _print_report(project: Any, option: Any, report: Any) -> None:
+    from panelcad.checks.wording import sentence  # noqa: PLC0415
+    from panelcad.model.finding import Severity  # noqa: PLC0415
+
+    out.print(f"[bold]{escape(project.title)}[/], option [bold]{option.id}[/] ({escape(option.name)})")
+    for finding in report.findings:
+        style = _COLOURS[finding.severity.value]
+        out.print(f"  [{style}]{finding.severity.value:8}[/] {escape(sentence(finding, project, option))}")
+    for accepted in report.accepted:
+        said = f"{accepted.acceptance.initials}: {accepted.acceptance.reason}"
+        out.print(f"  [green]accepted[/] {escape(sentence(accepted.finding, project, option))} ({escape(said)})")
+    for broken in report.not_judged:
+        out.print(f"  [bold red]not judged[/] {escape(broken.rule)}: {escape(broken.reason)}; do not take it as passed")
+    counts = [f"{report.count(severity)} {severity.value}" for severity in Severity]
+    accepted = f", {len(report.accepted)} accepted" if report.accepted else ""
+    out.print(f"  {' · '.join(counts)}{accepted} · geometry {report.fingerprint}")
+
+
+@app.command(epilog="Example: panelcad new my.panel.json --sample tourer")
+def new(
+    file: File,
+    sample: Annotated[str | None, typer.Option("--sample", metavar="NAME", help="Copy a sample aircraft.")] = None,
+    unit: Annotated[LengthUnit, typer.Option("--unit", help="The unit of an empty project.")] = LengthUnit.INCH,
+) -> None:
+    """Begin a project: empty, or a copy of a sample. Never overwrites a file."""
+    from panelcad.editing.blank import blank_project  # noqa: PLC0415
+    from panelcad.library.samples import sample_file  # noqa: PLC0415
+    from panelcad.store.project_file import load, save  # noqa: PLC0415
+
+    if file.exists():
+        raise UnusableInput(str(file), "", "it is there already", "the name of a new file")
+    project = load(sample_file(sample)) if sample else blank_project(unit)
+    file.parent.mkdir(parents=True, exist_ok=True)
+    save(project, file)
+    out.print(f"Made {file}; open it with: panelcad {file}")
+
+
+@app.command(name="list", epilog="Example: panelcad list tourer.panel.json")
+def list_contents(file: File, as_json: AsJson = False) -> None:  # noqa: FBT002
+    """List the options, plates and items of a project."""
+    from panelcad.model.layout import layout  # noqa: PLC0415
+    from panelcad.outputs.plain import listing_as_plain  # noqa: PLC0415
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    if as_json:
+        _print_json(listing_as_plain(project))
+        return
+    out.print(f"[bold]{escape(project.title)}[/] · {escape(project.aircraft.registration)} · {project.unit.value}")
+    for option in project.all_options:
+        out.print(f"\n[bold]{escape(option.name)}[/] ({option.id})")
+        for laid in layout(project, option).plates:
+            out.print(f"  {_plate_line(project.unit, laid)}")
+        out.print(_items_table(project, option) if option.items else "  nothing fitted")
+
+
+def _plate_line(unit: LengthUnit, laid: Any) -> str:
+    left, bottom, right, top = laid.outline.bounds
+    size = f"{format_number(right - left, unit)} × {format_length(top - bottom, unit)}"
+    sheet = f"{format_length(laid.plate.thickness, unit)} {laid.plate.alloy}"
+    return escape(
+        f"{laid.plate.id}: {laid.plate.name}, {size}, {sheet}, {laid.plate.state.value}, {len(laid.cuts)} cuts"
+    )
+
+
+def _items_table(project: Any, option: Any) -> Table:
+    table = Table(box=None)
+    for heading in ("plate", "item", "cutout", "x", "y"):
+        table.add_column(heading, justify="right" if heading in {"x", "y"} else "left", overflow="fold")
+    for item in option.items:
+        places = [format_length(value, project.unit) if item.plate else "" for value in (item.x, item.y)]
+        table.add_row(item.plate or _whereabouts(item), escape(item.name), item.cutout or "", *places)
+    return table
+
+
+def _whereabouts(item: Any) -> str:
+    return "not placed" if item.cutout else "elsewhere"
+
+
+@app.command(epilog="Example: panelcad cutouts round altimeter")
+def cutouts(
+    text: Annotated[list[str] | None, typer.Argument(metavar="[TEXT]", help="Words to look for.")] = None,
+    as_json: AsJson = False,  # noqa: FBT002
+) -> None:
+    """Search the library of cutouts."""
+    from panelcad.library.catalogue import packaged_catalogue  # noqa: PLC0415
+    from panelcad.outputs.plain import cutouts_as_plain  # noqa: PLC0415
+
+    found = packaged_catalogue().search(" ".join(text or []))
+    if as_json:
+        _print_json(cutouts_as_plain(found))
+        return
+    table = Table(box=None)
+    for heading in ("name", "title", "family"):
+        table.add_column(heading, overflow="fold")
+    for cutout in found:
+        table.add_row(cutout.name, escape(cutout.title), cutout.family)
+    out.print(table if found else f"Nothing in the library answers to '{' '.join(text or [])}'.")
+
+
+@app.command(epilog="Example: panelcad rules --json")
+def rules(as_json: AsJson = False) -> None:  # noqa: FBT002
+    """List every rule with what it measures, its default limits and its source."""
+    from panelcad.checks.registry import listing  # noqa: PLC0415
+    from panelcad.outputs.plain import SHAPE  # noqa: PLC0415
+
+    listed = listing()
+    if as_json:
+        _print_json({"shape": SHAPE, "rules": listed})
+        return
+    for each in listed:
+        out.print(f"[bold]{each['id']}[/]  {escape(each['title'])} ({', '.join(each['severities'])}; {each['scope']})")
+        out.print(f"    measures {escape(each['measures'])}")
+        for name, value in each["limits"].items():
+            out.print(f"    {name} = {value:g}")
+        out.print(f"    source: {escape(each['source'])}", style="dim")
+
+
+def _print_json(value: Any) -> None:
+    sys.stdout.write(json.dumps(value, indent=2, ensure_ascii=False) + "\n")
+
+
+@contextmanager
+def _progress(what: str) -> Iterator[None]:
+    """A turning mark on a terminal's error stream while the work lasts; nothing elsewhere."""
+    if err.is_terminal:
+        with err.status(f"{what} …"):
+            yield
+    else:
+        yield
 
 
 def main() -> None:
-    app()
+    """Run a command; what panelcad cannot use becomes one sentence on the error stream and exit code 2."""
+    try:
+        app()
+    except ReleaseRefused as refusal:
+        err.print(escape(str(refusal)))
+        sys.exit(ERRORS_FOUND)
+    except (PanelcadError, OSError) as error:
+        err.print(f"[bold red]panelcad:[/] {escape(str(error))}")
+        sys.exit(UNUSABLE)
+    except Exception:  # noqa: BLE001 - shown in full; its own exit code keeps it apart from 'errors found'
+        traceback.print_exc()
+        err.print(
+            "[bold red]panelcad:[/] this is a fault of the program; nothing it printed before should be relied on"
+        )
+        sys.exit(FAULT)

@@ -1,0 +1,151 @@
+import json
+import sys
+from pathlib import Path
+
+import pytest
+
+from panelcad import cli, save
+from panelcad.model.project import Project
+from tests import builders
+
+
+@pytest.fixture
+def run(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]):
+    """Run a command line; gives its exit code, what it printed and what it complained of."""
+
+    def run_command(*words: object) -> tuple[int, str, str]:
+        monkeypatch.setattr(sys, "argv", ["panelcad", *map(str, words)])
+        with pytest.raises(SystemExit) as leaving:
+            cli.main()
+        printed = capsys.readouterr()
+        return int(leaving.value.code or 0), printed.out, printed.err
+
+    return run_command
+
+
+@pytest.fixture
+def clean() -> Project:
+    return builders.project(builders.sheet(cuts=(builders.cut("c1", 0, 0),)))
+
+
+@pytest.fixture
+def faulty() -> Project:
+    """Two holes with 0.625 mm between them."""
+    return builders.project(builders.sheet(cuts=(builders.cut("c1", 0, 0), builders.cut("c2", 80, 0))))
+
+
+def stored(project: Project, folder: Path) -> Path:
+    file = folder / "Prüfstück 1.panel.json"
+    save(project, file)
+    return file
+
+
+def test_a_clean_option_leaves_with_nothing(run, clean: Project, tmp_path: Path) -> None:
+    code, printed, complained = run("check", stored(clean, tmp_path), "--option", "new")
+    assert (code, complained) == (0, "")
+    assert "0 error" in printed
+    assert "approves nothing" in printed
+
+
+def test_errors_leave_with_one_and_are_named(run, faulty: Project, tmp_path: Path) -> None:
+    code, printed, _ = run("check", stored(faulty, tmp_path))
+    assert code == 1
+    assert "c1" in printed
+    assert "mm" in printed
+
+
+def test_the_json_has_its_documented_shape(run, faulty: Project, tmp_path: Path) -> None:
+    code, printed, _ = run("check", stored(faulty, tmp_path), "--json")
+    (report,) = json.loads(printed)
+    assert code == 1
+    assert report["shape"] == 1
+    assert report["option"] == "new"
+    assert report["errors"] >= 1
+    documented = (Path(__file__).parent.parent / "docs" / "json.md").read_text(encoding="utf-8")
+    for key in [*report, *report["findings"][0]]:
+        assert f"`{key}`" in documented
+
+
+@pytest.mark.parametrize(
+    ("content", "told"),
+    [
+        ("", "not whole JSON"),
+        ("{", "not whole JSON"),
+        ("[1]", "no project"),
+        ('{"format": 99}', "newer panelcad"),
+        ('{"format": 1, "unit": "furlong"}', '"mm" or "in"'),
+        ('{"format": 1, "unit": "mm"}', "is missing"),
+        ("[" * 100_000, "not whole JSON"),
+    ],
+)
+def test_an_unusable_file_leaves_with_two_and_one_sentence(run, tmp_path: Path, content: str, told: str) -> None:
+    file = tmp_path / "bad.panel.json"
+    file.write_text(content, encoding="utf-8")
+    code, printed, complained = run("check", file)
+    assert (code, printed) == (2, "")
+    assert told in complained
+    assert complained.count("\n") == 1
+
+
+def test_a_missing_file_and_an_unknown_option(run, clean: Project, tmp_path: Path) -> None:
+    code, _, complained = run("check", tmp_path / "nowhere.json")
+    assert code == 2
+    assert "cannot be read" in complained
+    code, _, complained = run("check", stored(clean, tmp_path), "--option", "newer")
+    assert code == 2
+    assert "there is 'new'" in complained
+
+
+def test_new_never_overwrites(run, clean: Project, tmp_path: Path) -> None:
+    file = stored(clean, tmp_path)
+    before = file.read_bytes()
+    code, _, complained = run("new", file)
+    assert code == 2
+    assert "there already" in complained
+    assert file.read_bytes() == before
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_a_new_project_is_clean(run, tmp_path: Path, unit: str) -> None:
+    file = tmp_path / "deep" / "new.panel.json"
+    assert run("new", file, "--unit", unit)[0] == 0
+    assert run("check", file)[0] == 0
+
+
+def test_listing(run, clean: Project, tmp_path: Path) -> None:
+    file = stored(clean, tmp_path)
+    assert "Main panel" in run("list", file)[1]
+    listed = json.loads(run("list", file, "--json")[1])
+    assert [option["id"] for option in listed["options"]] == ["as-found", "new"]
+    assert listed["options"][1]["plates"][0]["cuts"][0]["id"] == "c1"
+
+
+def test_cutouts_are_found_by_words(run) -> None:
+    assert "altimeter-3-1-8" in run("cutouts", "altimeter")[1]
+    found = json.loads(run("cutouts", "altimeter", "--json")[1])
+    assert any(cutout["name"] == "altimeter-3-1-8" for cutout in found["cutouts"])
+
+
+def test_rules_list_themselves_with_their_source(run) -> None:
+    listed = json.loads(run("rules", "--json")[1])["rules"]
+    assert {"web", "outline"} <= {rule["id"] for rule in listed}
+    assert all(rule["source"] for rule in listed)
+    assert "source:" in run("rules")[1]
+
+
+def test_a_slip_in_a_command_is_helped(run) -> None:
+    code, _, complained = run("chek")
+    assert code == 2
+    assert "'check'" in complained
+
+
+def test_every_command_shows_an_example(run) -> None:
+    for command in cli._command_names():
+        assert "Example: panelcad" in run(command, "--help")[1]
+
+
+def test_a_fault_of_the_program_has_its_own_exit_code(run, clean, tmp_path, monkeypatch) -> None:
+    monkeypatch.setattr("panelcad.outputs.plain.listing_as_plain", lambda _: 1 / 0)
+    code, _, complained = run("list", stored(clean, tmp_path), "--json")
+    assert code == 3
+    assert "ZeroDivisionError" in complained
