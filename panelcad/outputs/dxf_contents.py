@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterator
 from typing import Final
 
+from panelcad.drawing.stroke_font import stroke_lettering
 from panelcad.geometry.contour import Contour, Vertex, circle, rectangle
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
@@ -28,7 +29,7 @@ def plate_plan(plate: PlateLayout) -> Plan:
     """Everything the plate's file can hold; the outline first, then cuts in the plate's order."""
     return Plan(
         loops=(Loop(Layer.OUTLINE, plate.outline, plate.plate.id), *_cut_loops(plate), *_hardware(plate)),
-        strokes=(*_bends(plate), *_datum_cross()),
+        strokes=(*_engraving(plate), *_bends(plate), *_datum_cross()),
     )
 
 
@@ -72,6 +73,13 @@ def _flange(screw: Feature, plate: PlateLayout) -> Contour:
     turn = math.degrees(math.atan2(rivet.centre.y - screw.centre.y, rivet.centre.x - screw.centre.x))
     flange = rectangle(Point(0.0, 0.0), nutplate.flange_length, nutplate.flange_width)
     return Placement(screw.centre.x, screw.centre.y, turn).contour(flange)
+
+
+def _engraving(plate: PlateLayout) -> Iterator[Stroke]:
+    for line_of_text in plate.plate.engravings:
+        at = Point(line_of_text.x, line_of_text.y)
+        for track in stroke_lettering(line_of_text.text, line_of_text.height, at, line_of_text.rotation):
+            yield Stroke(Layer.ENGRAVE, track)
 
 
 def _bends(plate: PlateLayout) -> Iterator[Stroke]:
