@@ -35,12 +35,25 @@ class Palette:
 
 
 class Line(Enum):
-    """Line types of ISO 128-2; each value is the dash pattern in line widths."""
+    """Line types of ISO 128-2."""
 
-    CONTINUOUS = ()
-    DASHED = (12.0, 3.0)
-    CHAIN = (24.0, 3.0, 0.5, 3.0)
-    PHANTOM = (24.0, 3.0, 0.5, 3.0, 0.5, 3.0)
+    CONTINUOUS = "continuous"
+    DASHED = "dashed"
+    CHAIN = "long-dashed dotted"
+    PHANTOM = "long-dashed double-dotted"
+
+    @property
+    def dashes(self) -> tuple[float, ...]:
+        """Lengths on and off in line widths."""
+        return _DASHES[self]
+
+
+_DASHES: Final = {
+    Line.CONTINUOUS: (),
+    Line.DASHED: (12.0, 3.0),
+    Line.CHAIN: (24.0, 3.0, 0.5, 3.0),
+    Line.PHANTOM: (24.0, 3.0, 0.5, 3.0, 0.5, 3.0),
+}
 
 
 @dataclass(frozen=True)
@@ -59,7 +72,7 @@ class ViewStyle:
         return self._pen(self.narrow, colour, line)
 
     def _pen(self, width: float, colour: Colour, line: Line) -> Pen:
-        return Pen(colour, width, self.measured, tuple(width * share for share in line.value))
+        return Pen(colour, width, self.measured, tuple(width * share for share in line.dashes))
 
 
 def _colours(**named: str) -> Palette:
