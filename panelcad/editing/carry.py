@@ -1,8 +1,13 @@
-"""A project carries the cutouts it uses, so that it opens the same on a machine with another library."""
+"""A project carries the cutouts and the equipment it uses, so that it opens the same beside another library."""
+
+from typing import TypeVar
 
 from panelcad.editing.ids import fresh_id
 from panelcad.model.cutout import Cutout
+from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.project import Project
+
+Carried = TypeVar("Carried", Cutout, EquipmentUnit)
 
 
 def carry(project: Project, cutout: Cutout) -> tuple[Project, str]:
@@ -10,15 +15,26 @@ def carry(project: Project, cutout: Cutout) -> tuple[Project, str]:
 
     A different cutout of the same name keeps its name; the newcomer gets a numbered one.
     """
-    known = {carried.name: carried for carried in project.cutouts}
-    for carried in project.cutouts:
-        if _same_but_for_name(carried, cutout):
-            return project, carried.name
-    name = fresh_id(cutout.name, known)
-    return project.revised(cutouts=(*project.cutouts, cutout.revised(name=name))), name
+    cutouts, name = _joined(project.cutouts, cutout)
+    return (project if cutouts is project.cutouts else project.revised(cutouts=cutouts)), name
 
 
-def _same_but_for_name(carried: Cutout, cutout: Cutout) -> bool:
-    if carried.name != cutout.name and not carried.name.startswith(f"{cutout.name}-"):
+def carry_unit(project: Project, unit: EquipmentUnit) -> tuple[Project, str]:
+    """The project with this unit of equipment among those it carries, and the name it is carried under."""
+    units, name = _joined(project.units, unit)
+    return (project if units is project.units else project.revised(units=units)), name
+
+
+def _joined(carried: tuple[Carried, ...], newcomer: Carried) -> tuple[tuple[Carried, ...], str]:
+    for known in carried:
+        if _same_but_for_number(known, newcomer):
+            return carried, known.name
+    name = fresh_id(newcomer.name, {known.name for known in carried})
+    added: Carried = newcomer.revised(name=name)
+    return carried + (added,), name  # noqa: RUF005 - mypy loses the kind of a spread tuple
+
+
+def _same_but_for_number(known: Carried, newcomer: Carried) -> bool:
+    if known.name != newcomer.name and not known.name.startswith(f"{newcomer.name}-"):
         return False
-    return carried == cutout or carried.revised(name=cutout.name) == cutout
+    return known == newcomer or known.revised(name=newcomer.name) == newcomer

@@ -14,6 +14,11 @@ def is_made(option: Option, plate: Plate, cut: Cut) -> bool:
     return plate.state is PlateState.KEPT or cut.state is not CutState.NEW
 
 
+def new_cut_state(option: Option) -> CutState:
+    """What is entered into the panel as found is metal already cut."""
+    return CutState.EXISTING if option.id == AS_FOUND else CutState.NEW
+
+
 def refuse_fixed(project: Project, option: Option, ids: Collection[str]) -> None:
     """Raises `EditRefused` where one of these is locked, or held fast by metal that is already cut."""
     refuse_locked(option, ids)

@@ -5,11 +5,13 @@ from collections.abc import Collection, Iterable
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.lookup import together
 from panelcad.editing.parts import all_things
+from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.markup import Group
 from panelcad.model.project import Option, Project
 
 
+@edit
 def group(project: Project, option_id: str, ids: Collection[str], name: str = "Group") -> tuple[Project, str]:
     """The project with these things grouped, and the group's id. Each thing is in one group at most.
 
@@ -41,6 +43,7 @@ def with_groups(option: Option, ids: Collection[str]) -> frozenset[str]:
     return frozenset(wanted - {one.id for one in option.groups})
 
 
+@edit
 def lock(project: Project, option_id: str, ids: Collection[str]) -> Project:
     """The project with these things, and what moves with them, held where they are. Raises `UnknownName`."""
     option = project.option(option_id)

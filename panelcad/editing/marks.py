@@ -3,6 +3,7 @@
 from typing import Any
 
 from panelcad.editing.ids import fresh_id, ids_in
+from panelcad.editing.refusal import edit
 from panelcad.errors import UnknownName
 from panelcad.model.markup import Along, Dimension, DrawingNote, Hook
 from panelcad.model.project import Option, Project
@@ -10,6 +11,7 @@ from panelcad.model.project import Option, Project
 Made = tuple[Project, str]
 
 
+@edit
 def add_dimension(  # noqa: PLR0913, PLR0917 - two ends, and how they are measured on which plate
     project: Project, option_id: str, plate_id: str, start: Hook, end: Hook, along: Along, offset: float
 ) -> Made:
@@ -20,6 +22,7 @@ def add_dimension(  # noqa: PLR0913, PLR0917 - two ends, and how they are measur
     return project.with_option(option.revised(dimensions=(*option.dimensions, made))), name
 
 
+@edit
 def add_note(project: Project, option_id: str, note: DrawingNote) -> Made:
     """The project with a note more, and its id; the note's own id is taken where it is free."""
     option = project.option(option_id)
@@ -27,6 +30,7 @@ def add_note(project: Project, option_id: str, note: DrawingNote) -> Made:
     return project.with_option(option.revised(drawing_notes=(*option.drawing_notes, note.revised(id=name)))), name
 
 
+@edit
 def revise_mark(project: Project, option_id: str, mark_id: str, **changes: Any) -> Project:
     """The project with some fields of a dimension or a note changed. Raises `UnknownName`."""
     option = project.option(option_id)

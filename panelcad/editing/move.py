@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from panelcad.editing.lookup import together
 from panelcad.editing.places import places, stand
+from panelcad.editing.refusal import edit
 from panelcad.errors import UnknownName
 from panelcad.geometry.placement import Placement
 from panelcad.model.project import Option, Project
@@ -21,6 +22,7 @@ def move_to(project: Project, option_id: str, part_id: str, x: float, y: float) 
     return move_by(project, option_id, (part_id,), x - here.x, y - here.y)
 
 
+@edit
 def move_each(project: Project, option_id: str, shifts: Mapping[str, tuple[float, float]]) -> Project:
     """Each thing, and what belongs to it, moved by its own dx, dy in mm."""
     option = project.option(option_id)

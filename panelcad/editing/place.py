@@ -3,12 +3,13 @@
 from dataclasses import dataclass
 
 from panelcad.editing.carry import carry
-from panelcad.editing.fixed import refuse_kept
+from panelcad.editing.fixed import new_cut_state, refuse_kept
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
+from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.cutout import Cutout
-from panelcad.model.plate import Cut, CutState, Plate
-from panelcad.model.project import AS_FOUND, Item, Option, Project
+from panelcad.model.plate import Cut, Plate
+from panelcad.model.project import Item, Option, Project
 
 
 @dataclass(frozen=True)
@@ -24,6 +25,7 @@ class Placed:
         return tuple(made for made in (self.item_id, self.cut_id) if made is not None)
 
 
+@edit
 def place(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     project: Project, option_id: str, plate_id: str, cutout: Cutout, x: float, y: float, rotation: float = 0.0
 ) -> Placed:
@@ -34,12 +36,12 @@ def place(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     project, name = carry(project, cutout)
     option = project.option(option_id)
     taken = ids_in(project, option)
-    label = fresh_name(cutout.title, _names(option))
+    label = fresh_name(cutout.title, names_in(option))
     spot = {"name": label, "cutout": name, "x": x, "y": y, "rotation": rotation}
     item_id = fresh_id(cutout.name, taken) if _is_fitted(cutout) else None
     cut_id = fresh_id(f"{item_id}-cut" if item_id else cutout.name, taken) if _takes_metal(cutout) else None
     if cut_id is not None:
-        option = with_cut(option, plate_id, Cut.model_validate({"id": cut_id, "state": _state(option), **spot}))
+        option = with_cut(option, plate_id, Cut.model_validate({"id": cut_id, "state": new_cut_state(option), **spot}))
     if item_id is not None:
         plate_of = option.plate(plate_id).id
         item = Item.model_validate({"id": item_id, "cut": cut_id, "plate": plate_of, **spot})
@@ -59,6 +61,7 @@ def with_plate(option: Option, plate: Plate) -> Option:
     return option.revised(plates=tuple(plate if old.id == plate.id else old for old in option.plates))
 
 
+@edit
 def fit(project: Project, option_id: str, cut_id: str, cutout: Cutout) -> Placed:
     """Fit a cutout's item in a cut that is there, taking away no metal; the item stands as the cut does.
 
@@ -72,7 +75,7 @@ def fit(project: Project, option_id: str, cut_id: str, cutout: Cutout) -> Placed
     item_id = fresh_id(cutout.name, ids_in(project, option))
     item = Item(
         id=item_id,
-        name=fresh_name(cutout.title, _names(option)),
+        name=fresh_name(cutout.title, names_in(option)),
         cutout=name,
         cut=cut_id,
         plate=plate.id,
@@ -109,10 +112,6 @@ def _is_fitted(cutout: Cutout) -> bool:
     return bool(cutout.bezel or cutout.bodies)
 
 
-def _state(option: Option) -> CutState:
-    """What is entered into the panel as found is metal already cut."""
-    return CutState.EXISTING if option.id == AS_FOUND else CutState.NEW
-
-
-def _names(option: Option) -> set[str]:
+def names_in(option: Option) -> set[str]:
+    """The names that items and cuts bear."""
     return {item.name for item in option.items} | {cut.name for plate in option.plates for cut in plate.cuts}

@@ -7,11 +7,13 @@ from panelcad.editing.fixed import is_made, refuse_kept, refuse_locked
 from panelcad.editing.lookup import sharers
 from panelcad.editing.marks import marks_without
 from panelcad.editing.parts import AROUND, PLATE_PARTS, all_things, with_parts
+from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
 
 
+@edit
 def remove(project: Project, option_id: str, ids: Collection[str]) -> Project:
     """The project without these things.
 

@@ -3,11 +3,13 @@
 from typing import Any
 
 from panelcad.editing.parts import all_things, with_things
+from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.plate import AttachScrew, Engraving
 from panelcad.model.project import Option, Project
 
 
+@edit
 def rename(project: Project, option_id: str, part_id: str, name: str) -> Project:
     """The item, cut or thing around the panel under another name; an item's own cut is renamed with it.
 
@@ -25,6 +27,7 @@ def rename(project: Project, option_id: str, part_id: str, name: str) -> Project
     return with_things(project, option.id, renamed)
 
 
+@edit
 def rename_plate(project: Project, option_id: str, plate_id: str, name: str) -> Project:
     """The plate under another name. Raises `UnknownName`."""
     option = project.option(option_id)

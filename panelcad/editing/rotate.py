@@ -7,6 +7,7 @@ from typing import Final
 from panelcad.editing.lookup import bundles, together
 from panelcad.editing.move import standing
 from panelcad.editing.places import stand
+from panelcad.editing.refusal import edit
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.project import Project
@@ -15,6 +16,7 @@ STEPS: Final = (1.0, 5.0, 15.0, 45.0, 90.0)
 """Degrees that a turn in steps may use."""
 
 
+@edit
 def rotate_by(project: Project, option_id: str, ids: Collection[str], degrees: float) -> Project:
     """Each thing turned about its own origin, counter-clockwise; what belongs to it turns about the same point."""
     option = project.option(option_id)
@@ -32,6 +34,7 @@ def rotate_to(project: Project, option_id: str, part_id: str, degrees: float) ->
     return rotate_by(project, option_id, (part_id,), degrees - here.rotation)
 
 
+@edit
 def rotate_about(project: Project, option_id: str, ids: Collection[str], pivot: Point, degrees: float) -> Project:
     """Everything named turned as one about a point of the plate, counter-clockwise."""
     option = project.option(option_id)

@@ -1,6 +1,8 @@
 """Small panels to edit."""
 
+from panelcad.model.cutout import Bezel
 from panelcad.model.project import Project
+from panelcad.model.shape import Rectangle
 from tests import builders
 
 
@@ -18,3 +20,11 @@ def stack() -> Project:
 def where(project: Project) -> dict[str, tuple[float, float]]:
     option = project.option("new")
     return {thing.id: (thing.x, thing.y) for thing in (*option.items, *(c for p in option.plates for c in p.cuts))}
+
+
+def row(*across: float, width: float = 40.0) -> Project:
+    """Square items without cuts, named a, b, c, ... at these x, each `width` wide."""
+    bezel = Bezel(shape=Rectangle(width=width, height=width), source=builders.SOURCE)
+    cutout = builders.round_cutout(name="square", openings=(), bezel=bezel)
+    items = tuple(builders.item(name, x, 0.0, cutout="square") for name, x in zip("abcdefgh", across, strict=False))
+    return builders.project(items=items, cutouts=(cutout,))
