@@ -6,7 +6,9 @@ from typing import Annotated, Self
 from pydantic import Field, model_validator
 
 from panelcad.model.base import Angle, Id, Length, Name, NonNegativeLength, PositiveLength, Record, Text
+from panelcad.model.function import Function
 from panelcad.model.hole import HoleGroup
+from panelcad.model.pilot import Purpose
 from panelcad.model.shape import Shape
 from panelcad.model.source import Source
 from panelcad.model.travel import Travel
@@ -148,6 +150,9 @@ class Cutout(Record):
     rack: RackUnit | None = None
     grip: SheetRange | None = None
     control: Control | None = None
+    purpose: Purpose | None = None
+    shows: tuple[Function, ...] = ()
+    """What its face tells the pilot, where nothing more is known of the unit behind it."""
     compass_safe: CompassSafe | None = None
     """None where it is not known."""
     prefix: Annotated[str, Field(pattern=r"^[A-Z]{0,3}$")] = ""

@@ -14,6 +14,7 @@ from panelcad.model.equipment import EquipmentUnit, Place
 from panelcad.model.finding import Acceptance
 from panelcad.model.flight import Flight
 from panelcad.model.markup import Dimension, DrawingNote, Group
+from panelcad.model.pilot import Light, Purpose
 from panelcad.model.planning import Circuit, ElectricalSystem, OptionPlanning, Planning
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
@@ -46,6 +47,13 @@ class Item(Record):
     """Where in the aircraft it sits, if elsewhere than its unit says."""
     arm: Length | None = None
     """Its station arm from the weighing datum, positive aft."""
+    purpose: Purpose | None = None
+    """What it controls, where its cutout does not say."""
+    engine: Annotated[int, Field(ge=1, le=8, strict=True)] | None = None
+    """The engine, counted from the left, that it shows or controls."""
+    light: Light | None = None
+    reset_in_flight: bool = False
+    """A breaker or fuse that must be reset or replaced in flight (14 CFR 23.1357(d))."""
     circuit: Circuit = Circuit()
     notes: Text = ""
 

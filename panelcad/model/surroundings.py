@@ -88,6 +88,8 @@ class KeepOut(Record):
     name: Name
     plate: Id
     volume: Volume
+    is_solid: bool = False
+    """True for what hides the panel behind it, such as a glareshield; False for a space that is only kept free."""
 
 
 class Eye(Record):
