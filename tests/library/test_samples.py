@@ -1,0 +1,82 @@
+import pytest
+
+from panelcad.checks.run import check
+from panelcad.library.catalogue import packaged_catalogue
+from panelcad.library.samples import sample_file, sample_names
+from panelcad.model.cutout import BodyKind
+from panelcad.model.finding import Severity
+from panelcad.model.layout import layout
+from panelcad.model.project import Project
+from panelcad.store.project_file import load, to_bytes
+
+SAMPLES = {name: load(sample_file(name)) for name in sample_names()}
+every_sample = pytest.mark.parametrize("name", SAMPLES)
+
+
+def errors(project: Project, option: str) -> list[str]:
+    report = check(project, project.option(option))
+    assert not report.not_judged
+    return [finding.identity for finding in report.findings if finding.severity is Severity.ERROR]
+
+
+def test_the_samples_are_all_there() -> None:
+    assert set(SAMPLES) >= {"tourer"}
+
+
+@every_sample
+def test_a_sample_is_what_saving_it_writes(name: str) -> None:
+    assert to_bytes(SAMPLES[name]) == sample_file(name).read_bytes()
+
+
+@every_sample
+def test_a_sample_carries_the_librarys_cutouts_and_only_those_it_uses(name: str) -> None:
+    project = SAMPLES[name]
+    used = {cut.cutout for option in project.all_options for plate in option.plates for cut in plate.cuts}
+    used |= {item.cutout for option in project.all_options for item in option.items}
+    assert {cutout.name for cutout in project.cutouts} == used - {None}
+    for cutout in project.cutouts:
+        assert cutout == packaged_catalogue().cutout(cutout.name)
+
+
+@every_sample
+def test_a_sample_has_a_panel_of_a_real_shape(name: str) -> None:
+    for plate in SAMPLES[name].as_found.plates:
+        assert len(plate.outline.contour().segments) > 4
+        assert plate.attach_screws
+    assert SAMPLES[name].surroundings.obstacles
+    assert SAMPLES[name].surroundings.eye is not None
+
+
+@every_sample
+def test_registrations_cannot_exist(name: str) -> None:
+    """No state has the nationality mark ZZ (ICAO Annex 7)."""
+    assert SAMPLES[name].aircraft.registration.startswith("ZZ-")
+
+
+@every_sample
+def test_every_hole_of_a_sample_is_used_or_covered(name: str) -> None:
+    """A cut without an item is a map box or the like, whose purpose its own opening names."""
+    for option in SAMPLES[name].all_options:
+        used = {item.cut for item in option.items}
+        for plate in option.plates:
+            for cut in plate.cuts:
+                assert cut.id in used or cut.cutout is None, f"{option.id}: {cut.id}"
+
+
+def test_a_stack_stays_within_its_opening() -> None:
+    for option in SAMPLES["tourer"].all_options:
+        for plate in layout(SAMPLES["tourer"], option).plates:
+            for placed in plate.items:
+                cut = plate.cut_of(placed.item)
+                if placed.cutout.rack is not None and cut is not None and option.id != "ambitious":
+                    tray = next(body for body in placed.bodies if body.kind is BodyKind.TRAY)
+                    assert cut.openings[0].contour.bounds[1] < tray.footprint.bounds[1]
+                    assert cut.openings[0].contour.bounds[3] > tray.footprint.bounds[3]
+
+
+def test_the_glass_option_can_be_released() -> None:
+    assert errors(SAMPLES["tourer"], "glass") == []
+
+
+def test_the_tourer_as_found_is_not_absurd() -> None:
+    assert errors(SAMPLES["tourer"], "as-found") == []
