@@ -47,8 +47,7 @@ def test_electrical_units_state_a_draw_and_a_breaker_at_both_voltages() -> None:
 def test_units_are_found_by_what_they_do() -> None:
     library = packaged_equipment()
     found = [unit.name for unit in library.search("transponder remote")]
-    assert found[0].startswith("transponder-remote")
-    assert "audio-remote" not in found
+    assert [name.startswith("transponder-remote") for name in found[:3]] == [True, True, False]
     assert len(library.search("")) == len(library.units)
 
 
