@@ -37,5 +37,5 @@ def direction(degrees: float) -> tuple[float, float]:
     """Cosine and sine of an angle in degrees; quarter turns give exact zeros and ones."""
     turned = degrees % 360.0
     if turned % 90.0 == 0.0:
-        return ((1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0))[int(turned // 90.0)]
+        return ((1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0))[int(turned // 90.0) % 4]
     return math.cos(math.radians(turned)), math.sin(math.radians(turned))

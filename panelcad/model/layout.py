@@ -14,8 +14,11 @@ from panelcad.geometry.contour import Contour, Rounded
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point, polar
 from panelcad.model.cutout import Body, BodyKind, Cutout, Mounting, Opening
+from panelcad.model.equipment import EquipmentUnit
+from panelcad.model.function import Function
 from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup
 from panelcad.model.kept import kept
+from panelcad.model.pilot import Purpose
 from panelcad.model.plate import Cut, Plate
 from panelcad.model.project import Item, Option, Project
 
@@ -88,6 +91,31 @@ class PlacedItem:
     bezel: Contour | None
     bodies: tuple[Prism, ...]
     mounting: Mounting
+    unit: EquipmentUnit | None = None
+
+    @property
+    def shows(self) -> frozenset[Function]:
+        """What the pilot gets from it: what its unit provides, or what its face shows where no unit is known."""
+        return frozenset(self.unit.provides if self.unit else self.cutout.shows)
+
+    @property
+    def purpose(self) -> Purpose | None:
+        return self.item.purpose or self.cutout.purpose
+
+    @property
+    def face(self) -> Contour:
+        """What the pilot sees of it: its bezel, else its first opening, else its largest body."""
+        if self.bezel is not None:
+            return self.bezel
+        for opening in self.cutout.openings:
+            at = self.placement.after(Placement(opening.x, opening.y, opening.rotation))
+            return at.contour(opening.shape.contour())
+        return max((body.footprint for body in self.bodies), key=lambda footprint: footprint.area)
+
+    @property
+    def centre(self) -> Point:
+        x1, y1, x2, y2 = self.face.bounds
+        return Point((x1 + x2) / 2, (y1 + y2) / 2)
 
     @property
     def shows_bezel(self) -> bool:
@@ -135,11 +163,12 @@ class Layout:
 
 def layout(project: Project, option: Option) -> Layout:
     """Resolve an option of a project."""
+    return Layout(project, option, tuple(_plate_layout(plate, option, project) for plate in option.plates))
+
+
+def _plate_layout(plate: Plate, option: Option, project: Project) -> PlateLayout:
     cutouts = {cutout.name: cutout for cutout in project.cutouts}
-    return Layout(project, option, tuple(_plate_layout(plate, option, cutouts) for plate in option.plates))
-
-
-def _plate_layout(plate: Plate, option: Option, cutouts: dict[str, Cutout]) -> PlateLayout:
+    units = {unit.name: unit for unit in project.units}
     return PlateLayout(
         plate=plate,
         outline=plate.outline.contour(),
@@ -150,7 +179,7 @@ def _plate_layout(plate: Plate, option: Option, cutouts: dict[str, Cutout]) -> P
         attach=tuple(_attach_features(plate)),
         cuts=tuple(placed_cut(cut, cutouts[cut.cutout] if cut.cutout else None) for cut in plate.cuts),
         items=tuple(
-            placed_item(item, cutouts[item.cutout], plate.thickness)
+            placed_item(item, cutouts[item.cutout], plate.thickness, units.get(item.unit or ""))
             for item in option.items
             if item.plate == plate.id and item.cutout is not None
         ),
@@ -162,9 +191,9 @@ def placed_cut(cut: Cut, cutout: Cutout | None) -> PlacedCut:
     return kept("placed cut", (cut, cutout), lambda: _place_cut(cut, cutout))
 
 
-def placed_item(item: Item, cutout: Cutout, thickness: float) -> PlacedItem:
+def placed_item(item: Item, cutout: Cutout, thickness: float, unit: EquipmentUnit | None = None) -> PlacedItem:
     """The item's bezel and bodies where they stand; depth is reckoned from the face it is mounted on."""
-    return kept("placed item", (item, cutout, thickness), lambda: _place_item(item, cutout, thickness))
+    return kept("placed item", (item, cutout, thickness, unit), lambda: _place_item(item, cutout, thickness, unit))
 
 
 def _place_cut(cut: Cut, cutout: Cutout | None) -> PlacedCut:
@@ -233,7 +262,7 @@ def _attach_features(plate: Plate) -> Iterator[Feature]:
         yield from _hole(bare, Placement(screw.x, screw.y))
 
 
-def _place_item(item: Item, cutout: Cutout, thickness: float) -> PlacedItem:
+def _place_item(item: Item, cutout: Cutout, thickness: float, unit: EquipmentUnit | None) -> PlacedItem:
     placement = Placement(item.x, item.y, item.rotation)
     mounting = item.mounting or cutout.mounting
     bezel = None
@@ -242,7 +271,7 @@ def _place_item(item: Item, cutout: Cutout, thickness: float) -> PlacedItem:
         bezel = at.contour(cutout.bezel.shape.contour())
     face = thickness if mounting is Mounting.REAR else 0.0
     bodies = tuple(_prism(item.id, body, placement, face) for body in cutout.bodies)
-    return PlacedItem(item, cutout, placement, bezel, bodies, mounting)
+    return PlacedItem(item, cutout, placement, bezel, bodies, mounting, unit)
 
 
 def _prism(owner: str, body: Body, placement: Placement, face: float) -> Prism:

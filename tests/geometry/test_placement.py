@@ -15,7 +15,8 @@ D_SHAPE = closed_chain((Vertex(-5, -8), Vertex(5, -8, math.tan(math.pi / 4)), Ve
 
 
 @pytest.mark.parametrize(
-    ("turn", "expected"), [(0, (3, 1)), (90, (-1, 3)), (180, (-3, -1)), (270, (1, -3)), (-90, (1, -3)), (450, (-1, 3))]
+    ("turn", "expected"),
+    [(0, (3, 1)), (90, (-1, 3)), (180, (-3, -1)), (270, (1, -3)), (-90, (1, -3)), (450, (-1, 3)), (-1e-20, (3, 1))],
 )
 def test_quarter_turns_are_exact(turn: float, expected: tuple[float, float]) -> None:
     assert Placement(0, 0, turn).point(Point(3, 1)) == expected
