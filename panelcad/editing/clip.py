@@ -10,6 +10,7 @@ from panelcad.editing.carry import carry, carry_unit
 from panelcad.editing.fixed import new_cut_state, refuse_kept
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.lookup import plate_holding, together
+from panelcad.editing.made import Made
 from panelcad.editing.place import names_in, with_plate
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnusableInput
@@ -34,14 +35,6 @@ class Clip(Record):
     engravings: tuple[Engraving, ...] = ()
     cutouts: tuple[Cutout, ...] = ()
     units: tuple[EquipmentUnit, ...] = ()
-
-
-@dataclass(frozen=True)
-class Pasted:
-    """The new project, and the ids of what was made: items, cuts, attach screws, engravings, in the clip's order."""
-
-    project: Project
-    ids: tuple[str, ...]
 
 
 @dataclass(frozen=True)
@@ -86,7 +79,7 @@ def copy(project: Project, option_id: str, ids: Collection[str]) -> Clip:
 @edit
 def paste(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     project: Project, option_id: str, plate_id: str, clip: Clip, dx: float = 0.0, dy: float = 0.0
-) -> Pasted:
+) -> Made:
     """The clip's parts on a plate, moved by mm, under fresh ids; its cuts are new metal to take away.
 
     Raises `EditRefused` for metal on a kept plate, `UnknownName`.
@@ -100,7 +93,7 @@ def paste(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     buses = _buses(project, option)
     items = tuple(_item(fresh, item, option.plate(plate_id).id, buses) for item in clip.items)
     option = _with_metal(option, plate_id, clip, fresh)
-    return Pasted(project.with_option(option.revised(items=(*option.items, *items))), tuple(fresh.ids.values()))
+    return Made(project.with_option(option.revised(items=(*option.items, *items))), tuple(fresh.ids.values()))
 
 
 def to_text(clip: Clip) -> str:

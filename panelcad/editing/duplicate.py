@@ -3,8 +3,9 @@
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from panelcad.editing.clip import Pasted, copy, paste
+from panelcad.editing.clip import copy, paste
 from panelcad.editing.lookup import plate_holding
+from panelcad.editing.made import Made
 from panelcad.errors import EditRefused
 from panelcad.model.project import Project
 
@@ -25,13 +26,13 @@ class Grid:
         return tuple(spots)[1:]
 
 
-def duplicate(project: Project, option_id: str, ids: Collection[str], dx: float, dy: float) -> Pasted:
+def duplicate(project: Project, option_id: str, ids: Collection[str], dx: float, dy: float) -> Made:
     """These things once more on the same plate, moved by mm. Raises `EditRefused`, `UnknownName`."""
     plate = plate_holding(project.option(option_id), next(iter(ids)))
     return paste(project, option_id, plate.id, copy(project, option_id, ids), dx, dy)
 
 
-def duplicate_in_grid(project: Project, option_id: str, ids: Collection[str], grid: Grid) -> Pasted:
+def duplicate_in_grid(project: Project, option_id: str, ids: Collection[str], grid: Grid) -> Made:
     """These things repeated in a row or a grid; the ids of all that was added, place by place.
 
     Raises `EditRefused` where the grid has no second place or two places coincide.
@@ -48,4 +49,4 @@ def duplicate_in_grid(project: Project, option_id: str, ids: Collection[str], gr
         pasted = paste(project, option_id, plate.id, clip, dx, dy)
         project = pasted.project
         made.extend(pasted.ids)
-    return Pasted(project, tuple(made))
+    return Made(project, tuple(made))

@@ -38,8 +38,8 @@ def place(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     taken = ids_in(project, option)
     label = fresh_name(cutout.title, names_in(option))
     spot = {"name": label, "cutout": name, "x": x, "y": y, "rotation": rotation}
-    item_id = fresh_id(cutout.name, taken) if _is_fitted(cutout) else None
-    cut_id = fresh_id(f"{item_id}-cut" if item_id else cutout.name, taken) if _takes_metal(cutout) else None
+    item_id = fresh_id(cutout.name, taken) if is_fitted(cutout) else None
+    cut_id = fresh_id(f"{item_id}-cut" if item_id else cutout.name, taken) if takes_metal(cutout) else None
     if cut_id is not None:
         option = with_cut(option, plate_id, Cut.model_validate({"id": cut_id, "state": new_cut_state(option), **spot}))
     if item_id is not None:
@@ -67,7 +67,7 @@ def fit(project: Project, option_id: str, cut_id: str, cutout: Cutout) -> Placed
 
     Raises `EditRefused` where the cutout has nothing to fit, `UnknownName` for an unknown cut.
     """
-    if not _is_fitted(cutout):
+    if not is_fitted(cutout):
         raise EditRefused(f"'{cutout.title}' has neither a bezel nor a body, so there is nothing to fit in the cut.")
     project, name = carry(project, cutout)
     option = project.option(option_id)
@@ -104,11 +104,13 @@ def cut_with_id(option: Option, cut_id: str) -> tuple[Plate, Cut]:
     raise UnknownName("cut", cut_id, option.cut_ids())
 
 
-def _takes_metal(cutout: Cutout) -> bool:
+def takes_metal(cutout: Cutout) -> bool:
+    """Whether placing it cuts the sheet."""
     return bool(cutout.openings or cutout.holes)
 
 
-def _is_fitted(cutout: Cutout) -> bool:
+def is_fitted(cutout: Cutout) -> bool:
+    """Whether something is fitted, and not only cut."""
     return bool(cutout.bezel or cutout.bodies)
 
 

@@ -8,6 +8,7 @@ from panelcad.editing.lookup import sharers
 from panelcad.editing.marks import marks_without
 from panelcad.editing.parts import AROUND, PLATE_PARTS, all_things, with_parts
 from panelcad.editing.refusal import edit
+from panelcad.editing.stack import is_stack, settle
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
@@ -28,9 +29,18 @@ def remove(project: Project, option_id: str, ids: Collection[str]) -> Project:
     refuse_locked(option, away)
     plates = tuple(_plate_without(option, plate, away) for plate in option.plates)
     left = option.revised(items=_without(option.items, away), plates=plates, **marks_without(option, away))
-    project = project.with_option(left)
+    project = _with_stacks_closed_up(project.with_option(left), option, away)
     around = with_parts(project.surroundings, AROUND, lambda kept: _without(kept, gone))
     return project if around is project.surroundings else project.revised(surroundings=around)
+
+
+def _with_stacks_closed_up(project: Project, before: Option, away: frozenset[str]) -> Project:
+    """A stack stays one when a unit is taken out."""
+    touched = {item.cut for item in before.items if item.id in away and item.cut is not None} - away
+    for cut_id in sorted(touched):
+        if is_stack(project, before, cut_id) and is_stack(project, project.option(before.id), cut_id):
+            project = settle(project, before.id, cut_id)
+    return project
 
 
 def _with_what_goes_along(option: Option, gone: frozenset[str]) -> frozenset[str]:
