@@ -5,11 +5,12 @@ from typing import Final
 
 from panelcad.drawing.display import Bounds
 from panelcad.errors import UnusableInput
+from panelcad.geometry.offset import offset
 from panelcad.geometry.placement import Placement
 from panelcad.model.layout import PlateLayout, layout
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
-from panelcad.outputs.dxf_contents import chosen, plate_plan
+from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.outputs.dxf_words import HEIGHT, labels, words
@@ -47,19 +48,20 @@ def dxf_content(project: Project, option: Option, plate_id: str, options: DxfOpt
 def cutting_plan(project: Project, option: Option, plate_id: str, options: DxfOptions = _DEFAULTS) -> Plan:
     """What the plate's file holds, in mm and in the file's axes."""
     plate = layout(project, option).plate(plate_id)
-    placed = chosen(plate_plan(plate).placed(to_file_axes(plate, options)), options.content)
+    placement = to_file_axes(plate, project, options)
+    placed = plate_plan(plate, project, options).placed(placement)
     lines = words(project, option, plate, options.stamp or stamp(project, option), options)
-    box = to_file_axes(plate, options).contour(plate.outline).bounds
-    return placed.joined(Plan(labels=tuple(labels(lines, box))))
+    return placed.joined(Plan(labels=tuple(labels(lines, placement.contour(plate.outline).bounds))))
 
 
-def to_file_axes(plate: PlateLayout, options: DxfOptions) -> Placement:
+def to_file_axes(plate: PlateLayout, project: Project, options: DxfOptions) -> Placement:
     """From the plate's axes to the file's: mirrored for the back face, then moved to the chosen origin."""
-    turned = Placement(mirrored=options.face_up is FaceUp.BACK)
+    mirrored = options.face_up is FaceUp.BACK
     if options.origin is Origin.DATUM:
-        return turned
-    left, bottom, _, _ = turned.contour(plate.outline).bounds
-    return Placement(-left, -bottom, mirrored=turned.mirrored)
+        return Placement(mirrored=mirrored)
+    cut_outline = offset(plate.outline, -project.profile.finish_thickness)
+    left, bottom, _, _ = Placement(mirrored=mirrored).contour(cut_outline).bounds
+    return Placement(-left, -bottom, mirrored=mirrored)
 
 
 def whole_box(plan: Plan) -> Bounds:

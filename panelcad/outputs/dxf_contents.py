@@ -11,22 +11,41 @@ from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import Feature, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, PlateState
+from panelcad.model.project import Project
+from panelcad.outputs.dxf_clean import cleaned
+from panelcad.outputs.dxf_finish import before_finish
 from panelcad.outputs.dxf_layers import Layer, layer_of
-from panelcad.outputs.dxf_options import Content
+from panelcad.outputs.dxf_marks import with_centre_marks, with_lead_ins
+from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, LeadIns, SmallHoles
 from panelcad.outputs.dxf_plan import Loop, Plan, Stroke
+from panelcad.outputs.dxf_relief import with_relief
 
 _CROSS: Final = 5.0
 """Half the length in mm of the cross at the datum."""
 LAYERS_OF: Final = {
-    Content.CUTS: frozenset({Layer.OUTLINE, Layer.CUTOUT, Layer.BEND}),
+    Content.CUTS: frozenset({Layer.OUTLINE, Layer.CUTOUT, Layer.LEAD_IN, Layer.BEND}),
     Content.DRILLS: frozenset(layer for layer in Layer if layer.startswith("DRILL")) | {Layer.CENTRE_MARK},
     Content.ENGRAVING: frozenset({Layer.ENGRAVE}),
     Content.REFERENCE: frozenset({Layer.EXISTING, Layer.HARDWARE, Layer.REFERENCE}),
 }
 
 
-def plate_plan(plate: PlateLayout) -> Plan:
-    """Everything the plate's file can hold; the outline first, then cuts in the plate's order."""
+def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Plan:
+    """What the plate's file holds, in the plate's own axes and in cut sizes. Raises `UnusableInput`."""
+    profile = project.profile
+    plan = before_finish(finished_plan(plate), profile.finish_thickness)
+    if options.corner_relief is CornerRelief.ROUND:
+        plan = with_relief(plan, profile.cutter_diameter)
+    plan = cleaned(plan, profile.smallest_segment, project.unit)
+    if options.small_holes is SmallHoles.CENTRE_MARKS:
+        plan = with_centre_marks(plan, profile.smallest_cut)
+    if options.lead_ins is LeadIns.POINTS:
+        plan = with_lead_ins(plan, profile.cutter_diameter)
+    return chosen(plan, options.content)
+
+
+def finished_plan(plate: PlateLayout) -> Plan:
+    """Everything on the plate in finished sizes; the outline first, then cuts in the plate's order."""
     return Plan(
         loops=(Loop(Layer.OUTLINE, plate.outline, plate.plate.id), *_cut_loops(plate), *_hardware(plate)),
         strokes=(*_engraving(plate), *_bends(plate), *_datum_cross()),

@@ -20,6 +20,7 @@ class Layer(StrEnum):
     DRILL_RIVET = "DRILL_RIVET"
     DRILL_INSERT = "DRILL_INSERT"
     CENTRE_MARK = "CENTRE_MARK"
+    LEAD_IN = "LEAD_IN"
     ENGRAVE = "ENGRAVE"
     BEND = "BEND"
     EXISTING = "EXISTING"
@@ -38,6 +39,7 @@ MEANING: Final = {
     Layer.DRILL_RIVET: "rivet holes of nutplates: drill or cut through",
     Layer.DRILL_INSERT: "holes for inserts: drill or cut through",
     Layer.CENTRE_MARK: "centres of holes too small to cut: mark, then drill",
+    Layer.LEAD_IN: "points in the scrap where the cutter may plunge",
     Layer.ENGRAVE: "lettering as single strokes: engrave, do not cut through",
     Layer.BEND: "bend lines: do not cut",
     Layer.EXISTING: "cuts that are in the metal already: do not cut",
@@ -56,6 +58,7 @@ COLOUR: Final = {
     Layer.DRILL_RIVET: 140,
     Layer.DRILL_INSERT: 200,
     Layer.CENTRE_MARK: 5,
+    Layer.LEAD_IN: 2,
     Layer.ENGRAVE: 3,
     Layer.BEND: 4,
     Layer.EXISTING: 9,

@@ -37,6 +37,27 @@ class FaceUp(StrEnum):
     BACK = "back"
 
 
+class SmallHoles(StrEnum):
+    """How holes below the profile's smallest cut are shown."""
+
+    CIRCLES = "circles"
+    CENTRE_MARKS = "centre marks"
+
+
+class CornerRelief(StrEnum):
+    """What is done where an inside corner is too tight for the profile's cutter."""
+
+    NONE = "none"
+    ROUND = "round"
+
+
+class LeadIns(StrEnum):
+    """Whether a point in the scrap beside each contour says where the cutter may plunge."""
+
+    NONE = "none"
+    POINTS = "points"
+
+
 EVERYTHING = frozenset(Content)
 
 
@@ -49,4 +70,7 @@ class DxfOptions:
     content: frozenset[Content] = EVERYTHING
     origin: Origin = Origin.DATUM
     face_up: FaceUp = FaceUp.FRONT
+    small_holes: SmallHoles = SmallHoles.CIRCLES
+    corner_relief: CornerRelief = CornerRelief.NONE
+    lead_ins: LeadIns = LeadIns.NONE
     stamp: Stamp | None = None

@@ -11,7 +11,7 @@ from panelcad.model.plate import PlateState
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
 from panelcad.outputs.dxf_layers import Layer
-from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
+from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Label
 from panelcad.units import LengthUnit, format_length
 
@@ -46,7 +46,8 @@ def words(project: Project, option: Option, plate: PlateLayout, stamp: Stamp, op
         f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick",
         f"Face: {_FACE[options.face_up]}",
         f"Origin: {_origin(project, options)}",
-        "Sizes: finished sizes, no allowance for the cutter's width",
+        f"Sizes: {_sizes(project)}, no allowance for the cutter's width",
+        *_of_corner_relief(project, options),
         *_of_a_used_sheet(plate),
         *(f"Caution: {line}" for line in CAUTION),
     ]
@@ -63,6 +64,19 @@ def _origin(project: Project, options: DxfOptions) -> str:
     if options.origin is Origin.DATUM:
         return f"datum: {project.aircraft.datum}"
     return "lower left corner of the sheet's box"
+
+
+def _sizes(project: Project) -> str:
+    thickness = project.profile.finish_thickness
+    if thickness == 0.0:
+        return "finished sizes, which are the cut sizes"
+    finish = format_length(thickness, project.unit, places=4)
+    return f"cut sizes for a finish {finish} thick on each surface; finished sizes stand on the drawing"
+
+
+def _of_corner_relief(project: Project, options: DxfOptions) -> Iterator[str]:
+    if options.corner_relief is CornerRelief.ROUND:
+        yield f"Corner relief: round, for a cutter of {format_length(project.profile.cutter_diameter, project.unit)}"
 
 
 def _of_a_used_sheet(plate: PlateLayout) -> Iterator[str]:

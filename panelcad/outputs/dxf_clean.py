@@ -1,0 +1,80 @@
+"""What a machine stumbles over is not written: doubled contours and pieces of no length; too short ones are refused."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import Final
+
+from panelcad.errors import UnusableInput
+from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex, closed_chain
+from panelcad.geometry.point import distance
+from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
+from panelcad.outputs.dxf_plan import Loop, Plan
+from panelcad.units import LengthUnit, format_length
+
+_NOTHING: Final = 1e-3
+"""A piece shorter than this many mm is closed up; it is below what any machine resolves."""
+_SAME: Final = 3
+"""Decimals of a mm in which two contours count as the same one doubled."""
+
+
+def cleaned(plan: Plan, shortest: float, unit: LengthUnit) -> Plan:
+    """The plan without doubled contours and without pieces of no length.
+
+    Raises `UnusableInput` for a contour with a piece shorter than `shortest` mm, or with nothing left of it.
+    """
+    loops = [replace(loop, contour=_closed_up(loop)) for loop in plan.loops]
+    for loop in loops:
+        _refuse_short_pieces(loop, shortest, unit)
+    return replace(plan, loops=tuple(_each_once(loops)))
+
+
+def _closed_up(loop: Loop) -> Contour:
+    contour = loop.contour
+    vertices = contour.chain.vertices if isinstance(contour, Rounded) else contour.vertices
+    following = vertices[1:] + vertices[:1]
+    kept = tuple(v for v, w in zip(vertices, following, strict=True) if distance(v.point, w.point) > _NOTHING)
+    if len(kept) == len(vertices):
+        return contour
+    if len(kept) < 2:
+        raise UnusableInput("", loop.feature, "its contour is smaller than a thousandth of a mm", "a cut with a size")
+    return closed_chain(kept)
+
+
+def _refuse_short_pieces(loop: Loop, shortest: float, unit: LengthUnit) -> None:
+    if loop.layer not in CUT_THROUGH:
+        return
+    least = min(segment.length for segment in loop.contour.segments)
+    if least < shortest - 1e-9:
+        problem = f"its contour has a piece {format_length(least, unit)} long"
+        expected = f"pieces of at least {format_length(shortest, unit)}, the profile's shortest"
+        raise UnusableInput("", loop.feature, problem, expected)
+
+
+def _each_once(loops: list[Loop]) -> Iterator[Loop]:
+    """Each contour once for each of: cut, there already, for reference."""
+    seen = set()
+    for loop in loops:
+        key = (_sort_of(loop.layer), _shape(loop.contour))
+        if key not in seen:
+            seen.add(key)
+            yield loop
+
+
+def _sort_of(layer: Layer) -> str:
+    return "cut" if layer in CUT_THROUGH else layer.value
+
+
+def _shape(contour: Contour) -> tuple[tuple[float, ...], ...]:
+    """The contour's middle, size and corners, whichever of them comes first."""
+    if isinstance(contour, Rounded) and contour.is_circle:
+        return (_rounded(*contour.centre, contour.radius),)
+    chain: Chain = contour.chain if isinstance(contour, Rounded) else contour
+    return tuple(sorted(_corner(vertex) for vertex in chain.vertices))
+
+
+def _corner(vertex: Vertex) -> tuple[float, ...]:
+    return _rounded(vertex.x, vertex.y, vertex.bulge)
+
+
+def _rounded(*values: float) -> tuple[float, ...]:
+    return tuple(round(value, _SAME) + 0.0 for value in values)

@@ -1,0 +1,29 @@
+"""Cut sizes from finished sizes: a finish of some thickness narrows every opening and thickens the sheet's edge."""
+
+from dataclasses import replace
+from typing import Final
+
+from panelcad.errors import UnusableInput
+from panelcad.geometry.offset import offset
+from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
+from panelcad.outputs.dxf_plan import Loop, Plan
+
+_NOT_COATED: Final = frozenset({Layer.DRILL_TAPPED, Layer.DRILL_INSERT})
+"""Threads and inserts are masked, so their holes are drilled to size."""
+
+
+def before_finish(plan: Plan, thickness: float) -> Plan:
+    """The plan in cut sizes for a finish `thickness` mm thick on each surface: cuts larger, the outline smaller."""
+    if thickness == 0.0:
+        return plan
+    return replace(plan, loops=tuple(_cut_size(loop, thickness) for loop in plan.loops))
+
+
+def _cut_size(loop: Loop, thickness: float) -> Loop:
+    if loop.layer not in CUT_THROUGH or loop.layer in _NOT_COATED:
+        return loop
+    try:
+        return replace(loop, contour=offset(loop.contour, -thickness if loop.layer is Layer.OUTLINE else thickness))
+    except ValueError as error:
+        problem = f"a finish {thickness:g} mm thick leaves no sound contour ({error})"
+        raise UnusableInput("", loop.feature, problem, "a thinner finish or a plainer contour") from error
