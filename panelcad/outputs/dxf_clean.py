@@ -1,5 +1,6 @@
 """What a machine stumbles over is not written: doubled contours and pieces of no length; too short ones are refused."""
 
+import math
 from collections.abc import Iterator
 from dataclasses import replace
 from typing import Final
@@ -33,11 +34,23 @@ def _closed_up(loop: Loop) -> Contour:
     vertices = contour.chain.vertices if isinstance(contour, Rounded) else contour.vertices
     following = vertices[1:] + vertices[:1]
     kept = tuple(v for v, w in zip(vertices, following, strict=True) if distance(v.point, w.point) > _NOTHING)
-    if len(kept) == len(vertices):
-        return contour
     if len(kept) < 2:
         raise UnusableInput("", loop.feature, "its contour is smaller than a thousandth of a mm", "a cut with a size")
-    return closed_chain(kept)
+    if len(kept) == len(vertices) and all(abs(vertex.bulge) <= 1.0 for vertex in kept):
+        return contour
+    return _with_halved_arcs(closed_chain(kept))
+
+
+def _with_halved_arcs(chain: Chain) -> Chain:
+    """The chain with arcs of more than a half turn in two: GDAL 3.12, for one, draws the rest of the circle instead."""
+    vertices: list[Vertex] = []
+    for vertex, segment in zip(chain.vertices, chain.segments, strict=True):
+        if abs(vertex.bulge) <= 1.0:
+            vertices.append(vertex)
+            continue
+        half = math.tan(math.atan(vertex.bulge) / 2)
+        vertices.extend((vertex._replace(bulge=half), Vertex(*segment.at(0.5), half)))
+    return Chain(tuple(vertices))
 
 
 def _refuse_short_pieces(loop: Loop, shortest: float, unit: LengthUnit) -> None:

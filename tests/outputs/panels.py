@@ -26,7 +26,8 @@ HOLES = {
     "flatted": HoleForm(diameter=12.7, fastener=12.0, kind=HoleKind.FLATTED, key_depth=0.9, key_angle=200.0),
 }
 
-sizes = st.floats(8.0, 38.0)
+sizes = st.integers(400, 1900).map(lambda n: n / 50)
+"""8 to 38 mm in steps of 0.02 mm, so that half a size is a whole number of nanometres too."""
 shapes = st.one_of(
     st.builds(lambda d: Circle(diameter=d), sizes),
     st.builds(

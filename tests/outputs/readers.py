@@ -38,7 +38,6 @@ def raw_corners(entity: dict[str, Any]) -> list[tuple[float, float, float]]:
 @dataclass(frozen=True)
 class Line:
     layer: str
-    kind: str
     shape: Any
     text: str
 
@@ -49,6 +48,6 @@ def gdal(file: Path, step: float = 4.0) -> list[Line]:
     meta, _, shapes, columns = pyogrio.raw.read(file)
     rows = dict(zip(meta["fields"], columns, strict=True))
     return [
-        Line(layer, kind.split(":")[-1], shapely.from_wkb(shape), text)
-        for layer, kind, shape, text in zip(rows["Layer"], rows["SubClasses"], shapes, rows["Text"], strict=True)
+        Line(layer, shapely.from_wkb(shape), text)
+        for layer, shape, text in zip(rows["Layer"], shapes, rows["Text"], strict=True)
     ]
