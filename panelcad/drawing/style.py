@@ -148,11 +148,23 @@ PAPER: Final = _colours(
 
 SCREEN_LIGHT: Final = ViewStyle(LIGHT, wide=1.8, narrow=1.0, measured=Measured.PIXELS)
 SCREEN_DARK: Final = ViewStyle(DARK, wide=1.8, narrow=1.0, measured=Measured.PIXELS)
-ON_PAPER: Final = ViewStyle(PAPER, wide=0.5, narrow=0.25, measured=Measured.MM)
-"""Line group 0.5 of ISO 128-2: 0.5 mm and 0.25 mm."""
+BLACK_ON_WHITE: Final = replace(
+    PAPER,
+    bezel_edge=Colour.parse("#404040"),
+    body=Colour.parse("#f2f2f2"),
+    body_edge=Colour.parse("#000000"),
+    obstacle=Colour.parse("#d0d0d0"),
+    obstacle_edge=Colour.parse("#000000"),
+    moving=Colour.parse("#e4e4e4"),
+    moving_edge=Colour.parse("#000000"),
+    limit_edge=Colour.parse("#000000"),
+)
+WIDE: Final = 0.5
+NARROW: Final = 0.25
+"""Line widths on paper in mm: line group 0.5 of ISO 128-2."""
 
 
 @cache
-def paper_style(scale: float) -> ViewStyle:
-    """The paper style for a view that will be drawn at this scale: its widths come out as ISO 128 has them."""
-    return replace(ON_PAPER, wide=ON_PAPER.wide / scale, narrow=ON_PAPER.narrow / scale)
+def paper_style(scale: float, palette: Palette = PAPER) -> ViewStyle:
+    """The style of a view that will be drawn at this scale, so that its lines come out in the widths of ISO 128."""
+    return ViewStyle(palette, WIDE / scale, NARROW / scale, Measured.MM)

@@ -1,0 +1,31 @@
+"""Boxes of a sheet, in mm: left, bottom, right, top."""
+
+from panelcad.drawing.display import Bounds
+from panelcad.geometry.contour import Contour, rectangle
+from panelcad.geometry.point import Point
+
+
+def box_outline(box: Bounds) -> Contour:
+    x1, y1, x2, y2 = box
+    return rectangle(Point((x1 + x2) / 2, (y1 + y2) / 2), x2 - x1, y2 - y1)
+
+
+def size(box: Bounds) -> tuple[float, float]:
+    return box[2] - box[0], box[3] - box[1]
+
+
+def middle(box: Bounds) -> Point:
+    return Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+
+
+def shrunk(box: Bounds, by: float) -> Bounds:
+    return box[0] + by, box[1] + by, box[2] - by, box[3] - by
+
+
+def grown(box: Bounds, by: float) -> Bounds:
+    return shrunk(box, -by)
+
+
+def overlap(a: Bounds, b: Bounds) -> bool:
+    """Whether two boxes share more than an edge."""
+    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]

@@ -1,0 +1,159 @@
+"""Short texts beside what they name, moved about until none covers another or, if it can be helped, a line."""
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from typing import Final
+
+import shapely
+
+from panelcad.drawing.box import grown, overlap
+from panelcad.drawing.display import Across, Along, Bounds, Face, Node, Path
+from panelcad.drawing.inks import PLAIN, Inks
+from panelcad.drawing.lettering import text_bounds, text_width
+from panelcad.geometry.point import Point, distance, polar
+from panelcad.geometry.track import line
+
+AIR: Final = 0.5
+"""Free space in mm around each text."""
+_ANGLES: Final = (
+    45.0,
+    135.0,
+    315.0,
+    225.0,
+    0.0,
+    180.0,
+    90.0,
+    270.0,
+    22.5,
+    157.5,
+    337.5,
+    202.5,
+    67.5,
+    112.5,
+    247.5,
+    292.5,
+)
+_REACHES: Final = (0.0, 1.5, 3.0, 5.0, 8.0, 11.0, 15.0, 20.0, 26.0)
+_LEADER: Final = 2.5
+"""From this reach on, a leader ties a text to what it names."""
+_LINE_COST: Final = 3.0
+
+
+@dataclass(frozen=True)
+class Wish:
+    """A text and the spot it names; it may stand inside where there is room, else `radius` or more away."""
+
+    text: str
+    spot: Point
+    radius: float
+    inside: bool = False
+    height: float = PLAIN
+    face: Face = Face.REGULAR
+
+
+@dataclass(frozen=True)
+class Label:
+    wish: Wish
+    middle: Point
+    needs_leader: bool
+
+    @property
+    def box(self) -> Bounds:
+        return _box(self.wish, self.middle)
+
+    def nodes(self, inks: Inks) -> tuple[Node, ...]:
+        wish = self.wish
+        text = inks.text(wish.text, self.middle, wish.height, Along.CENTRE, Across.MIDDLE, face=wish.face)
+        if not self.needs_leader:
+            return (text,)
+        return text, Path((line(*_leader(wish, self.middle)),), pen=inks.measure)
+
+
+class Ground:
+    """What labels keep clear of: texts at any price, lines where it can be helped."""
+
+    def __init__(self, texts: Iterable[Bounds], lines: Iterable[shapely.LineString], area: Bounds) -> None:
+        self._texts = list(texts)
+        self._area = area
+        self._lines = shapely.STRtree(list(lines))
+
+    def place(self, wish: Wish) -> Label | None:
+        """The label at its cheapest free place; None where there is none."""
+        best: tuple[float, Label] | None = None
+        for cost, label in _candidates(wish):
+            if best is not None and cost >= best[0]:
+                break
+            if self._is_taken(label.box):
+                continue
+            price = cost + _LINE_COST * self._crossed(label)
+            if best is None or price < best[0]:
+                best = (price, label)
+        if best is None:
+            return None
+        self._texts.append(best[1].box)
+        return best[1]
+
+    def _is_taken(self, box: Bounds) -> bool:
+        x1, y1, x2, y2 = self._area
+        if box[0] < x1 or box[1] < y1 or box[2] > x2 or box[3] > y2:
+            return True
+        roomy = grown(box, AIR)
+        return any(overlap(roomy, text) for text in self._texts)
+
+    def _crossed(self, label: Label) -> int:
+        return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
+
+
+def placed(wishes: Iterable[Wish], ground: Ground) -> list[Label] | None:
+    """A label for each wish, in order; None where one finds no place."""
+    labels: list[Label] = []
+    for wish in wishes:
+        label = ground.place(wish)
+        if label is None:
+            return None
+        labels.append(label)
+    return labels
+
+
+def _candidates(wish: Wish) -> Iterator[tuple[float, Label]]:
+    """Places from the cheapest: inside where wished, then around the spot, farther and farther."""
+    half_width = text_width(wish.text, wish.height, wish.face) / 2
+    half_height = wish.height / 2
+    if wish.inside:
+        for i, angle in enumerate(_ANGLES[:4]):
+            quarter = polar(Point(0.0, 0.0), 1.0, angle)
+            gap = 1.0 + half_height
+            spot = wish.spot.moved(math.copysign(half_width + 1.2, quarter.x), math.copysign(gap, quarter.y))
+            yield 0.01 * i, Label(wish, spot, needs_leader=False)
+    for reach in _REACHES:
+        for i, angle in enumerate(_ANGLES):
+            yield reach + 0.05 * i + 0.5, Label(wish, _around(wish, reach, angle, half_width), reach > _LEADER)
+
+
+def _around(wish: Wish, reach: float, angle: float, half_width: float) -> Point:
+    """The text's middle when its box just clears the spot's circle by `reach` in this direction."""
+    away = wish.radius + AIR + 0.3 + reach
+    edge = polar(wish.spot, away, angle)
+    unit = polar(Point(0.0, 0.0), 1.0, angle)
+    return edge.moved(_side(unit.x) * half_width, _side(unit.y) * (wish.height * 0.55))
+
+
+def _side(cosine: float) -> float:
+    return 0.0 if abs(cosine) < 0.2 else math.copysign(1.0, cosine)
+
+
+def _box(wish: Wish, middle: Point) -> Bounds:
+    from panelcad.drawing.display import Colour, Text  # noqa: PLC0415
+
+    return text_bounds(
+        Text(wish.text, middle, wish.height, Colour(0, 0, 0), Along.CENTRE, Across.MIDDLE, 0.0, wish.face)
+    )
+
+
+def _leader(wish: Wish, middle: Point) -> tuple[Point, Point]:
+    """From the rim of what is named to the near side of the text's box."""
+    x1, y1, x2, y2 = _box(wish, middle)
+    near = Point(min(max(wish.spot.x, x1), x2), min(max(wish.spot.y, y1), y2))
+    rim = wish.spot.towards(near, min(wish.radius, distance(wish.spot, near)))
+    return rim, near.towards(rim, 0.4)

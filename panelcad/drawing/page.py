@@ -1,0 +1,73 @@
+"""Pages without their border yet, and the border, title block and draft mark that make sheets of them."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from panelcad.drawing.border import border, draft_mark
+from panelcad.drawing.display import Across, Bounds, Face, Node
+from panelcad.drawing.inks import LARGE, Inks
+from panelcad.drawing.paper import Paper
+from panelcad.drawing.sheet import Sheet
+from panelcad.drawing.subject import Subject
+from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
+
+MARGIN: Final = 4.0
+HEAD: Final = 12.0
+"""Room for a page's heading below the frame's top."""
+NO_SCALE: Final = "none"
+
+
+@dataclass(frozen=True)
+class Page:
+    paper: Paper
+    nodes: tuple[Node, ...]
+    title: str
+    document: str
+    scale: str = NO_SCALE
+    material: str = ""
+    level: int = 0
+
+
+def bordered(subject: Subject, pages: Sequence[Page]) -> list[Sheet]:
+    """The pages as numbered sheets of one set; those of an option that is not released are marked as a draft."""
+    return [_sheet(subject, page, number, len(pages)) for number, page in enumerate(pages, 1)]
+
+
+def _sheet(subject: Subject, page: Page, number: int, count: int) -> Sheet:
+    heading = Heading(page.title, page.document, page.scale, page.material or "see sheet 1", number, count)
+    mark = () if subject.stamp.is_released else (draft_mark(page.paper, subject.inks),)
+    frame = border(page.paper, subject.inks)
+    nodes = (*mark, *page.nodes, *frame, *title_block(subject, page.paper, heading))
+    return Sheet(page.paper.width, page.paper.height, nodes, f"{number} {page.document}: {page.title}", page.level)
+
+
+def above_title_block(paper: Paper) -> Bounds:
+    """The whole width of the frame, above the title block and below the heading."""
+    x1, y1, x2, y2 = paper.frame
+    return x1 + MARGIN, y1 + HEIGHT + MARGIN, x2 - MARGIN, y2 - HEAD
+
+
+def beside_title_block(paper: Paper) -> Bounds:
+    """The strip at the foot of the frame, left of the title block."""
+    x1, y1, x2, _ = paper.frame
+    return x1, y1, x2 - WIDTH, y1 + HEIGHT
+
+
+def columns_of(paper: Paper, width: float, gap: float = 6.0) -> list[Bounds]:
+    """Boxes of this width side by side below the heading; those over the title block end above it."""
+    x1, y1, x2, y2 = paper.frame
+    boxes = []
+    left = x1 + MARGIN
+    while left + width <= x2 - MARGIN + 1e-9:
+        foot = y1 + MARGIN if left + width <= x2 - WIDTH - MARGIN else y1 + HEIGHT + MARGIN
+        boxes.append((left, foot, left + width, y2 - HEAD))
+        left += width + gap
+    return boxes
+
+
+def heading(paper: Paper, inks: Inks, title: str, more: str = "") -> tuple[Node, ...]:
+    """The page's name at its upper left, and a line below it."""
+    x, top = paper.frame[0] + MARGIN, paper.frame[3] - 2.0
+    name = inks.text(title, (x, top), LARGE, across=Across.TOP, face=Face.BOLD)
+    return (name, inks.text(more, (x, top - 5.0), across=Across.TOP)) if more else (name,)

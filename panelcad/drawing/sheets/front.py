@@ -1,0 +1,180 @@
+"""The panel's front on a sheet: metal and cuts, centre lines, numbers, and ordinates from the datum."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Final
+
+import shapely
+
+from panelcad.drawing.box import grown, size
+from panelcad.drawing.describe import sheet_text
+from panelcad.drawing.display import Bounds, Face, Node, Path, Text, walk
+from panelcad.drawing.inks import LARGE
+from panelcad.drawing.labels import Ground, Label, Wish
+from panelcad.drawing.layers import Layer
+from panelcad.drawing.lettering import text_bounds, text_width
+from panelcad.drawing.ordinates import REACH, Mark, Ordinates, ordinates
+from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
+from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.schedule import Hole, holes
+from panelcad.drawing.sheets.datum import datum_boxes, datum_symbol
+from panelcad.drawing.sheets.notes import caution_box
+from panelcad.drawing.sheets.view import Seat, seated
+from panelcad.drawing.style import paper_style
+from panelcad.drawing.subject import Subject
+from panelcad.drawing.views.front import front_view
+from panelcad.geometry.point import Point
+from panelcad.geometry.polygon import polygon
+from panelcad.geometry.track import Track, line
+from panelcad.model.layout import FeatureKind, PlateLayout
+
+_INSIDE: Final = 7.0
+"""An opening at least so wide and high on paper, in mm, has its number inside."""
+_OVER: Final = 2.0
+"""How far centre lines reach beyond what they mark."""
+
+
+def front_page(subject: Subject, plate: PlateLayout) -> Page:
+    """The front at a standard scale on the smallest sheet on which every ordinate and every number has its place.
+
+    Where no sheet is large enough for that, the one with the fewest missing numbers; it says how many are missing.
+    """
+    fronts = []
+    for paper in drawing_papers(subject.series):
+        seat = seated(plate.outline.bounds, grown(above_title_block(paper), -REACH))
+        if seat is None:
+            continue
+        front = _Front(subject, plate, paper, seat)
+        fronts.append(front)
+        if front.is_complete:
+            break
+    return min(fronts, key=lambda front: front.missing).page
+
+
+@dataclass(frozen=True)
+class _Front:
+    """One plate's front on one paper."""
+
+    subject: Subject
+    plate: PlateLayout
+    paper: Paper
+    seat: Seat
+
+    @cached_property
+    def area(self) -> Bounds:
+        return above_title_block(self.paper)
+
+    @cached_property
+    def view(self) -> Bounds:
+        return self.seat.box(self.plate.outline.bounds)
+
+    @cached_property
+    def holes(self) -> list[Hole]:
+        return holes(self.subject, self.plate)
+
+    @property
+    def is_complete(self) -> bool:
+        return self.ordinates is not None and not self.missing
+
+    @property
+    def missing(self) -> int:
+        """How many numbers found no place."""
+        return len(self.holes) - len(self.labels)
+
+    @cached_property
+    def page(self) -> Page:
+        inks = self.subject.inks
+        scale = self.ordinates or self.fewer_ordinates
+        nodes = (
+            *self.metal,
+            Path(self.centre_lines, pen=inks.centre),
+            *scale.nodes,
+            *(datum_symbol(self.seat.origin, inks) if self.shows_datum else ()),
+            *(node for label in self.labels for node in label.nodes(inks)),
+            *heading(self.paper, inks, f"{self.plate.plate.name.upper()}, FRONT", self._subtitle),
+            *caution_box(beside_title_block(self.paper), inks),
+        )
+        material = sheet_text(self.plate.plate, self.subject.unit)
+        return Page(self.paper, nodes, self.plate.plate.name, "Panel front", str(self.seat.scale), material)
+
+    @property
+    def _subtitle(self) -> str:
+        role = f"{self.plate.plate.role.value.capitalize()}, {self.plate.plate.state.value}."
+        left_out = f" {self.missing} numbers had no room; the schedule gives their places." if self.missing else ""
+        return (
+            f"As the pilot sees it. Ordinates from the datum: {self.subject.project.aircraft.datum}. {role}{left_out}"
+        )
+
+    @cached_property
+    def metal(self) -> tuple[Node, ...]:
+        style = paper_style(self.seat.scale.factor, self.subject.inks.palette)
+        groups = front_view(self.subject.laid, self.plate.plate.id, style)
+        return self.seat.nodes(tuple(group for group in groups if group.layer != Layer.BEZELS))
+
+    @cached_property
+    def centre_lines(self) -> tuple[Track, ...]:
+        return tuple(track for hole in self.holes for track in self._cross(hole))
+
+    def _cross(self, hole: Hole) -> tuple[Track, Track]:
+        x, y = self.seat.point(hole.centre)
+        is_large = hole.feature.kind in {FeatureKind.OPENING, FeatureKind.INNER}
+        x1, y1, x2, y2 = grown(self.seat.contour(hole.feature.contour).bounds, _OVER if is_large else _OVER / 2)
+        return line(Point(x1, y), Point(x2, y)), line(Point(x, y1), Point(x, y2))
+
+    @cached_property
+    def ordinates(self) -> Ordinates | None:
+        """Ordinates of the outline, of all openings and of the attach screws; None where a side is too short."""
+        mains = [self._mark(hole) for hole in self.holes if hole.is_main]
+        return ordinates([*self._outline_marks(), *mains], self.view, self.area, self.subject.inks)
+
+    @cached_property
+    def fewer_ordinates(self) -> Ordinates:
+        """Those of the outline alone."""
+        return ordinates([*self._outline_marks()], self.view, self.area, self.subject.inks) or Ordinates((), (), ())
+
+    def _mark(self, hole: Hole) -> Mark:
+        x, y = hole.centre
+        return Mark(self.seat.point(hole.centre), self._value(x), self._value(y), is_reference=hole.is_there)
+
+    def _outline_marks(self) -> Iterator[Mark]:
+        x1, y1, x2, y2 = self.plate.outline.bounds
+        datum = (Point(0.0, 0.0),) if self.shows_datum else ()
+        for corner in (Point(x1, y1), Point(x2, y2), *datum):
+            yield Mark(self.seat.point(corner), self._value(corner.x), self._value(corner.y))
+
+    def _value(self, mm: float) -> str:
+        return self.subject.number(mm) if round(mm, 6) else "0"
+
+    @property
+    def shows_datum(self) -> bool:
+        x1, y1, x2, y2 = self.plate.outline.bounds
+        return x1 <= 0.0 <= x2 and y1 <= 0.0 <= y2
+
+    @cached_property
+    def labels(self) -> list[Label]:
+        ground = self._ground()
+        wishes = sorted((self._wish(hole) for hole in self.holes), key=lambda wish: not wish.inside)
+        return [label for label in map(ground.place, wishes) if label is not None]
+
+    def _ground(self) -> Ground:
+        scale = self.ordinates or self.fewer_ordinates
+        engraved = (node for node in walk(self.metal) if isinstance(node, Text))
+        texts = [text_bounds(text) for text in (*scale.texts, *engraved)]
+        if self.shows_datum:
+            texts.extend(datum_boxes(self.seat.origin))
+        contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
+        edges = [polygon(self.seat.contour(contour), error=0.1).exterior for contour in contours]
+        tracks = (*self.centre_lines, *scale.lines)
+        return Ground(
+            texts, [*edges, *(shapely.LineString([v.point for v in track.vertices]) for track in tracks)], self.view
+        )
+
+    def _wish(self, hole: Hole) -> Wish:
+        width, height = size(self.seat.contour(hole.feature.contour).bounds)
+        spot = self.seat.point(hole.centre)
+        room = text_width(hole.number, LARGE, Face.BOLD) + 3.0
+        if min(width, height) >= _INSIDE and width / 2 >= room:
+            return Wish(hole.number, spot, max(width, height) / 2, inside=True, height=LARGE, face=Face.BOLD)
+        face = Face.BOLD if hole.is_main else Face.REGULAR
+        return Wish(hole.number, spot, min(width, height) / 2, face=face)

@@ -1,0 +1,60 @@
+"""One option of a project as its papers show it: laid out, numbered, checked and stamped once for all of them."""
+
+from dataclasses import dataclass
+
+from panelcad.checks.report import CheckReport
+from panelcad.drawing.inks import INKS, Ink, Inks
+from panelcad.drawing.numbering import Numbering, numbering
+from panelcad.drawing.paper import Series, usual_series
+from panelcad.model.layout import Layout, layout
+from panelcad.model.project import Option, Project
+from panelcad.model.revision import Stamp
+from panelcad.units import LengthUnit, format_length, format_number
+
+
+@dataclass(frozen=True)
+class Subject:
+    laid: Layout
+    numbers: Numbering
+    report: CheckReport
+    stamp: Stamp
+    ink: Ink
+    series: Series
+
+    @property
+    def project(self) -> Project:
+        return self.laid.project
+
+    @property
+    def option(self) -> Option:
+        return self.laid.option
+
+    @property
+    def unit(self) -> LengthUnit:
+        return self.project.unit
+
+    @property
+    def inks(self) -> Inks:
+        return INKS[self.ink]
+
+    @property
+    def drawing_number(self) -> str:
+        """The identification number of ISO 7200: registration and option."""
+        return f"{self.project.aircraft.registration} / {self.option.id}"
+
+    @property
+    def tolerance(self) -> str:
+        """'±0.005 in' of the profile."""
+        return f"±{format_length(self.project.profile.sheet_tolerance, self.unit)}"
+
+    def length(self, mm: float) -> str:
+        return format_length(mm, self.unit)
+
+    def number(self, mm: float) -> str:
+        return format_number(mm, self.unit)
+
+
+def subject(report: CheckReport, stamp: Stamp, ink: Ink = Ink.COLOUR, series: Series | None = None) -> Subject:
+    """The checked option made ready for its papers; its sheets are those usual with the project's unit unless told."""
+    laid = layout(report.project, report.option)
+    return Subject(laid, numbering(laid), report, stamp, ink, series or usual_series(report.project.unit))

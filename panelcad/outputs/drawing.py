@@ -1,0 +1,58 @@
+"""The drawing of an option as one PDF: its sheets in order, bordered, numbered and bookmarked."""
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from panelcad.checks.report import CheckReport
+from panelcad.checks.run import check
+from panelcad.drawing.drawing_set import drawing_pages
+from panelcad.drawing.inks import Ink
+from panelcad.drawing.page import bordered
+from panelcad.drawing.paper import Series
+from panelcad.drawing.sheet import Sheet
+from panelcad.drawing.subject import Subject, subject
+from panelcad.model.project import Option, Project
+from panelcad.model.revision import Stamp, stamp
+from panelcad.outputs.pdf import Properties, write_pdf
+
+
+@dataclass(frozen=True)
+class DrawingOptions:
+    """`series` None is usual with the project's unit; `stamp` None is what the release log says of the option."""
+
+    series: Series | None = None
+    ink: Ink = Ink.COLOUR
+    stamp: Stamp | None = None
+    report: CheckReport | None = None
+    """The findings where they are known already; else the option is checked."""
+
+
+_DEFAULTS: Final = DrawingOptions()
+
+
+def export_drawing(project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS) -> None:
+    """Write the drawing set; an older file stays whole until the new one is complete."""
+    shown = drawn_subject(project, option, options)
+    write_pdf(Path(path), drawing_sheets(shown), properties(shown, "Drawing"))
+
+
+def drawn_subject(project: Project, option: Option, options: DrawingOptions = _DEFAULTS) -> Subject:
+    """The option checked, stamped and made ready for its papers."""
+    report = options.report or check(project, option)
+    return subject(report, options.stamp or stamp(project, option), options.ink, options.series)
+
+
+def drawing_sheets(shown: Subject) -> list[Sheet]:
+    return bordered(shown, drawing_pages(shown))
+
+
+def properties(shown: Subject, what: str) -> Properties:
+    """The properties of a paper of this option; its date is the release's."""
+    project, mark = shown.project, shown.stamp
+    title = f"{what}: {project.title}, {shown.option.name}"
+    keywords = (
+        f"{project.aircraft.registration}, {shown.option.id}, revision {mark.revision or 'draft'}, {mark.fingerprint}"
+    )
+    about = Properties(title, project.drawn_by or project.shop, f"{what} of an instrument panel", keywords)
+    return Properties(about.title, about.author, about.subject, about.keywords, mark.on) if mark.on else about
