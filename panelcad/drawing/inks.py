@@ -34,7 +34,7 @@ class Inks:
     draft: Colour
 
     def pen(self, width: float = NARROW, line: Line = Line.CONTINUOUS, colour: Colour | None = None) -> Pen:
-        return Pen(colour or self.ink, width, dashes=tuple(width * share for share in line.value))
+        return Pen(colour or self.ink, width, dashes=tuple(width * share for share in line.dashes))
 
     @property
     def wide(self) -> Pen:

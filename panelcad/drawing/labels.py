@@ -8,12 +8,13 @@ from typing import Final
 import shapely
 
 from panelcad.drawing.box import grown, overlap
-from panelcad.drawing.display import Across, Along, Bounds, Face, Node, Path
+from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path, Text
 from panelcad.drawing.inks import PLAIN, Inks
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.geometry.point import Point, distance, polar
 from panelcad.geometry.track import line
 
+_ANY: Final = Colour(0, 0, 0)
 AIR: Final = 0.5
 """Free space in mm around each text."""
 _ANGLES: Final = (
@@ -38,6 +39,7 @@ _REACHES: Final = (0.0, 1.5, 3.0, 5.0, 8.0, 11.0, 15.0, 20.0, 26.0)
 _LEADER: Final = 2.5
 """From this reach on, a leader ties a text to what it names."""
 _LINE_COST: Final = 3.0
+_NOT_INSIDE: Final = 12.0
 
 
 @dataclass(frozen=True)
@@ -105,30 +107,29 @@ class Ground:
         return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
 
 
-def placed(wishes: Iterable[Wish], ground: Ground) -> list[Label] | None:
-    """A label for each wish, in order; None where one finds no place."""
-    labels: list[Label] = []
-    for wish in wishes:
-        label = ground.place(wish)
-        if label is None:
-            return None
-        labels.append(label)
-    return labels
-
-
 def _candidates(wish: Wish) -> Iterator[tuple[float, Label]]:
     """Places from the cheapest: inside where wished, then around the spot, farther and farther."""
     half_width = text_width(wish.text, wish.height, wish.face) / 2
-    half_height = wish.height / 2
-    if wish.inside:
-        for i, angle in enumerate(_ANGLES[:4]):
-            quarter = polar(Point(0.0, 0.0), 1.0, angle)
-            gap = 1.0 + half_height
-            spot = wish.spot.moved(math.copysign(half_width + 1.2, quarter.x), math.copysign(gap, quarter.y))
-            yield 0.01 * i, Label(wish, spot, needs_leader=False)
+    for spot in _inside(wish, half_width):
+        yield 0.2 * distance(spot, wish.spot), Label(wish, spot, needs_leader=False)
+    outside = _NOT_INSIDE if wish.inside else 0.0
     for reach in _REACHES:
         for i, angle in enumerate(_ANGLES):
-            yield reach + 0.05 * i + 0.5, Label(wish, _around(wish, reach, angle, half_width), reach > _LEADER)
+            spot = _around(wish, reach, angle, half_width)
+            yield outside + reach + 0.05 * i + 0.5, Label(wish, spot, reach > _LEADER)
+
+
+def _inside(wish: Wish, half_width: float) -> Iterator[Point]:
+    """In the quarters between the centre lines, nearest to the middle first."""
+    if not wish.inside:
+        return
+    steps = [wish.radius * share for share in (0.0, 0.12, 0.25, 0.4)]
+    offsets = sorted(((dx, dy) for dx in steps for dy in steps), key=sum)
+    for dx, dy in offsets:
+        across, up = half_width + 1.2 + dx, wish.height / 2 + 1.0 + dy
+        if math.hypot(across + half_width, up + wish.height / 2) > wish.radius:
+            continue
+        yield from (wish.spot.moved(x, y) for x in (across, -across) for y in (up, -up))
 
 
 def _around(wish: Wish, reach: float, angle: float, half_width: float) -> Point:
@@ -144,7 +145,7 @@ def _side(cosine: float) -> float:
 
 
 def _box(wish: Wish, middle: Point) -> Bounds:
-    from panelcad.drawing.display import Colour, Text  # noqa: PLC0415
+    from panelcad.drawing.display import Colour  # noqa: PLC0415
 
     return text_bounds(
         Text(wish.text, middle, wish.height, Colour(0, 0, 0), Along.CENTRE, Across.MIDDLE, 0.0, wish.face)

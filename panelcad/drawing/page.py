@@ -6,14 +6,16 @@ from typing import Final
 
 from panelcad.drawing.border import border, draft_mark
 from panelcad.drawing.display import Across, Bounds, Face, Node
-from panelcad.drawing.inks import LARGE, Inks
+from panelcad.drawing.inks import LARGE, PLAIN, Inks
+from panelcad.drawing.lettering import fitted
 from panelcad.drawing.paper import Paper
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.subject import Subject
+from panelcad.drawing.table import PITCH
 from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 
 MARGIN: Final = 4.0
-HEAD: Final = 12.0
+HEAD: Final = 17.0
 """Room for a page's heading below the frame's top."""
 NO_SCALE: Final = "none"
 
@@ -66,8 +68,13 @@ def columns_of(paper: Paper, width: float, gap: float = 6.0) -> list[Bounds]:
     return boxes
 
 
-def heading(paper: Paper, inks: Inks, title: str, more: str = "") -> tuple[Node, ...]:
-    """The page's name at its upper left, and a line below it."""
+def heading(paper: Paper, inks: Inks, title: str, *more: str) -> tuple[Node, ...]:
+    """The page's name at its upper left, and lines below it."""
     x, top = paper.frame[0] + MARGIN, paper.frame[3] - 2.0
     name = inks.text(title, (x, top), LARGE, across=Across.TOP, face=Face.BOLD)
-    return (name, inks.text(more, (x, top - 5.0), across=Across.TOP)) if more else (name,)
+    width = paper.frame[2] - MARGIN - x
+    lines = (
+        inks.text(fitted(words, width, PLAIN), (x, top - 5.5 - i * PITCH), across=Across.TOP)
+        for i, words in enumerate(more)
+    )
+    return (name, *lines)

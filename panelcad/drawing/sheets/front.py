@@ -31,6 +31,7 @@ from panelcad.model.layout import FeatureKind, PlateLayout
 
 _INSIDE: Final = 7.0
 """An opening at least so wide and high on paper, in mm, has its number inside."""
+_CROWDED: Final = 0.08
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
 
@@ -47,9 +48,12 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
             continue
         front = _Front(subject, plate, paper, seat)
         fronts.append(front)
-        if front.is_complete:
+        if front.is_clear:
             break
-    return min(fronts, key=lambda front: front.missing).page
+    return min(fronts, key=lambda front: (front.missing, front.crowding)).page
+
+
+_LINES: Final = "Wide lines are to be cut, narrow ones are there already; values in brackets are for reference."
 
 
 @dataclass(frozen=True)
@@ -74,8 +78,14 @@ class _Front:
         return holes(self.subject, self.plate)
 
     @property
-    def is_complete(self) -> bool:
-        return self.ordinates is not None and not self.missing
+    def is_clear(self) -> bool:
+        """Whether everything has its place, and few numbers stand away from what they name."""
+        return self.ordinates is not None and not self.missing and self.crowding <= _CROWDED
+
+    @property
+    def crowding(self) -> float:
+        """The share of numbers that need a leader."""
+        return sum(label.needs_leader for label in self.labels) / max(1, len(self.labels))
 
     @property
     def missing(self) -> int:
@@ -92,7 +102,7 @@ class _Front:
             *scale.nodes,
             *(datum_symbol(self.seat.origin, inks) if self.shows_datum else ()),
             *(node for label in self.labels for node in label.nodes(inks)),
-            *heading(self.paper, inks, f"{self.plate.plate.name.upper()}, FRONT", self._subtitle),
+            *heading(self.paper, inks, f"{self.plate.plate.name.upper()}, FRONT", self._subtitle, _LINES),
             *caution_box(beside_title_block(self.paper), inks),
         )
         material = sheet_text(self.plate.plate, self.subject.unit)
