@@ -3,13 +3,18 @@ import pytest
 from panelcad.checks.run import check
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.library.samples import sample_file, sample_names
-from panelcad.model.cutout import BodyKind
 from panelcad.model.finding import Severity
 from panelcad.model.layout import layout
+from panelcad.model.plate import CutState
 from panelcad.model.project import Project
 from panelcad.store.project_file import load, to_bytes
+from panelcad.units import LengthUnit
 
 SAMPLES = {name: load(sample_file(name)) for name in sample_names()}
+FIVE_FAULTS = [
+    "bezels|flight-display|standby|flight-display/bezel|standby/bezel",
+    "outline|cut-map-box|panel|cut-map-box/map box|panel/edge",
+]
 every_sample = pytest.mark.parametrize("name", SAMPLES)
 
 
@@ -20,7 +25,7 @@ def errors(project: Project, option: str) -> list[str]:
 
 
 def test_the_samples_are_all_there() -> None:
-    assert set(SAMPLES) >= {"tourer"}
+    assert set(SAMPLES) >= {"tourer", "trainer"}
 
 
 @every_sample
@@ -68,15 +73,36 @@ def test_a_stack_stays_within_its_opening() -> None:
         for plate in layout(SAMPLES["tourer"], option).plates:
             for placed in plate.items:
                 cut = plate.cut_of(placed.item)
-                if placed.cutout.rack is not None and cut is not None and option.id != "ambitious":
-                    tray = next(body for body in placed.bodies if body.kind is BodyKind.TRAY)
-                    assert cut.openings[0].contour.bounds[1] < tray.footprint.bounds[1]
-                    assert cut.openings[0].contour.bounds[3] > tray.footprint.bounds[3]
+                rack = placed.cutout.rack
+                if rack is not None and cut is not None and option.id != "ambitious":
+                    _, low, _, high = cut.openings[0].contour.bounds
+                    assert low < placed.placement.y - rack.height / 2
+                    assert placed.placement.y + rack.height / 2 < high
 
 
-def test_the_glass_option_can_be_released() -> None:
-    assert errors(SAMPLES["tourer"], "glass") == []
+@pytest.mark.parametrize(
+    ("name", "option"),
+    [
+        ("tourer", "as-found"),
+        ("tourer", "classic"),
+        ("tourer", "glass"),
+        ("trainer", "as-found"),
+        ("trainer", "day-night"),
+    ],
+)
+def test_an_option_that_is_meant_to_be_right_has_no_errors(name: str, option: str) -> None:
+    assert errors(SAMPLES[name], option) == []
 
 
-def test_the_tourer_as_found_is_not_absurd() -> None:
-    assert errors(SAMPLES["tourer"], "as-found") == []
+def test_the_ambitious_option_shows_the_faults_it_describes() -> None:
+    assert errors(SAMPLES["tourer"], "ambitious") == FAULTS
+
+
+def test_options_show_every_state_of_a_cut() -> None:
+    cuts = [cut for plate in SAMPLES["tourer"].option("classic").plates for cut in plate.cuts]
+    assert {cut.state for cut in cuts} == set(CutState)
+
+
+def test_the_units_of_the_samples() -> None:
+    assert SAMPLES["tourer"].unit is LengthUnit.INCH
+    assert SAMPLES["trainer"].unit is LengthUnit.MM
