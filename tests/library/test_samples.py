@@ -11,7 +11,7 @@ from panelcad.store.project_file import load, to_bytes
 from panelcad.units import LengthUnit
 
 SAMPLES = {name: load(sample_file(name)) for name in sample_names()}
-FIVE_FAULTS = [
+FAULTS = [
     "bezels|flight-display|standby|flight-display/bezel|standby/bezel",
     "outline|cut-map-box|panel|cut-map-box/map box|panel/edge",
 ]
