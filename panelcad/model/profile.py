@@ -1,23 +1,20 @@
 """The limits a shop works to. Each has a default with its source; a project carries the profile it was judged by."""
 
-from typing import Annotated, Any, Final
+from typing import Annotated, Final
 
 from pydantic import Field
 
-from panelcad.model.base import Name, NonNegativeLength, Number, PositiveLength, Record
+from panelcad.model.base import Name, NonNegativeLength, Number, PositiveLength
+from panelcad.model.limit import limit as _limit
+from panelcad.model.pilot_limits import PilotLimits
 from panelcad.model.source import Source, Standing
-
-
-def _limit(mm: float | None, title: str, standing: Standing, source: str) -> Any:
-    return Field(default=mm, title=title, json_schema_extra={"standing": standing.value, "source": source})
-
 
 _AC_RIVET: Final = "AC 43.13-1B paragraph 4-57, rivet edge distance, applied to screws by common practice"
 _INSTALLATION: Final = "installation practice for panel displays: a quarter inch between holes and to the edge"
 Multiple = Annotated[Number, Field(ge=0, le=20)]
 
 
-class Profile(Record):
+class Profile(PilotLimits):
     """Lengths in mm; multiples of the sheet thickness t or of the fastener diameter D are plain numbers."""
 
     name: Name = "defaults"
