@@ -73,13 +73,21 @@ class WireRun(Record):
     length: PositiveLength | None = None
 
 
+class AfterFailure(StrEnum):
+    """What the pilot does with a load once the alternator has failed and the battery feeds what is left."""
+
+    SHED = "shed"
+    KEPT = "kept"
+    LANDING = "on again for the landing"
+
+
 class Circuit(Record):
-    """How an item is fed. `breaker` comes before the unit's own; `kept` loads stay on after the alternator failed."""
+    """How an item is fed. `breaker` comes before the one its unit states."""
 
     bus: Id | None = None
     breaker: PositiveAmperes | None = None
     wire: WireRun = WireRun()
-    kept: bool = False
+    after_failure: AfterFailure = AfterFailure.SHED
 
 
 class AircraftLoad(Record):

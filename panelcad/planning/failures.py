@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from panelcad.model.function import Function, Supply
-from panelcad.model.planning import Alternator, ElectricalSystem
+from panelcad.model.planning import AfterFailure, Alternator, ElectricalSystem
 from panelcad.planning.equipment import Equipment, Fitted
 from panelcad.planning.working import NONE, Working, working
 
@@ -126,7 +126,9 @@ def _without(alternator: Alternator, equipment: Equipment, system: ElectricalSys
     left = frozenset(other.id for other in system.alternators if other.id != alternator.id)
     live = generated_buses(system, left)
     return frozenset(
-        fitted.id for fitted in equipment.units if not fitted.item.circuit.kept and fitted.item.circuit.bus not in live
+        fitted.id
+        for fitted in equipment.units
+        if fitted.item.circuit.after_failure is not AfterFailure.KEPT and fitted.item.circuit.bus not in live
     )
 
 

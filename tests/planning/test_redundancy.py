@@ -97,7 +97,7 @@ def test_a_dead_bus_takes_the_buses_it_feeds() -> None:
 
 
 def test_after_the_only_alternator_the_battery_keeps_what_is_kept() -> None:
-    items = (on("navigator", "avionics"), on("navcom", "main", kept=True))
+    items = (on("navigator", "avionics"), on("navcom", "main", after_failure="kept"))
     equipment = kit.fitted(NAVIGATOR, NAVCOM, items=items, planning={"electrical": SYSTEM})
     (lost,) = (f for f in failures(equipment) if f.kind is FailureKind.ALTERNATOR)
     assert lost.dark == {"navigator"}
@@ -163,7 +163,13 @@ def any_equipment(draw: st.DrawFn) -> Equipment:
             )
         )
     items = tuple(
-        kit.fit(u.name, circuit={"bus": draw(st.sampled_from(["main", "avionics"])), "kept": draw(st.booleans())})
+        kit.fit(
+            u.name,
+            circuit={
+                "bus": draw(st.sampled_from(["main", "avionics"])),
+                "after_failure": draw(st.sampled_from(["shed", "kept", "on again for the landing"])),
+            },
+        )
         for u in units
     )
     return kit.fitted(*units, items=items, planning={"electrical": SYSTEM})
