@@ -5,7 +5,8 @@ PanelcadError
 │   └── UnreadableQuantity          typed text is not a quantity
 ├── UnknownName (LookupError)       nothing bears that name
 ├── EditRefused (ValueError)        an edit would break the project
-└── ReleaseRefused                  the option may not leave the shop yet
+├── ReleaseRefused                  the option may not leave the shop yet
+└── ChangedOnDisk                   the file holds something else by now
 """
 
 
@@ -52,6 +53,14 @@ class EditRefused(PanelcadError, ValueError):
 
 class ReleaseRefused(PanelcadError):
     """The option may not leave the shop yet; says why."""
+
+
+class ChangedOnDisk(PanelcadError):
+    """Saving would overwrite what another program or another window has written since."""
+
+    def __init__(self, source: str) -> None:
+        self.source = source
+        super().__init__(f"{source}: it was changed by another program or window since it was opened here.")
 
 
 def _nearest(name: str, known: tuple[str, ...]) -> str:

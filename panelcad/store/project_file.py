@@ -23,7 +23,7 @@ LARGEST_FILE: Final = 64 * 1024 * 1024
 def load(path: Path | str) -> Project:
     """Read a project file. Raises `UnusableInput` with one sentence: file, place, problem, what is expected."""
     file = Path(path)
-    return from_bytes(_content(file), str(file))
+    return from_bytes(content_of(file), str(file))
 
 
 def save(project: Project, path: Path | str) -> None:
@@ -63,7 +63,8 @@ def from_bytes(content: bytes, source: str) -> Project:
         raise first_fault(error, source) from None
 
 
-def _content(file: Path) -> bytes:
+def content_of(file: Path) -> bytes:
+    """The bytes of a project file. Raises `UnusableInput` where it cannot be read or is far too long."""
     try:
         size = file.stat().st_size
         if size > LARGEST_FILE:
