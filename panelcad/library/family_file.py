@@ -1,20 +1,19 @@
 """Read one file of cutouts: TOML, a family a file, its unit stated once, the source of each dimension group by key."""
 
-import tomllib
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Final
+from typing import Any
 
 from pydantic import Field, ValidationError
 
 from panelcad.errors import UnknownName, UnusableInput
+from panelcad.library.toml_file import read_toml
 from panelcad.model.base import Id, Name, Record, Text, in_file_unit
 from panelcad.model.cutout import Cutout
 from panelcad.model.faults import first_fault
 from panelcad.model.source import Source
 from panelcad.units import LengthUnit
 
-LARGEST_FILE: Final = 4 * 1024 * 1024
 Plain = dict[str, Any]
 
 
@@ -45,22 +44,11 @@ def read_family(file: Path) -> Family:
     """The family in a file. Raises `UnusableInput` with one sentence: file, place, problem, what is expected."""
     source = str(file)
     try:
-        head = _Head.model_validate(_parsed(file))
+        head = _Head.model_validate(read_toml(file, "a file of cutouts"))
     except ValidationError as error:
         raise first_fault(error, source) from None
     cutouts = tuple(_cutout(plain, head, source, f"cutouts {i}") for i, plain in enumerate(head.cutouts, 1))
     return Family(head.family, head.title, head.notes, file, cutouts)
-
-
-def _parsed(file: Path) -> Plain:
-    try:
-        if file.stat().st_size > LARGEST_FILE:
-            raise UnusableInput(str(file), "", "it is longer than 4 MB", "a file of cutouts")
-        return tomllib.loads(file.read_bytes().decode())
-    except OSError as error:
-        raise UnusableInput(str(file), "", f"it cannot be read ({error.strerror})", "a file of cutouts") from None
-    except (ValueError, RecursionError) as error:  # TOMLDecodeError and UnicodeDecodeError are both ValueErrors
-        raise UnusableInput(str(file), "", f"it is not whole TOML text ({error})", "a file of cutouts") from None
 
 
 def _cutout(plain: Plain, head: _Head, source: str, place: str) -> Cutout:
