@@ -62,8 +62,7 @@ def _setting(dial: Dial, flight: Flight) -> tuple[Node, ...]:
 def setting_knob(frame: Frame) -> Point:
     """Where the setting knob stands: the first knob of the cutout, else the lower left corner of the bezel."""
     if frame.knobs:
-        x1, y1, x2, y2 = frame.knobs[0].bounds
-        return Point((x1 + x2) / 2, (y1 + y2) / 2)
+        return frame.spots[0][0]
     x1, y1, _, _ = frame.outline.bounds
     reach = 0.13 * frame.width
     return Point(x1 + reach, y1 + reach)

@@ -21,6 +21,7 @@ class Frame:
     outline: Contour
     screws: tuple[ScrewSpot, ...] = ()
     knobs: tuple[Contour, ...] = ()
+    levers: tuple[Contour, ...] = ()
     label: str = ""
 
     @property
@@ -39,6 +40,18 @@ class Frame:
         return y2 - y1
 
     @property
+    def spots(self) -> tuple[tuple[Point, float], ...]:
+        """Centre and radius of each knob of the cutout."""
+        return tuple(_spot(contour) for contour in self.knobs)
+
+    def between_knobs(self, margin: float) -> tuple[float, float]:
+        """The free width between the knobs on the left and those on the right, `margin` mm off them and the edges."""
+        x1, _, x2, _ = self.outline.bounds
+        left = [at.x + r for at, r in self.spots if at.x < self.centre.x]
+        right = [at.x - r for at, r in self.spots if at.x > self.centre.x]
+        return max([x1, *left]) + margin, min([x2, *right]) - margin
+
+    @property
     def is_round(self) -> bool:
         return isinstance(self.outline, Rounded) and self.outline.is_circle
 
@@ -46,3 +59,8 @@ class Frame:
     def window_radius(self) -> float:
         """The radius of the round window of a gauge: the bezel's rim is wider where screws stand in its corners."""
         return min(self.width, self.height) * (0.455 if self.is_round else 0.432)
+
+
+def _spot(contour: Contour) -> tuple[Point, float]:
+    x1, y1, x2, y2 = contour.bounds
+    return Point((x1 + x2) / 2, (y1 + y2) / 2), min(x2 - x1, y2 - y1) / 2

@@ -128,6 +128,11 @@ def double_knob(centre: Point, radius: float) -> tuple[Node, ...]:
     return (*knob(centre, radius, None), *knob(centre, 0.6 * radius))
 
 
+def cutout_knobs(frame: Frame) -> tuple[Node, ...]:
+    """A double knob wherever the cutout has a knob."""
+    return tuple(node for at, radius in frame.spots for node in double_knob(at, radius))
+
+
 def key(contour: Contour, text: str, height: float, face: Colour = KEY) -> tuple[Node, ...]:
     """A push key with a legend that is lit from behind."""
     x1, y1, x2, y2 = contour.bounds
