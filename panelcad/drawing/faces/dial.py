@@ -40,7 +40,7 @@ class Dial:
     def at(self, value: float, share: float) -> Point:
         return clock(self.centre, share * self.radius, self.scale.angle(value))
 
-    def ticks(self, values: Iterable[float], outer: float, inner: float, width: float, colour: Colour = WHITE) -> Path:
+    def ticks(self, values: Iterable[float], outer: float, inner: float, width: float, colour: Colour = WHITE) -> Node:
         """Radial marks; the width is a share of the radius too."""
         tracks = [line(self.at(value, outer), self.at(value, inner)) for value in values]
         return strokes(tracks, colour, width * self.radius)

@@ -6,7 +6,21 @@ from typing import NamedTuple
 
 import shapely
 
-from panelcad.drawing.display import Across, Along, Cap, Colour, Face, Fill, LinearGradient, Path, Pen, Stop, Text
+from panelcad.drawing.display import (
+    Across,
+    Along,
+    Cap,
+    Colour,
+    Face,
+    Fill,
+    Group,
+    LinearGradient,
+    Node,
+    Path,
+    Pen,
+    Stop,
+    Text,
+)
 from panelcad.geometry.contour import Contour, Rounded, Vertex, circle, closed_chain, rectangle
 from panelcad.geometry.point import Point, polar
 from panelcad.geometry.polygon import polygon as polygon_of
@@ -84,12 +98,13 @@ def shape(points: Iterable[Point], fill: Fill | None, pen: Pen | None = None) ->
     return Path((closed_chain(tuple(Vertex(*p) for p in points)),), fill, pen)
 
 
-def strokes(tracks: Iterable[Track], colour: Colour, width: float, cap: Cap = Cap.FLAT) -> Path:
-    """All tracks drawn with one pen."""
-    return Path(tuple(tracks), None, Pen(colour, width, cap=cap))
+def strokes(tracks: Iterable[Track], colour: Colour, width: float, cap: Cap = Cap.FLAT) -> Node:
+    """All tracks drawn with one pen; an empty group where there are none."""
+    drawn = tuple(tracks)
+    return Path(drawn, None, Pen(colour, width, cap=cap)) if drawn else Group(())
 
 
-def stroke(start: Point, end: Point, colour: Colour, width: float) -> Path:
+def stroke(start: Point, end: Point, colour: Colour, width: float) -> Node:
     return strokes((line(start, end),), colour, width)
 
 
