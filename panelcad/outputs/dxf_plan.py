@@ -52,6 +52,10 @@ class Plan:
     labels: tuple[Label, ...] = ()
 
     @property
+    def parts(self) -> tuple[Loop | Stroke | Mark | Label, ...]:
+        return (*self.loops, *self.strokes, *self.marks, *self.labels)
+
+    @property
     def bounds(self) -> Bounds:
         """The box of everything but the labels. Raises ValueError for an empty plan."""
         return union(self._boxes())

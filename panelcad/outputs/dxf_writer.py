@@ -63,7 +63,7 @@ def _set_unit(document: "Drawing", unit: LengthUnit) -> None:
 
 
 def _fill(document: "Drawing", plan: Plan, unit: LengthUnit) -> None:
-    used = {part.layer for parts in (plan.loops, plan.strokes, plan.marks, plan.labels) for part in parts}
+    used = {part.layer for part in plan.parts}
     for layer in Layer:
         if layer in used:
             entry = document.layers.add(layer.value, color=COLOUR[layer])

@@ -1,0 +1,158 @@
+"""Issue an option: all its papers of one revision in one folder, with a manifest, and an entry in the release log."""
+
+import shutil
+import tempfile
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from panelcad.checks.report import CheckReport
+from panelcad.checks.run import check
+from panelcad.errors import ReleaseRefused, UnusableInput
+from panelcad.model.changes import change_sentence, changes_since, released_features, released_items
+from panelcad.model.finding import Severity
+from panelcad.model.fingerprint import option_fingerprint
+from panelcad.model.project import Option, Project
+from panelcad.model.release import Release, next_revision
+from panelcad.model.revision import Stamp, releases_of
+from panelcad.outputs.manifest import differing_files
+from panelcad.outputs.release_papers import Issue, ReleaseOptions, cut_plates, write_draft, write_papers
+from panelcad.store.atomic import write_atomically
+
+_DEFAULTS: Final = ReleaseOptions()
+
+
+@dataclass(frozen=True)
+class Released:
+    """What was issued: the folder, its files in order, the revision, and the project with its log."""
+
+    folder: Path
+    files: tuple[Path, ...]
+    stamp: Stamp
+    project: Project
+    changes: tuple[str, ...] = ()
+    was_reissued: bool = False
+
+
+def release(
+    project: Project, option_id: str, folder: Path | str, on: str, options: ReleaseOptions = _DEFAULTS
+) -> Released:
+    """Write all papers of an option to a folder of their own in `folder`, released on this day (YYYY-MM-DD).
+
+    An option that is as it was released last is issued again under the same letter and date. Raises `ReleaseRefused`
+    where the option may not leave the shop, `UnusableInput` where files cannot be written, `UnknownName`.
+    """
+    option = project.option(option_id)
+    report = check(project, option)
+    _refuse_open_errors(report)
+    _refuse_uncuttable(option)
+    entry, grown = _entry(project, option, on, options.by)
+    mark = Stamp(entry.fingerprint, entry.revision, entry.on)
+    target = Path(folder) / f"{option.id}-{entry.revision}"
+    try:
+        names = _issued(target, lambda beside: write_papers(Issue(report, mark, entry.changes), beside, options))
+    except OSError as error:
+        problem = f"the release cannot be written ({error.strerror})"
+        raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
+    files = tuple(target / name for name in names)
+    return Released(target, files, mark, grown, entry.changes, was_reissued=grown is project)
+
+
+def draft(
+    project: Project, option_id: str, folder: Path | str, options: ReleaseOptions = _DEFAULTS
+) -> tuple[Path, ...]:
+    """Write the option's drawing as a PDF marked not for cutting, errors or not; no cutting file. Returns its files."""
+    option = project.option(option_id)
+    unreleased = Stamp(option_fingerprint(project, option))
+    try:
+        Path(folder).mkdir(parents=True, exist_ok=True)
+        return write_draft(Issue(check(project, option), unreleased), Path(folder), options)
+    except OSError as error:
+        problem = f"the draft cannot be written ({error.strerror})"
+        raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
+
+
+def _refuse_open_errors(report: CheckReport) -> None:
+    if report.not_judged:
+        rules = ", ".join(each.rule for each in report.not_judged)
+        raise ReleaseRefused(f"Option '{report.option.name}' is not released: these rules could not judge it: {rules}.")
+    if report.has_errors:
+        count = report.count(Severity.ERROR)
+        errors = "1 error is" if count == 1 else f"{count} errors are"
+        raise ReleaseRefused(
+            f"Option '{report.option.name}' is not released: {errors} open; put them right, or issue a draft."
+        )
+
+
+def _refuse_uncuttable(option: Option) -> None:
+    plates = cut_plates(option)
+    if not plates:
+        raise ReleaseRefused(f"Option '{option.name}' is not released: all its plates are kept, so nothing is cut.")
+    for plate in plates:
+        if plate.bends and not plate.is_flat_pattern:
+            raise ReleaseRefused(
+                f"Option '{option.name}' is not released: plate '{plate.name}' is bent and its outline is not entered "
+                "as a flat pattern."
+            )
+
+
+def _entry(project: Project, option: Option, on: str, by: str) -> tuple[Release, Project]:
+    """The log's entry for this release and the project that holds it: the last one again, or a new one."""
+    fingerprint = option_fingerprint(project, option)
+    entries = releases_of(project, option)
+    if entries and entries[-1].fingerprint == fingerprint:
+        return entries[-1], project
+    if project.locked_revision(option.id):
+        raise ReleaseRefused(
+            f"Option '{option.name}' is not released: it changed since revision {entries[-1].revision} (its limits or "
+            "its cutouts did); open a new revision first."
+        )
+    entry = Release(
+        option=option.id,
+        revision=_next_letter(project, option, entries),
+        on=on,
+        fingerprint=fingerprint,
+        by=by,
+        changes=_changes(entries, project, option),
+        features=released_features(project, option),
+        items=released_items(option),
+    )
+    return entry, project.revised(releases=(*project.releases, entry))
+
+
+def _next_letter(project: Project, option: Option, entries: tuple[Release, ...]) -> str:
+    opened = [each.revision for each in project.opened_revisions if each.option == option.id]
+    if opened and opened[-1] not in {entry.revision for entry in entries}:
+        return opened[-1]
+    return next_revision(entries[-1].revision if entries else "")
+
+
+def _changes(entries: tuple[Release, ...], project: Project, option: Option) -> tuple[str, ...]:
+    if not entries:
+        return ()
+    found = changes_since(entries[-1], project, option)
+    return tuple(change_sentence(change, project.unit) for change in found) or ("limits, bodies or lettering only",)
+
+
+def _issued(target: Path, write: Callable[[Path], tuple[str, ...]]) -> tuple[str, ...]:
+    """Write a release beside its place and put it there whole. Raises `ReleaseRefused` over a different one."""
+    target.parent.mkdir(parents=True, exist_ok=True)
+    beside = Path(tempfile.mkdtemp(dir=target.parent, prefix=f".{target.name}."))
+    try:
+        names = write(beside)
+        beside.chmod(0o755)
+        if not target.exists():
+            beside.replace(target)
+            return names
+        different = differing_files(beside, target)
+        if different:
+            raise ReleaseRefused(
+                f"{target} holds an earlier release whose {different[0]} differs; nothing was overwritten. "
+                "Open a new revision, or release to another folder."
+            )
+        for name in names:
+            write_atomically(target / name, (beside / name).read_bytes())
+        return names
+    finally:
+        shutil.rmtree(beside, ignore_errors=True)

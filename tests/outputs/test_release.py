@@ -1,0 +1,127 @@
+import subprocess
+
+import ezdxf
+import pytest
+
+from panelcad.editing.revision import open_revision
+from panelcad.errors import ReleaseRefused, UnusableInput
+from panelcad.model.plate import Bend
+from panelcad.model.project import Project
+from panelcad.outputs.manifest import MANIFEST, faults_of
+from panelcad.outputs.release import draft, release
+from panelcad.outputs.release_papers import ReleaseOptions
+from panelcad.store.project_file import from_bytes, to_bytes
+from tests.builders import cut, project, sheet
+
+DAY = "2026-05-01"
+
+
+def panel(x: float = 0.0, **plate: object) -> Project:
+    return project(sheet(cuts=(cut("gauge", x, 0.0),), **{"state": "new"} | plate))
+
+
+def moved(plain: Project, x: float) -> Project:
+    option = plain.option("new")
+    (plate,) = option.plates
+    return plain.with_option(option.revised(plates=(plate.revised(cuts=(cut("gauge", x, 0.0),)),)))
+
+
+def test_a_release_holds_every_paper_and_a_manifest(tmp_path):
+    done = release(panel(), "new", tmp_path, DAY, ReleaseOptions(by="TS"))
+
+    assert [file.name for file in done.files] == [
+        "new-A-main.dxf",
+        "new-A-main-cutting-report.txt",
+        "new-A-drawing.pdf",
+        "new-A-changes.txt",
+        MANIFEST,
+    ]
+    assert sorted(file.name for file in (tmp_path / "new-A").iterdir()) == sorted(file.name for file in done.files)
+    assert [(e.revision, e.on, e.by) for e in done.project.releases] == [("A", DAY, "TS")]
+    assert faults_of(done.folder) == ()
+
+
+def test_the_manifest_is_one_that_sha256sum_checks(tmp_path):
+    done = release(panel(), "new", tmp_path, DAY)
+
+    command = ["sha256sum", "--check", "--strict", MANIFEST]
+    checked = subprocess.run(command, cwd=done.folder, capture_output=True, check=False)
+    assert checked.returncode == 0, checked.stderr
+    (done.folder / "new-A-changes.txt").write_text("altered")
+    assert faults_of(done.folder) == ("new-A-changes.txt",)
+
+
+def test_the_cutting_file_names_revision_and_fingerprint(tmp_path):
+    done = release(panel(), "new", tmp_path, DAY)
+
+    texts = [e.dxf.text for e in ezdxf.readfile(done.files[0]).modelspace().query("TEXT")]
+    assert f"Revision: A of {DAY}" in texts
+    assert f"Fingerprint: {done.stamp.fingerprint}" in texts
+
+
+def test_the_same_option_is_issued_again_under_its_letter_and_date(tmp_path):
+    first = release(panel(), "new", tmp_path, DAY)
+    before = {file.name: file.read_bytes() for file in first.files}
+    again = release(first.project, "new", tmp_path / "copy", "2027-01-01")
+
+    assert again.was_reissued
+    assert again.project is first.project
+    assert {file.name: file.read_bytes() for file in again.files} == before
+
+
+def test_a_changed_option_needs_an_opened_revision_and_gets_the_next_letter(tmp_path):
+    first = release(panel(), "new", tmp_path, DAY).project
+    opened = open_revision(first, "new", "gauge hits a rib", "2026-06-01")
+    second = release(moved(opened, 25.0), "new", tmp_path, "2026-06-02")
+
+    assert second.stamp.revision == "B"
+    assert second.changes == ("main: gauge/opening moved by x +25.00, y 0.00 mm",)
+    assert "moved by x +25.00" in (second.folder / "new-B-changes.txt").read_text()
+    assert from_bytes(to_bytes(second.project), "test") == second.project
+
+
+def test_limits_changed_behind_a_locked_option_are_refused(tmp_path):
+    first = release(panel(), "new", tmp_path, DAY).project
+    looser = first.revised(profile=first.profile.revised(finish_thickness=0.05))
+
+    with pytest.raises(ReleaseRefused, match=r"changed since revision A .* open a new revision"):
+        release(looser, "new", tmp_path, "2026-06-01")
+
+
+def test_an_earlier_release_is_never_overwritten(tmp_path):
+    first = release(panel(), "new", tmp_path, DAY)
+    before = first.files[0].read_bytes()
+
+    with pytest.raises(ReleaseRefused, match="holds an earlier release whose new-A-"):
+        release(panel(30.0), "new", tmp_path, DAY)
+    assert first.files[0].read_bytes() == before
+    assert [folder.name for folder in tmp_path.iterdir()] == ["new-A"]
+
+
+def test_open_errors_refuse_a_release_but_not_a_draft(tmp_path):
+    wrong = panel(295.0)
+
+    with pytest.raises(ReleaseRefused, match=r"error.* open; put them right, or issue a draft"):
+        release(wrong, "new", tmp_path, DAY)
+    assert list(tmp_path.iterdir()) == []
+    assert [file.name for file in draft(wrong, "new", tmp_path)] == ["new-draft-drawing.pdf"]
+    assert [file.name for file in tmp_path.iterdir()] == ["new-draft-drawing.pdf"]
+
+
+def test_a_bent_plate_needs_its_flat_pattern(tmp_path):
+    bend = Bend(x1=-300, y1=-140, x2=300, y2=-140, angle=90, inside_radius=3.0, direction="away from the pilot")
+
+    with pytest.raises(ReleaseRefused, match="'Main panel' is bent and its outline is not entered as a flat pattern"):
+        release(panel(bends=(bend,)), "new", tmp_path, DAY)
+
+
+def test_an_option_of_kept_plates_has_nothing_to_cut(tmp_path):
+    with pytest.raises(ReleaseRefused, match="nothing is cut"):
+        release(panel(state="kept"), "new", tmp_path, DAY)
+
+
+def test_a_folder_that_cannot_be_written_is_named(tmp_path):
+    (tmp_path / "file").write_text("in the way")
+
+    with pytest.raises(UnusableInput, match=r"file.*cannot be written"):
+        release(panel(), "new", tmp_path / "file", DAY)
