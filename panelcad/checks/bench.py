@@ -7,18 +7,19 @@ records keep their findings, and only what is new is judged, alone and against i
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from operator import attrgetter
+from typing import Any
 
 from panelcad.checks.judging import judged, worst
 from panelcad.checks.parts import Layer, Part, Piece
-from panelcad.checks.pieces import Pieces, close_pairs, pieces_of
+from panelcad.checks.pieces import Rows, close_pairs, pieces_of
 from panelcad.checks.registry import EachPair, EachPart, Rule
 from panelcad.checks.report import Verdict
 from panelcad.checks.setting import Setting
 from panelcad.checks.sources import Source, sources
 from panelcad.model.layout import PlateLayout
 
-Key = tuple[int, ...]
-Layers = dict[Layer, Pieces]
+Key = tuple[Any, ...]
+Layers = dict[Layer, Rows]
 
 
 @dataclass(frozen=True, eq=False)

@@ -1,12 +1,13 @@
-"""Bezels against each other."""
+"""Bezels against each other, and over screws that somebody must reach."""
 
 from collections.abc import Iterator
 
-from panelcad.checks.finding import Bound, about, falls_short, is_short
-from panelcad.checks.parts import Layer, Piece
+from panelcad.checks.finding import Bound, is_short
+from panelcad.checks.nearness import in_plan
+from panelcad.checks.parts import Kind, Layer, Piece
 from panelcad.checks.registry import EachPair, rule
 from panelcad.checks.setting import Setting
-from panelcad.geometry.gap import gap
+from panelcad.geometry.gap import TIE
 from panelcad.model.finding import Finding, Severity
 
 
@@ -19,8 +20,27 @@ from panelcad.model.finding import Finding, Severity
     limits=("bezel_gap",),
 )
 def bezels(a: Piece, b: Piece, setting: Setting) -> Iterator[Finding]:
-    left = gap(a.contour, b.contour)
+    near = in_plan(a, b, setting)
     bound = Bound(setting.profile.bezel_gap, Severity.ERROR, "bezel_gap")
-    if is_short(left.distance, bound.required):
-        problem = "Bezels overlap" if left.distance < 0.0 else "Bezels are too near each other"
-        yield Finding(rule="bezels", problem=problem, **about(setting, a, b), **falls_short(left, bound))
+    if is_short(near.distance, bound.required):
+        problem = "Bezels overlap" if near.distance < -TIE else "Bezels are too near each other"
+        yield near.finding("bezels", problem, bound)
+
+
+@rule(
+    "screw-under-bezel",
+    title="Screw under a bezel",
+    measures="how far the head of a screw, or of an attach screw, lies under the bezel of something else",
+    looks_at=EachPair(Layer.HEADS, Layer.BEZELS, lambda _: 0.0),
+    severities=(Severity.ERROR,),
+    limits=("tool_diameter",),
+    source="a screw that is driven from the front is reached from the front; common practice",
+)
+def screw_under_bezel(head: Piece, bezel: Piece, setting: Setting) -> Iterator[Finding]:
+    if head.part.cut == bezel.part.cut:
+        return
+    near = in_plan(head, bezel, setting)
+    if is_short(near.distance, 0.0):
+        is_attach = head.part.kind is Kind.ATTACH
+        problem = "Attach screw lies under a bezel" if is_attach else "Screw lies under a bezel"
+        yield near.finding("screw-under-bezel", problem, Bound(0.0, Severity.ERROR, "tool_diameter"))

@@ -4,8 +4,10 @@ from typing import Any, NamedTuple
 
 from panelcad.checks.parts import Piece
 from panelcad.checks.setting import Setting
-from panelcad.geometry.gap import TIE, Gap
+from panelcad.geometry.gap import TIE
+from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
+from panelcad.model.layout import Feature, PlacedItem
 from panelcad.model.profile import limit_source
 
 
@@ -36,12 +38,31 @@ def about(setting: Setting, *pieces: Piece) -> dict[str, Any]:
     }
 
 
-def falls_short(gap: Gap, bound: Bound) -> dict[str, Any]:
-    """The fields of a finding that say what was measured, in mm, what is required, where and why."""
+def of_features(setting: Setting, *features: Feature) -> dict[str, Any]:
+    """The fields of a finding about contours of the sheet, and where they are."""
+    return {
+        "items": tuple(sorted({feature.owner for feature in features})),
+        "features": tuple(sorted(feature.id for feature in features)),
+        "plate": setting.plate.id,
+        "where": tuple(feature.centre for feature in features[:2]),
+    }
+
+
+def of_items(setting: Setting, *items: PlacedItem, at: Point | None = None) -> dict[str, Any]:
+    """The fields of a finding about items, and where they are."""
+    places = tuple(Point(item.placement.x, item.placement.y) for item in items[:1])
+    return {
+        "items": tuple(sorted(item.item.id for item in items)),
+        "plate": setting.plate.id,
+        "where": (at,) if at is not None else places,
+    }
+
+
+def short_of(measured: float, bound: Bound) -> dict[str, Any]:
+    """The fields of a finding that compare a measured value with a bound."""
     return {
         "severity": bound.severity,
-        "measured": gap.distance,
+        "measured": measured,
         "required": bound.required,
-        "where": (gap.a, gap.b),
         "source": str(limit_source(bound.limit)),
     }

@@ -1,12 +1,13 @@
-"""The sheet's edge: cuts that leave the sheet or come too near its edge."""
+"""The sheet's edge: cuts that leave the sheet or come too near its edge, bezels that hang over it."""
 
 from collections.abc import Iterator
 
-from panelcad.checks.finding import Bound, about, falls_short, missed
+from panelcad.checks.finding import Bound, missed
+from panelcad.checks.nearness import in_plan
 from panelcad.checks.parts import Layer, Piece
 from panelcad.checks.registry import EachPair, rule
 from panelcad.checks.setting import Setting
-from panelcad.geometry.gap import TIE, edge_gap
+from panelcad.geometry.gap import TIE
 from panelcad.model.finding import Finding, Severity
 
 
@@ -24,20 +25,19 @@ def _bounds(setting: Setting) -> tuple[Bound, Bound]:
 @rule(
     "outline",
     title="Metal between a cut and the edge",
-    measures="metal left between a cut's contour and the sheet's edge",
+    measures="metal left between a cut's contour and the sheet's edge; old cuts are advice",
     looks_at=EachPair(Layer.CUTS, Layer.BEYOND, _reach),
     severities=(Severity.ERROR, Severity.WARNING, Severity.ADVICE),
     limits=("outline_advised", "outline_least_thicknesses"),
 )
 def outline(cut: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
-    left = edge_gap(cut.contour, setting.outline)
-    bound = missed(left.distance, *_bounds(setting))
-    if bound is None or left.distance < -TIE:
+    near = in_plan(cut, edge, setting)
+    bound = missed(near.distance, *_bounds(setting))
+    if bound is None or near.distance < -TIE:
         return
     if cut.part.is_existing:
         bound = bound._replace(severity=Severity.ADVICE)
-    problem = "Cut is near the sheet's edge"
-    yield Finding(rule="outline", problem=problem, **about(setting, cut, edge), **falls_short(left, bound))
+    yield near.finding("outline", "Cut is near the sheet's edge", bound)
 
 
 @rule(
@@ -47,10 +47,26 @@ def outline(cut: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
     looks_at=EachPair(Layer.CUTS, Layer.BEYOND, lambda _: 0.0),
     severities=(Severity.ERROR,),
     limits=("outline_least_thicknesses",),
+    source="a cut lies inside the sheet or it is no cut",
 )
 def outside(cut: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
-    left = edge_gap(cut.contour, setting.outline)
-    if left.distance < -TIE:
+    near = in_plan(cut, edge, setting)
+    if near.distance < -TIE:
         bound = Bound(0.0, Severity.ERROR, "outline_least_thicknesses")
-        what = about(setting, cut, edge) | falls_short(left, bound)
-        yield Finding(rule="outside", problem="Cut reaches over the sheet's edge", acceptable=False, **what)
+        yield near.finding("outside", "Cut reaches over the sheet's edge", bound, acceptable=False)
+
+
+@rule(
+    "bezel-over-edge",
+    title="Bezel over the sheet's edge",
+    measures="how far a bezel hangs over the sheet's edge",
+    looks_at=EachPair(Layer.BEZELS, Layer.BEYOND, lambda _: 0.0),
+    severities=(Severity.ERROR,),
+    limits=("bezel_gap",),
+    source="a bezel rests on the sheet; common practice",
+)
+def bezel_over_edge(bezel: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
+    near = in_plan(bezel, edge, setting)
+    if near.distance < -TIE:
+        bound = Bound(0.0, Severity.ERROR, "bezel_gap")
+        yield near.finding("bezel-over-edge", "Bezel hangs over the sheet's edge", bound)

@@ -1,36 +1,33 @@
-"""A plate taken apart for judgement: its parts, and each part's pieces (one contour and the depth range it fills).
-
-A part is kept by the identity of the record it was made from, so that a live check sees which parts an edit touched.
-"""
+"""A plate taken apart for judgement: its parts, and each part's pieces (one contour and the depth range it fills)."""
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
-from typing import Any, Final
+from typing import Any
 
-from panelcad.geometry.contour import Contour, circle
-from panelcad.geometry.placement import Placement
+from panelcad.geometry.contour import Contour
 from panelcad.model.cutout import BodyKind
-from panelcad.model.layout import Feature, FeatureKind, PlacedCut, PlacedItem
-from panelcad.model.plate import AttachScrew, CutState
-from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle, Volume
+from panelcad.model.layout import Feature, PlacedCut, PlacedItem
+from panelcad.model.surroundings import ObstacleKind
+from panelcad.model.travel import Turn
 
 
 class Kind(StrEnum):
-    """What a part is; a rule that looks at one part says of which kind."""
+    """What a part is; a rule that looks at one part says of which kind. Beside it: what the rule is given."""
 
-    CUT = "cut"
-    ITEM = "item"
-    FITTING = "cut with the items that use it"
-    ATTACH = "attach screw"
-    INNER = "inner opening"
-    SHEET = "sheet"
-    OBSTACLE = "obstacle"
-    MOVING = "moving part"
-    KEEP_OUT = "keep-out"
-    DEPTH_LIMIT = "depth limit"
+    CUT = "cut"  # PlacedCut
+    ITEM = "item"  # PlacedItem
+    FITTING = "cut with the items that use it"  # Fitting
+    ATTACH = "attach screw"  # Attach
+    INNER = "inner opening"  # Feature
+    SHEET = "sheet"  # Contour, the outline
+    BEND = "bend"  # Bend
+    OBSTACLE = "obstacle"  # Obstacle
+    MOVING = "moving part"  # MovingPart
+    KEEP_OUT = "keep-out"  # KeepOut
+    DEPTH_LIMIT = "depth limit"  # DepthLimit
 
 
 class Layer(StrEnum):
@@ -38,13 +35,17 @@ class Layer(StrEnum):
 
     CUTS = "every contour cut in the sheet"
     BEYOND = "everything outside the sheet's edge"
-    BEZELS = "bezels that show in front"
+    BENDS = "bend lines"
+    SCREWS = "edge distance around each screw and rivet in use"
     HEADS = "screw heads in front"
-    BACKS = "nutplates and washers behind"
-    BEHIND = "bodies behind"
+    TOOLS = "room for a screwdriver over each front screw"
+    BACKS = "nutplates, shock mounts and brackets behind"
+    BEZELS = "bezels that show in front"
     BEFORE = "knobs, levers and plugs in front"
-    OBSTACLES = "ribs, tubes and ducts"
-    MOVING = "moving parts at each end of and along their travel"
+    BEHIND = "bodies behind"
+    SLIDE_OUT = "way of a unit that is pulled out of its tray"
+    OBSTACLES = "ribs, tubes, ducts, lines and cables"
+    MOVING = "moving parts over their whole travel"
     KEEP_OUTS = "spaces to be kept free in front"
     DEPTH_LIMITS = "footprints of depth limits"
 
@@ -61,10 +62,18 @@ class Piece:
     far: float = math.inf
     feature: Feature | None = None
     body: BodyKind | None = None
+    obstacle: ObstacleKind | None = None
+    turning: tuple[Contour, Turn] | None = None
+    """What turns inside `contour`, and how."""
+    is_edge: bool = False
+    """Whether the contour is the sheet's edge, which holds what it is measured against."""
 
     @property
     def id(self) -> str:
         return f"{self.owner}/{self.name}" if self.name else self.owner
+
+
+Pieces = Iterable[tuple[Layer, Piece]]
 
 
 @dataclass(frozen=True, eq=False)
@@ -77,15 +86,16 @@ class Fitting:
 
 @dataclass(frozen=True, eq=False)
 class Part:
-    """One part of a plate or one thing around it. `source` is the placed record that rules are given."""
+    """One part of a plate or one thing around it. `source` is what rules about one part are given."""
 
     kind: Kind
     id: str
     source: Any
+    make: Callable[["Part"], Pieces] = field(default=lambda _: (), repr=False)
     cut: str | None = None
     """The cut that a cut is, or that an item uses."""
     is_existing: bool = False
-    make: Callable[["Part"], Iterator[tuple[Layer, Piece]]] = field(default=lambda _: iter(()), repr=False)
+    """Whether it is metal cut already, or an item in such a cut."""
 
     @cached_property
     def pieces(self) -> dict[Layer, tuple[Piece, ...]]:
@@ -94,105 +104,7 @@ class Part:
             found.setdefault(layer, []).append(piece)
         return {layer: tuple(pieces) for layer, pieces in found.items()}
 
-
-def cut_part(placed: PlacedCut) -> Part:
-    is_existing = placed.cut.state is CutState.EXISTING
-    return Part(Kind.CUT, placed.cut.id, placed, placed.cut.id, is_existing, _cut_pieces)
-
-
-def item_part(placed: PlacedItem) -> Part:
-    return Part(Kind.ITEM, placed.item.id, placed, placed.item.cut, make=_item_pieces)
-
-
-def fitting_part(fitting: Fitting) -> Part:
-    return Part(Kind.FITTING, fitting.cut.cut.id, fitting, fitting.cut.cut.id)
-
-
-def attach_part(screw: AttachScrew, features: tuple[Feature, ...], *, is_existing: bool) -> Part:
-    return Part(Kind.ATTACH, screw.id, features, screw.id, is_existing, _attach_pieces)
-
-
-def inner_part(feature: Feature, *, is_existing: bool) -> Part:
-    return Part(Kind.INNER, feature.id, feature, feature.id, is_existing, _inner_pieces)
-
-
-def sheet_part(plate_id: str, outline: Contour) -> Part:
-    return Part(Kind.SHEET, plate_id, outline, make=_sheet_pieces)
-
-
-def surrounding_part(thing: Obstacle | MovingPart | KeepOut | DepthLimit) -> Part:
-    kind, make = _SURROUNDING[type(thing)]
-    return Part(kind, thing.id, thing, make=make)
-
-
-def _cut_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield from _feature_pieces(part, part.source.features)
-
-
-def _attach_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield from _feature_pieces(part, part.source)
-
-
-def _inner_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield from _feature_pieces(part, (part.source,))
-
-
-def _feature_pieces(part: Part, features: tuple[Feature, ...]) -> Iterator[tuple[Layer, Piece]]:
-    for feature in features:
-        yield Layer.CUTS, Piece(part, feature.owner, feature.name, feature.contour, feature=feature)
-        yield from _hardware(part, feature)
-
-
-def _hardware(part: Part, feature: Feature) -> Iterator[tuple[Layer, Piece]]:
-    form = feature.form
-    if form is None or feature.kind is FeatureKind.RIVET:
-        return
-    across = max(form.head, form.countersink.diameter if form.countersink else 0.0, form.diameter)
-    yield Layer.HEADS, Piece(part, feature.owner, feature.name, circle(feature.centre, across), feature=feature)
-
-
-def _item_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    placed: PlacedItem = part.source
-    if placed.bezel is not None and placed.shows_bezel:
-        yield Layer.BEZELS, Piece(part, part.id, "bezel", placed.bezel)
-    counted: dict[BodyKind, int] = {}
-    for body in placed.bodies:
-        counted[body.kind] = counted.get(body.kind, 0) + 1
-        name = body.kind.value if counted[body.kind] == 1 else f"{body.kind.value} {counted[body.kind]}"
-        layer = Layer.BEFORE if body.near < 0.0 else Layer.BEHIND
-        yield layer, Piece(part, part.id, name, body.footprint, body.near, body.far, body=body.kind)
-
-
-def _sheet_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield Layer.BEYOND, Piece(part, part.id, "edge", part.source)
-
-
-def _volume_piece(part: Part, volume: Volume) -> Piece:
-    at = Placement(volume.x, volume.y, volume.rotation)
-    return Piece(part, part.id, "", at.contour(volume.shape.contour()), volume.near, volume.far)
-
-
-def _obstacle_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield Layer.OBSTACLES, _volume_piece(part, part.source.volume)
-
-
-def _keep_out_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield Layer.KEEP_OUTS, _volume_piece(part, part.source.volume)
-
-
-def _moving_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    yield Layer.MOVING, _volume_piece(part, part.source.volume)
-
-
-def _depth_pieces(part: Part) -> Iterator[tuple[Layer, Piece]]:
-    limit: DepthLimit = part.source
-    at = Placement(limit.x, limit.y, limit.rotation)
-    yield Layer.DEPTH_LIMITS, Piece(part, part.id, "", at.contour(limit.shape.contour()))
-
-
-_SURROUNDING: Final[dict[type, tuple[Kind, Callable[[Part], Iterator[tuple[Layer, Piece]]]]]] = {
-    Obstacle: (Kind.OBSTACLE, _obstacle_pieces),
-    MovingPart: (Kind.MOVING, _moving_pieces),
-    KeepOut: (Kind.KEEP_OUT, _keep_out_pieces),
-    DepthLimit: (Kind.DEPTH_LIMIT, _depth_pieces),
-}
+    @property
+    def can_move(self) -> bool:
+        """Whether somebody may still put it elsewhere."""
+        return self.kind in {Kind.CUT, Kind.ITEM, Kind.FITTING} and not self.is_existing

@@ -9,6 +9,7 @@ from typing import Any, Final
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.parts import Layer, Part, Piece
 from panelcad.geometry.contour import Contour, Rounded
@@ -26,7 +27,7 @@ Objects = np.ndarray[Any, np.dtype[Any]]
 
 
 @dataclass
-class Pieces:
+class Rows:
     """Rows of one layer; row i of every array belongs to piece i."""
 
     pieces: Objects
@@ -41,14 +42,14 @@ class Pieces:
     def __len__(self) -> int:
         return len(self.pieces)
 
-    def taking(self, rows: Any) -> "Pieces":
-        return Pieces(*(column[rows] for column in self.columns()))
+    def taking(self, rows: Any) -> "Rows":
+        return Rows(*(column[rows] for column in self.columns()))
 
-    def joined(self, other: "Pieces") -> "Pieces":
+    def joined(self, other: "Rows") -> "Rows":
         both = zip(self.columns(), other.columns(), strict=True)
-        return Pieces(*(np.concatenate(pair) for pair in both))
+        return Rows(*(np.concatenate(pair) for pair in both))
 
-    def without(self, parts: Iterable[Part]) -> "Pieces":
+    def without(self, parts: Iterable[Part]) -> "Rows":
         gone = np.fromiter((id(part) for part in parts), dtype=np.intp)
         return self.taking(~np.isin(self.parts, gone))
 
@@ -56,12 +57,12 @@ class Pieces:
         return (self.pieces, self.cores, self.radii, self.boxes, self.near, self.far, self.parts)
 
 
-def pieces_of(layer: Layer, parts: Iterable[Part]) -> Pieces:
+def pieces_of(layer: Layer, parts: Iterable[Part]) -> Rows:
     """The rows of these parts on a layer."""
     pieces = [piece for part in parts for piece in part.pieces.get(layer, ())]
     grown = [_grown(layer, piece.contour) for piece in pieces]
     bounds = [_bounds(layer, piece.contour) for piece in pieces]
-    return Pieces(
+    return Rows(
         pieces=_objects(pieces),
         cores=_objects([core for core, _ in grown]),
         radii=np.array([radius for _, radius in grown], dtype=float),
@@ -72,7 +73,7 @@ def pieces_of(layer: Layer, parts: Iterable[Part]) -> Pieces:
     )
 
 
-def close_pairs(a: Pieces, b: Pieces, reach: float, depth_reach: float | None = None) -> list[tuple[Piece, Piece]]:
+def close_pairs(a: Rows, b: Rows, reach: float, depth_reach: float | None = None) -> list[tuple[Piece, Piece]]:
     """Pieces, one of each, of different parts, that may be nearer than `reach` mm in plan and `depth_reach` along z."""
     if not len(a) or not len(b):
         return []
@@ -109,13 +110,13 @@ def _grown(layer: Layer, contour: Contour) -> tuple[Any, float]:
         return _outside(contour), 0.0
     if isinstance(contour, Rounded):
         return core_geometry(contour), contour.radius
-    return polygon(contour, Side.CIRCUMSCRIBED), 0.0
+    return shapely.make_valid(polygon(contour, Side.CIRCUMSCRIBED)), 0.0
 
 
-def _outside(outline: Contour) -> shapely.Polygon:
+def _outside(outline: Contour) -> BaseGeometry:
     """Everything but the sheet, so that a cut's distance from it is the metal left at the edge."""
     world = shapely.box(-_FAR_AWAY, -_FAR_AWAY, _FAR_AWAY, _FAR_AWAY)
-    return world.difference(polygon(outline, Side.INSCRIBED, CHORD_ERROR))
+    return world.difference(shapely.make_valid(polygon(outline, Side.INSCRIBED, CHORD_ERROR)))
 
 
 def _bounds(layer: Layer, contour: Contour) -> tuple[float, float, float, float]:

@@ -97,7 +97,7 @@ class Loaded:
     failures: tuple[tuple[str, str], ...]
 
 
-_BUILT_IN: Final = ("bezels", "outline", "web")
+_BUILT_IN: Final = ("bezels", "bodies", "contours", "depth", "edge_distance", "outline", "stack", "web")
 _rules: dict[str, Rule] = {}
 _failures: dict[str, str] = {}
 _loaded: list[str] = []

@@ -1,23 +1,27 @@
 """The records that a plate's parts are made from. The same records give the same part."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
-from typing import Any
+from dataclasses import dataclass, replace
+from functools import partial
+from typing import Any, Final
 
-from panelcad.checks.parts import (
-    Fitting,
-    Part,
+from panelcad.checks.gone import gone_features
+from panelcad.checks.parts import Fitting, Part
+from panelcad.checks.parts_fitted import item_part, surrounding_part
+from panelcad.checks.parts_metal import (
+    Attach,
     attach_part,
+    bend_part,
     cut_part,
     fitting_part,
     inner_part,
-    item_part,
     sheet_part,
-    surrounding_part,
 )
 from panelcad.checks.setting import Setting
-from panelcad.model.layout import Feature, PlacedItem, PlateLayout
-from panelcad.model.plate import PlateState
+from panelcad.model.layout import Feature, PlacedCut, PlacedItem, PlateLayout
+from panelcad.model.plate import CutState
+
+_NONE: Final[frozenset[str]] = frozenset()
 
 
 @dataclass(frozen=True, eq=False)
@@ -27,52 +31,66 @@ class Source:
     records: tuple[Any, ...]
     make: Callable[[], Part]
     role: int = 0
+    without: frozenset[str] = frozenset()
+    """Ids of the part's contours that are gone."""
 
     @property
-    def key(self) -> tuple[int, ...]:
-        return (self.role, *map(id, self.records))
+    def key(self) -> tuple[Any, ...]:
+        return (self.role, self.without, *map(id, self.records))
 
 
 def sources(plate: PlateLayout, setting: Setting) -> Iterator[Source]:
     """A source for each part of the plate and for what stands around it."""
-    yield Source((setting.plate.outline,), lambda: sheet_part(plate.plate.id, plate.outline))
-    yield from _fixed(plate)
+    yield Source((setting.plate.outline,), partial(sheet_part, setting))
+    for number, bend in enumerate(setting.plate.bends, 1):
+        yield Source((bend,), partial(bend_part, bend, number, setting))
+    yield from _fixed(plate, setting)
+    gone = gone_features(plate)
     for cut in plate.cuts:
-        yield Source((cut,), lambda cut=cut: cut_part(cut))  # type: ignore[misc]
-    for item in plate.items:
-        yield Source((item,), lambda item=item: item_part(item))  # type: ignore[misc]
-    yield from _fittings(plate)
-    yield from _around(setting)
+        lost = gone.get(cut.cut.id, _NONE)
+        yield Source((cut,), partial(cut_part, remaining(cut, lost)), without=lost)
+    yield from _items(plate)
+    for fitting in fittings(plate):
+        lost = gone.get(fitting.cut.cut.id, _NONE)
+        left = Fitting(remaining(fitting.cut, lost), fitting.items)
+        yield Source((fitting.cut, *fitting.items), partial(fitting_part, left, setting), role=1, without=lost)
+    for thing in setting.surroundings.things:
+        if thing.plate == setting.plate.id:
+            yield Source((thing,), partial(surrounding_part, thing, setting))
 
 
-def _fixed(plate: PlateLayout) -> Iterator[Source]:
-    """Attach screws and inner openings, which are old metal unless the plate is new."""
-    is_existing = plate.plate.state is not PlateState.NEW
+def _fixed(plate: PlateLayout, setting: Setting) -> Iterator[Source]:
     by_screw: dict[str, list[Feature]] = {}
     for feature in plate.attach:
         by_screw.setdefault(feature.owner, []).append(feature)
     for screw in plate.plate.attach_screws:
-        features = tuple(by_screw[screw.id])
-        yield Source(
-            (screw,),
-            lambda screw=screw, features=features: attach_part(screw, features, is_existing=is_existing),  # type: ignore[misc]
-        )
+        attach = Attach(screw, tuple(by_screw[screw.id]))
+        yield Source((screw,), partial(attach_part, attach, setting))
     for opening, feature in zip(plate.plate.inner_openings, plate.inner, strict=True):
-        yield Source((opening,), lambda feature=feature: inner_part(feature, is_existing=is_existing))  # type: ignore[misc]
+        yield Source((opening,), partial(inner_part, feature, setting))
 
 
-def _fittings(plate: PlateLayout) -> Iterator[Source]:
-    """Each cut with the items that use it."""
-    users: dict[str, list[PlacedItem]] = {}
+def _items(plate: PlateLayout) -> Iterator[Source]:
+    """Each item, with the cut it uses: an item in an old cut cannot be moved."""
+    old = {placed.cut.id for placed in plate.cuts if placed.cut.state is CutState.EXISTING}
     for item in plate.items:
-        if item.item.cut is not None:
-            users.setdefault(item.item.cut, []).append(item)
+        is_existing = item.item.cut in old
+        yield Source((item,), partial(item_part, item, is_existing=is_existing), role=2 + is_existing)
+
+
+def remaining(cut: PlacedCut, gone: frozenset[str]) -> PlacedCut:
+    """The cut without the contours that are gone."""
+    return replace(cut, features=tuple(f for f in cut.features if f.id not in gone)) if gone else cut
+
+
+def fittings(plate: PlateLayout) -> Iterator[Fitting]:
+    """Each cut with the items that use it."""
+    users: dict[str | None, list[PlacedItem]] = {}
+    for item in plate.items:
+        users.setdefault(item.item.cut, []).append(item)
     for cut in plate.cuts:
-        fitting = Fitting(cut, tuple(users.get(cut.cut.id, ())))
-        yield Source((cut, *fitting.items), lambda fitting=fitting: fitting_part(fitting), role=1)  # type: ignore[misc]
+        yield _fitting(cut, users)
 
 
-def _around(setting: Setting) -> Iterator[Source]:
-    for thing in setting.surroundings.things:
-        if thing.plate == setting.plate.id:
-            yield Source((thing,), lambda thing=thing: surrounding_part(thing))  # type: ignore[misc]
+def _fitting(cut: PlacedCut, users: dict[str | None, list[PlacedItem]]) -> Fitting:
+    return Fitting(cut, tuple(users.get(cut.cut.id, ())))

@@ -1,51 +1,121 @@
 """Findings put into words, last of all: names instead of ids, and the project's unit."""
 
-from panelcad.model.finding import Finding, Measure
+import math
+from collections.abc import Callable
+from typing import Final, NamedTuple
+
+from panelcad.model.finding import Cure, Finding, Measure
 from panelcad.model.project import Option, Project
-from panelcad.units import LengthUnit, format_angle, format_length
+from panelcad.units import LengthUnit, format_angle, format_length, format_number
+
+_STEP: Final = {LengthUnit.INCH: 0.01, LengthUnit.MM: 0.1}
+"""Moves are told in hundredths of an inch or tenths of a mm, rounded up so that they suffice."""
+
+
+class Words(NamedTuple):
+    """A finding in words, part by part; '' where there is nothing to say."""
+
+    problem: str
+    who: str
+    measured: str
+    required: str
+    where: str
+    why: str
+    cure: str
 
 
 def sentence(finding: Finding, project: Project, option: Option) -> str:
-    """What is wrong, with whom, measured and required: 'Bezels overlap: Altimeter and Compass: -0.020 in, …'."""
-    who = " and ".join(_names(finding, project, option))
-    return f"{finding.problem}: {who}{_numbers(finding, project.unit)}."
+    """One line: what is wrong with whom, measured and required, and what would cure it."""
+    said = words(finding, project, option)
+    numbers = f": {said.measured}" if said.measured else ""
+    bound = f", {said.required} required" if said.required else ""
+    cure = f" {said.cure}" if said.cure else ""
+    who = f": {said.who}" if said.who else ""
+    return f"{said.problem}{who}{numbers}{bound}.{cure}"
+
+
+def words(finding: Finding, project: Project, option: Option) -> Words:
+    """The finding in the project's unit."""
+    known = names(project, option)
+    unit = project.unit
+    return Words(
+        problem=finding.problem,
+        who=" and ".join(_who(finding, known)),
+        measured="" if finding.measured is None else quantity(finding.measured, finding.measure, unit),
+        required=_required(finding, unit),
+        where=_where(finding, unit),
+        why=finding.source,
+        cure="" if finding.cure is None else _cure(finding.cure, known, unit),
+    )
 
 
 def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:
     """A measured or required value as text."""
-    if measure is Measure.LENGTH:
-        return format_length(value, unit)
-    if measure is Measure.ANGLE:
-        return format_angle(value)
-    return f"{value:.0%}" if measure is Measure.RATIO else f"{value:g}"
-
-
-def _numbers(finding: Finding, unit: LengthUnit) -> str:
-    if finding.measured is None:
-        return ""
-    measured = quantity(finding.measured, finding.measure, unit)
-    if finding.required is None:
-        return f": {measured}"
-    bound = "at most" if finding.more_is_worse else "at least"
-    return f": {measured}, {bound} {quantity(finding.required, finding.measure, unit)} required"
-
-
-def _names(finding: Finding, project: Project, option: Option) -> list[str]:
-    known = names(project, option)
-    parts = {feature.rpartition("/")[0]: feature.rpartition("/")[2] for feature in finding.features}
-    return [_named(known.get(item, item), parts.get(item)) for item in finding.items]
-
-
-def _named(name: str, part: str | None) -> str:
-    return f"{name} ({part})" if part else name
+    return _AS_TEXT.get(measure, _plain)(value, unit)
 
 
 def names(project: Project, option: Option) -> dict[str, str]:
     """What people call each plate, cut, item, screw and thing around the panel, by id."""
-    around = project.surroundings
-    known = {thing.id: thing.name for thing in around.things}
+    known = {thing.id: thing.name for thing in project.surroundings.things}
     for plate in option.plates:
         known |= {screw.id: f"attach screw {screw.id}" for screw in plate.attach_screws}
         known |= {cut.id: cut.name for cut in plate.cuts}
         known[plate.id] = plate.name
     return known | {item.id: item.name for item in option.items}
+
+
+def _required(finding: Finding, unit: LengthUnit) -> str:
+    if finding.required is None:
+        return ""
+    bound = "at most" if finding.more_is_worse else "at least"
+    return f"{bound} {quantity(finding.required, finding.measure, unit)}"
+
+
+def _where(finding: Finding, unit: LengthUnit) -> str:
+    if not finding.where:
+        return ""
+    x, y = finding.where[0]
+    return f"at x {format_number(x, unit)}, y {format_length(y, unit)}"
+
+
+def _who(finding: Finding, known: dict[str, str]) -> list[str]:
+    parts: dict[str, list[str]] = {}
+    for feature in finding.features:
+        owner, _, part = feature.rpartition("/")
+        parts.setdefault(owner, []).append(part)
+    return [_named(known.get(item, item), parts.get(item, [])) for item in finding.items]
+
+
+def _named(name: str, parts: list[str]) -> str:
+    return f"{name} ({', '.join(parts)})" if parts else name
+
+
+def _cure(cure: Cure, known: dict[str, str], unit: LengthUnit) -> str:
+    if not cure.advice:
+        steps = " and ".join(f"{_rounded_up(abs(length), unit)} {way}" for length, way in _ways(cure))
+        return f"Move {known.get(cure.item, cure.item)} {steps}."
+    text = cure.advice if cure.value is None else cure.advice.format(value=quantity(cure.value, cure.measure, unit))
+    return f"{text[:1].upper()}{text[1:]}."
+
+
+def _ways(cure: Cure) -> list[tuple[float, str]]:
+    across = (cure.dx, "left" if cure.dx < 0 else "right")
+    along = (cure.dy, "down" if cure.dy < 0 else "up")
+    return [way for way in (across, along) if way[0]]
+
+
+def _rounded_up(length: float, unit: LengthUnit) -> str:
+    step = _STEP[unit]
+    places = 2 if unit is LengthUnit.INCH else 1
+    return f"{math.ceil(length / unit.mm / step - 1e-4) * step:.{places}f} {unit.value}"
+
+
+def _plain(value: float, _: LengthUnit) -> str:
+    return f"{value:g}"
+
+
+_AS_TEXT: Final[dict[Measure, Callable[[float, LengthUnit], str]]] = {
+    Measure.LENGTH: format_length,
+    Measure.ANGLE: lambda value, _: format_angle(value),
+    Measure.RATIO: lambda value, _: f"{value:.0%}",
+}

@@ -32,5 +32,6 @@ def test_sentence_names_things_and_uses_the_projects_unit():
     made = project(sheet(cuts=(cut("a", 0, 0, name="Altimeter"), cut("b", 84.375, 0, name="Compass"))))
     (finding,) = check(made, made.option("new")).findings
     assert sentence(finding, made, made.option("new")) == (
-        "Web between cuts is narrow: Altimeter (opening) and Compass (opening): 5.00 mm, at least 6.35 mm required."
+        "Web between cuts is narrow: Altimeter (opening) and Compass (opening): 5.00 mm, at least 6.35 mm required. "
+        "Move Compass 1.4 mm right."
     )
