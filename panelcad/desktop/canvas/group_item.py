@@ -1,0 +1,97 @@
+"""One group of a display list on the scene: prepared once, replayed at every repaint."""
+
+from typing import Final
+
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPainter, QPainterPath
+from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+
+from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
+from panelcad.drawing.extent import extent
+from panelcad.drawing.lettering import text_width
+from panelcad.outputs.qt_painter import outline_path, placement_transform, prepare
+
+_LEAST_MARGIN_PX: Final = 2.0
+
+
+class GroupItem(QGraphicsItem):
+    """Paints a group in mm, y up. `owner` is the id of what it shows."""
+
+    def __init__(self, group: Group) -> None:
+        super().__init__()
+        self.mm_per_pixel = 1.0
+        self.take(group)
+
+    def take(self, group: Group) -> None:
+        """Show another group from now on."""
+        self.prepareGeometryChange()
+        self.group = group
+        self.owner = group.owner
+        self._prepared = prepare((group,))
+        self._box = rect_of(_extent_or_nothing(group))
+        self._margin_px = max(_LEAST_MARGIN_PX, _widest_pixel_text(group))
+        self._outline: QPainterPath | None = None
+        self.update()
+
+    @property
+    def box(self) -> QRectF:
+        """What the group covers, in mm."""
+        return self._box
+
+    @property
+    def outline(self) -> QPainterPath:
+        """The area of all closed contours, for hits and highlights."""
+        if self._outline is None:
+            self._outline = _covered(self.group)
+        return self._outline
+
+    def zoomed(self, mm_per_pixel: float) -> None:
+        """Lettering in pixels covers more mm the farther one is away."""
+        if self._margin_px > _LEAST_MARGIN_PX:
+            self.prepareGeometryChange()
+        self.mm_per_pixel = mm_per_pixel
+
+    def boundingRect(self) -> QRectF:
+        margin = self._margin_px * self.mm_per_pixel
+        return self._box.adjusted(-margin, -margin, margin, margin)
+
+    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
+        self._prepared.replay(painter)
+
+
+def rect_of(bounds: Bounds) -> QRectF:
+    x1, y1, x2, y2 = bounds
+    return QRectF(x1, y1, x2 - x1, y2 - y1)
+
+
+def bounds_of(rect: QRectF) -> Bounds:
+    """Left, bottom, right, top in mm; Qt's top is the smaller y."""
+    return rect.left(), rect.top(), rect.right(), rect.bottom()
+
+
+def _extent_or_nothing(group: Group) -> Bounds:
+    try:
+        return extent((group,))
+    except ValueError:
+        return 0.0, 0.0, 0.0, 0.0
+
+
+def _widest_pixel_text(group: Group) -> float:
+    texts = [n for n in walk((group,)) if isinstance(n, Text) and n.measured is Measured.PIXELS]
+    return max((text_width(t.text, t.height, t.face) + t.height for t in texts), default=0.0)
+
+
+def _covered(group: Group) -> QPainterPath:
+    path = QPainterPath()
+    for node in group.nodes:
+        if isinstance(node, Path):
+            for outline in node.outlines:
+                path.addPath(outline_path((outline,)))
+        elif isinstance(node, Group):
+            path.addPath(_covered(node))
+        elif isinstance(node, Text):
+            path.addRect(rect_of(extent((node,))))
+        else:
+            path.addRect(rect_of(node.bounds))
+    path = placement_transform(group.placement).map(path) if group.placement else path
+    return path.simplified()

@@ -1,0 +1,184 @@
+"""Where a thing that is moved comes to stand, and what it was caught by. Lengths in mm; nothing of Qt.
+
+Each axis is settled on its own: the nearest line within reach wins; between lines about as near, the one that means
+more (a centre before an edge, an edge before an equal gap, everything before the grid).
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from enum import Enum
+from itertools import pairwise
+from typing import Final
+
+from panelcad.drawing.display import Bounds
+from panelcad.geometry.point import Point
+
+_AS_NEAR: Final = 0.35
+"""Lines that differ by less than this share of the reach count as equally near."""
+
+
+class Axis(Enum):
+    """The axis along which a line is reckoned: X for upright lines, Y for level ones."""
+
+    X = 0
+    Y = 1
+
+
+class Rank(Enum):
+    """What a line means, the most meaningful first."""
+
+    AXIS = 0
+    CENTRE = 1
+    EDGE = 2
+    GAP = 3
+    GRID = 4
+
+
+@dataclass(frozen=True)
+class Standing:
+    """A thing that is there: its own origin and the box of its bezel and cut."""
+
+    name: str
+    centre: Point
+    box: Bounds
+
+    def span(self, axis: Axis) -> tuple[float, float]:
+        return self.box[axis.value], self.box[axis.value + 2]
+
+
+@dataclass(frozen=True)
+class AxisLine:
+    """A line of the panel itself: its middle, the datum, the pilot's centre line, a rack's edge."""
+
+    axis: Axis
+    at: float
+    label: str
+
+
+@dataclass(frozen=True)
+class Caught:
+    """One axis settled: how far to shift, by what, and the line to show."""
+
+    shift: float
+    at: float
+    rank: Rank
+    label: str
+    other: Standing | None = None
+
+
+@dataclass(frozen=True)
+class Snap:
+    """The corrected move in mm, and what caught it on each axis."""
+
+    dx: float
+    dy: float
+    x: Caught | None = None
+    y: Caught | None = None
+
+    @property
+    def words(self) -> str:
+        """What it snapped to, for the status bar."""
+        return "; ".join(caught.label for caught in (self.x, self.y) if caught is not None)
+
+
+@dataclass(frozen=True)
+class Field:
+    """Everything a thing can be caught by: the others, the panel's lines, and the grid's step (0 for none)."""
+
+    others: tuple[Standing, ...] = ()
+    lines: tuple[AxisLine, ...] = ()
+    grid: float = 0.0
+
+
+def snap(moving: Standing, dx: float, dy: float, field: Field, reach: float) -> Snap:
+    """The move of `moving` by dx, dy, drawn to what is within `reach` mm of it."""
+    shifted = _shifted(moving, dx, dy)
+    caught_x = _settle(shifted, Axis.X, field, reach)
+    caught_y = _settle(shifted, Axis.Y, field, reach)
+    return Snap(
+        dx + (caught_x.shift if caught_x else 0.0), dy + (caught_y.shift if caught_y else 0.0), caught_x, caught_y
+    )
+
+
+def _shifted(standing: Standing, dx: float, dy: float) -> Standing:
+    x1, y1, x2, y2 = standing.box
+    return Standing(standing.name, standing.centre.moved(dx, dy), (x1 + dx, y1 + dy, x2 + dx, y2 + dy))
+
+
+def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught | None:
+    near = [c for c in _candidates(moving, axis, field) if abs(c.shift) <= reach]
+    if not near:
+        return _to_grid(moving, axis, field.grid, reach)
+    nearest = min(abs(c.shift) for c in near)
+    as_near = [c for c in near if abs(c.shift) <= nearest + _AS_NEAR * reach]
+    return min(as_near, key=lambda c: (c.rank.value, abs(c.shift)))
+
+
+def _candidates(moving: Standing, axis: Axis, field: Field) -> Iterator[Caught]:
+    centre = moving.centre[axis.value]
+    for line in field.lines:
+        if line.axis is axis:
+            yield Caught(line.at - centre, line.at, Rank.AXIS, line.label)
+    for other in field.others:
+        at = other.centre[axis.value]
+        yield Caught(at - centre, at, Rank.CENTRE, f"centre of {other.name}", other)
+        yield from _edges(moving, other, axis)
+    yield from _gaps(moving, axis, field.others)
+
+
+_EDGE_WORDS: Final = {Axis.X: ("left edge", "right edge"), Axis.Y: ("lower edge", "upper edge")}
+
+
+def _edges(moving: Standing, other: Standing, axis: Axis) -> Iterator[Caught]:
+    """Edge to the same edge, and edge against the facing one."""
+    words = _EDGE_WORDS[axis]
+    for mine in moving.span(axis):
+        for theirs, word in zip(other.span(axis), words, strict=True):
+            yield Caught(theirs - mine, theirs, Rank.EDGE, f"{word} of {other.name}", other)
+
+
+def _gaps(moving: Standing, axis: Axis, others: tuple[Standing, ...]) -> Iterator[Caught]:
+    """Between two neighbours of a row with equal gaps, or beyond the last one with the gap the row has."""
+    row = sorted((o for o in others if _beside(moving, o, axis)), key=lambda o: o.span(axis))
+    low, high = moving.span(axis)
+    for left, right in pairwise(row):
+        gap = right.span(axis)[0] - left.span(axis)[1]
+        room = gap - (high - low)
+        if room >= 0:
+            start = left.span(axis)[1] + room / 2
+            yield Caught(start - low, start, Rank.GAP, f"equal gaps between {left.name} and {right.name}", left)
+        if gap >= 0:
+            yield from _beyond(moving, axis, left, right, gap)
+
+
+def _beyond(moving: Standing, axis: Axis, left: Standing, right: Standing, gap: float) -> Iterator[Caught]:
+    low, high = moving.span(axis)
+    label = f"same gap as between {left.name} and {right.name}"
+    after, before = right.span(axis)[1] + gap, left.span(axis)[0] - gap
+    yield Caught(after - low, after, Rank.GAP, label, right)
+    yield Caught(before - high, before, Rank.GAP, label, left)
+
+
+def _beside(moving: Standing, other: Standing, axis: Axis) -> bool:
+    """Whether both stand in one row along `axis`: their spans across it overlap."""
+    across = Axis.Y if axis is Axis.X else Axis.X
+    (a, b), (c, d) = moving.span(across), other.span(across)
+    return a < d and c < b
+
+
+def _to_grid(moving: Standing, axis: Axis, step: float, reach: float) -> Caught | None:
+    if step <= 0:
+        return None
+    centre = moving.centre[axis.value]
+    at = round(centre / step) * step
+    shift = at - centre
+    return Caught(shift, at, Rank.GRID, "grid") if abs(shift) <= max(reach, step / 2) else None
+
+
+def around(standings: Iterable[Standing], name: str, centre: Point | None = None) -> Standing:
+    """Several things as one: the box around them, about `centre` or the box's middle. Raises ValueError for none."""
+    boxes = list(zip(*(standing.box for standing in standings), strict=True))
+    if not boxes:
+        raise ValueError("nothing stands there")
+    box = (min(boxes[0]), min(boxes[1]), max(boxes[2]), max(boxes[3]))
+    return Standing(name, centre or Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2), box)

