@@ -33,10 +33,10 @@ def test_a_panel_axis_means_more_than_an_edge() -> None:
 
 
 def test_an_edge_catches_an_edge() -> None:
-    caught = snap(MOVING, 301.0, 91.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
-    assert caught.y is not None
-    assert caught.y.label == "lower edge of clock"
-    assert caught.dy == 100.0 or caught.dy == 90.0 + 10.0 or True
+    caught = snap(MOVING, 301.0, 101.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
+    # The clock's lower edge stands at 140, the moving one's upper edge 40 above its centre.
+    assert caught.dy == 100.0
+    assert caught.words == "lower edge of clock"
 
 
 def test_equal_gaps_between_two_neighbours() -> None:
