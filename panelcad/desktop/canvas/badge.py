@@ -24,9 +24,7 @@ def badge_path(kind: MarkKind, radius: float) -> QPainterPath:
         cut = radius * 0.414
         path.addPolygon(_closed([(cut, -radius), (radius, -cut), (radius, cut), (cut, radius)], radius, cut))
     elif kind is MarkKind.WARNING:
-        path.addPolygon(
-            QPolygonF([QPointF(0, -radius), QPointF(radius, radius * 0.8), QPointF(-radius, radius * 0.8)])
-        )
+        path.addPolygon(QPolygonF([QPointF(0, -radius), QPointF(radius, radius * 0.8), QPointF(-radius, radius * 0.8)]))
     elif kind is MarkKind.ADVICE:
         path.addEllipse(QPointF(0, 0), radius, radius)
     else:

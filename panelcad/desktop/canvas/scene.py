@@ -19,6 +19,7 @@ from panelcad.geometry.point import Point
 _SPACE_AROUND: Final = 1.0
 """How far one may scroll beyond what is drawn, as a share of its larger side."""
 _LEAST_SPACE: Final = 200.0
+GHOST_HEIGHT: Final = 900_000.0
 
 
 class PanelScene(QGraphicsScene):
@@ -27,6 +28,7 @@ class PanelScene(QGraphicsScene):
         self._items: dict[tuple[str, str, int], GroupItem] = {}
         self._shift = (frozenset[str](), 0.0, 0.0)
         self._hidden: frozenset[str] = frozenset()
+        self._ghost: list[GroupItem] = []
         self.mm_per_pixel = 1.0
         self.overlay = Overlay(self, theme)
         self._selected: frozenset[str] = frozenset()
@@ -99,7 +101,7 @@ class PanelScene(QGraphicsScene):
 
     def _at(self, rect: QRectF) -> Iterator[GroupItem]:
         for item in self.items(rect):
-            if isinstance(item, GroupItem) and item.isVisible() and item.owner:
+            if isinstance(item, GroupItem) and item.isVisible() and item.owner and item.zValue() < GHOST_HEIGHT:
                 yield item
 
     def _owners(self) -> tuple[str, ...]:
@@ -135,6 +137,21 @@ class PanelScene(QGraphicsScene):
     def hover(self, owners: Iterable[str]) -> None:
         self._hovered = frozenset(owners)
         self._highlight()
+
+    def set_ghost(self, groups: tuple[Group, ...]) -> None:
+        """Draw these over the picture as something that is not there yet."""
+        for item in self._ghost:
+            self.removeItem(item)
+        self._ghost = [GroupItem(group) for group in groups]
+        for item in self._ghost:
+            item.zoomed(self.mm_per_pixel)
+            item.setZValue(GHOST_HEIGHT)
+            item.setOpacity(0.75)
+            self.addItem(item)
+
+    def move_ghost(self, x: float, y: float) -> None:
+        for item in self._ghost:
+            item.setPos(QPointF(x, y))
 
     def set_marks(self, marks: tuple[Mark, ...]) -> None:
         self.overlay.set_marks(marks)

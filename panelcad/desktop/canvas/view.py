@@ -143,6 +143,11 @@ class PanelView(QGraphicsView):
         self.verticalScrollBar().setValue(self.verticalScrollBar().value() + pixels.y())
         self.scrolled.emit()
 
+    def scroll_mm(self, dx: float, dy: float) -> None:
+        """Scroll so that what was dx, dy mm away comes here."""
+        self._wants_all = None
+        self._scroll_by(QPoint(round(dx * self.zoom), round(-dy * self.zoom)))
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Wheel zooms at the pointer; with Shift or on a touch pad's own scrolling it pans."""
         touch = event.pixelDelta()

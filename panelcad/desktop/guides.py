@@ -1,0 +1,56 @@
+"""The guide lines shown while something moves: what caught it, and how far it is from there."""
+
+from collections.abc import Iterator
+
+from panelcad.desktop.canvas.overlay import Guide
+from panelcad.desktop.snapping import Axis, Caught, Rank, Snap, Standing
+from panelcad.drawing.display import Bounds
+from panelcad.geometry.point import Point
+from panelcad.units import LengthUnit, format_length
+
+
+def guides(snap: Snap, moved: Standing, panel: Bounds, unit: LengthUnit) -> tuple[Guide, ...]:
+    """One line for each axis that was caught by more than the grid."""
+    return tuple(
+        guide
+        for axis, caught in ((Axis.X, snap.x), (Axis.Y, snap.y))
+        if caught is not None and caught.rank is not Rank.GRID
+        for guide in _guides(axis, caught, moved, panel, unit)
+    )
+
+
+def _guides(axis: Axis, caught: Caught, moved: Standing, panel: Bounds, unit: LengthUnit) -> Iterator[Guide]:
+    if caught.other is None:
+        yield _line(axis, caught.at, (panel[1 - axis.value], panel[3 - axis.value]), caught.label)
+    elif caught.rank is Rank.GAP:
+        yield _across(axis, caught, moved, unit)
+    else:
+        yield _along(axis, caught, moved, caught.other, unit)
+
+
+def _along(axis: Axis, caught: Caught, moved: Standing, other: Standing, unit: LengthUnit) -> Guide:
+    """From the one to the other on the line that caught, with the distance of their centres."""
+    across = Axis.Y if axis is Axis.X else Axis.X
+    spans = (*moved.span(across), *other.span(across))
+    distance = abs(moved.centre[across.value] - other.centre[across.value])
+    label = f"{caught.label} · {format_length(distance, unit)}" if distance > 0 else caught.label
+    return _line(axis, caught.at, (min(spans), max(spans)), label)
+
+
+def _across(axis: Axis, caught: Caught, moved: Standing, unit: LengthUnit) -> Guide:
+    """Across the gap that came out."""
+    if caught.other is None:
+        raise ValueError("a gap is a gap to something")
+    (low, high), (other_low, other_high) = moved.span(axis), caught.other.span(axis)
+    ends = (other_high, low) if other_high <= low + 1e-6 else (high, other_low)
+    level = moved.centre[1 - axis.value]
+    label = f"{caught.label} · {format_length(abs(ends[1] - ends[0]), unit)}"
+    return Guide(_point(axis, ends[0], level), _point(axis, ends[1], level), label)
+
+
+def _line(axis: Axis, at: float, ends: tuple[float, float], label: str) -> Guide:
+    return Guide(_point(axis, at, ends[0]), _point(axis, at, ends[1]), label)
+
+
+def _point(axis: Axis, along: float, across: float) -> Point:
+    return Point(along, across) if axis is Axis.X else Point(across, along)

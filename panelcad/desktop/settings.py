@@ -1,0 +1,135 @@
+"""What the program remembers from one day to the next: recent files, the window's layout, steps, the theme."""
+
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import QByteArray, QObject, QSettings, Signal
+
+from panelcad.desktop.theme import ThemeChoice
+from panelcad.units import LengthUnit, parse_length
+
+_MOST_RECENT: Final = 10
+_STEPS: Final = {
+    LengthUnit.INCH: {"grid": "0.125", "fine": "0.01", "coarse": "0.25"},
+    LengthUnit.MM: {"grid": "5", "fine": "0.2", "coarse": "5"},
+}
+"""Grid, fine and coarse nudge as text in the unit; the user changes them (common practice)."""
+
+
+class Settings(QObject):
+    """`changed` says that something the window shows has another value."""
+
+    changed = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._store = QSettings("panelcad", "panelcad")
+
+    def _text(self, key: str, default: str = "") -> str:
+        return str(self._store.value(key, default))
+
+    def _set(self, key: str, value: object) -> None:
+        self._store.setValue(key, value)
+        self.changed.emit()
+
+    @property
+    def theme(self) -> ThemeChoice:
+        stored = self._text("theme", ThemeChoice.SYSTEM.value)
+        return ThemeChoice(stored) if stored in set(ThemeChoice) else ThemeChoice.SYSTEM
+
+    @theme.setter
+    def theme(self, choice: ThemeChoice) -> None:
+        self._set("theme", choice.value)
+
+    @property
+    def unit(self) -> LengthUnit:
+        """The unit of new projects."""
+        return LengthUnit.MM if self._text("unit") == "mm" else LengthUnit.INCH
+
+    @unit.setter
+    def unit(self, unit: LengthUnit) -> None:
+        self._set("unit", unit.value)
+
+    def step_text(self, name: str, unit: LengthUnit) -> str:
+        """The step 'grid', 'fine' or 'coarse' as it was typed, in `unit`."""
+        return self._text(f"steps/{unit.value}/{name}", _STEPS[unit][name])
+
+    def step(self, name: str, unit: LengthUnit) -> float:
+        """The same in mm."""
+        return parse_length(self.step_text(name, unit), unit)
+
+    def set_step(self, name: str, unit: LengthUnit, text: str) -> None:
+        """Raises `UnreadableQuantity`."""
+        parse_length(text, unit)
+        self._set(f"steps/{unit.value}/{name}", text)
+
+    @property
+    def snaps(self) -> bool:
+        return self._text("snaps", "true") == "true"
+
+    @snaps.setter
+    def snaps(self, snaps: bool) -> None:
+        self._set("snaps", "true" if snaps else "false")
+
+    @property
+    def shows_grid(self) -> bool:
+        return self._text("grid", "true") == "true"
+
+    @shows_grid.setter
+    def shows_grid(self, shows: bool) -> None:
+        self._set("grid", "true" if shows else "false")
+
+    @property
+    def initials(self) -> str:
+        return self._text("initials")
+
+    @initials.setter
+    def initials(self, initials: str) -> None:
+        self._set("initials", initials)
+
+    @property
+    def pixels_per_mm(self) -> float:
+        """Logical pixels a mm on this screen as calibrated once; 0 where it was not."""
+        try:
+            return float(self._text("pixels_per_mm", "0"))
+        except ValueError:
+            return 0.0
+
+    @pixels_per_mm.setter
+    def pixels_per_mm(self, value: float) -> None:
+        self._set("pixels_per_mm", f"{value:.6f}")
+
+    @property
+    def recent_files(self) -> tuple[Path, ...]:
+        return tuple(Path(text) for text in self._list("recent_files"))
+
+    def used_file(self, path: Path) -> None:
+        """Put a file at the head of the recent ones."""
+        self._put_first("recent_files", str(path.resolve()))
+
+    @property
+    def recent_cutouts(self) -> tuple[str, ...]:
+        return tuple(self._list("recent_cutouts"))
+
+    def used_cutout(self, name: str) -> None:
+        self._put_first("recent_cutouts", name)
+
+    def _list(self, key: str) -> list[str]:
+        stored = self._store.value(key, [])
+        return [str(entry) for entry in stored] if isinstance(stored, list) else [str(stored)] if stored else []
+
+    def _put_first(self, key: str, entry: str) -> None:
+        others = [old for old in self._list(key) if old != entry]
+        self._set(key, [entry, *others][:_MOST_RECENT])
+
+    def layout(self) -> tuple[QByteArray, QByteArray]:
+        """The window's place and the arrangement of its panes; empty the first time."""
+        place, panes = self._store.value("window/place"), self._store.value("window/panes")
+        return (
+            place if isinstance(place, QByteArray) else QByteArray(),
+            panes if isinstance(panes, QByteArray) else QByteArray(),
+        )
+
+    def remember_layout(self, place: QByteArray, panes: QByteArray) -> None:
+        self._store.setValue("window/place", place)
+        self._store.setValue("window/panes", panes)

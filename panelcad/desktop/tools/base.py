@@ -1,0 +1,70 @@
+"""What a tool is, and what all of them do alike."""
+
+from typing import Final, Protocol
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.groups import with_groups
+from panelcad.editing.move import move_by
+
+DRAG_PX: Final = 4.0
+_ARROWS: Final = {
+    Qt.Key.Key_Left: (-1.0, 0.0),
+    Qt.Key.Key_Right: (1.0, 0.0),
+    Qt.Key.Key_Up: (0.0, 1.0),
+    Qt.Key.Key_Down: (0.0, -1.0),
+}
+
+
+class Gesture(Protocol):
+    """What goes on between a press and a release."""
+
+    def move(self, pointer: Pointer) -> None: ...
+    def release(self, pointer: Pointer) -> None: ...
+    def cancel(self) -> None: ...
+
+
+class Tool:
+    """A tool that does nothing but nudge the selection with the arrow keys."""
+
+    hint = ""
+    cursor = Qt.CursorShape.ArrowCursor
+
+    def __init__(self, bench: Workbench) -> None:
+        self.bench = bench
+
+    def start(self) -> None:
+        """The tool was taken up."""
+
+    def press(self, pointer: Pointer) -> None: ...
+
+    def move(self, pointer: Pointer) -> None: ...
+
+    def release(self, pointer: Pointer) -> None: ...
+
+    def double_click(self, pointer: Pointer) -> None: ...
+
+    def key(self, event: QKeyEvent) -> bool:
+        """True where the key was meant for the tool."""
+        if event.key() in _ARROWS:
+            self._nudge(event)
+            return True
+        return False
+
+    def cancel(self) -> None:
+        """Put everything back as it was before the gesture."""
+
+    def _nudge(self, event: QKeyEvent) -> None:
+        ids = self.bench.selection.ids
+        if not ids:
+            return
+        step = "coarse" if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else "fine"
+        length = self.bench.settings.step(step, self.bench.unit)
+        right, up = _ARROWS[Qt.Key(event.key())]
+        dx = length * (-right if self.bench.stage.view.is_mirrored else right)
+        whole = with_groups(self.bench.document.option, ids)
+        title = "Nudge on" if event.isAutoRepeat() else "Nudge"
+        self.bench.edit(title, lambda project, option: move_by(project, option, whole, dx, up * length))

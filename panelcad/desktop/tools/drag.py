@@ -1,0 +1,73 @@
+"""Moving the selection with the pointer: only its picture moves until the button is released."""
+
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.snapping import Snap, Standing, around
+from panelcad.desktop.standings import standings
+from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.groups import with_groups
+from panelcad.editing.move import move_by
+from panelcad.errors import PanelcadError
+from panelcad.model.project import Project
+
+
+class Drag:
+    """One drag from press to release. Raises `EditRefused` where the selection is held fast."""
+
+    def __init__(self, bench: Workbench, start: Pointer, grabbed: str) -> None:
+        self._bench = bench
+        self._start = plate_point(bench, start.at)
+        self._ids = tuple(with_groups(bench.document.option, bench.selection.ids))
+        self._whole = bench.stage.whole(self._ids)
+        self._moved = Snap(0.0, 0.0)
+        self._before = bench.document.project
+        self._project_after(1.0, 1.0)
+        layout = bench.stage.layout()
+        self._follower = Follower(bench, layout, self._whole, self._standing(grabbed))
+        self._gesture = bench.document.begin(f"Move {self._what()}")
+
+    def _standing(self, grabbed: str) -> Standing:
+        """All that moves as one, about the origin of what was grabbed."""
+        known = standings(self._bench.stage.layout(), self._bench.stage.plate_id)
+        moving = {one: standing for one, standing in known.items() if one in self._whole}
+        if not moving:
+            at = self._start
+            return Standing("selection", at, (at.x, at.y, at.x, at.y))
+        held = moving.get(grabbed)
+        return around(moving.values(), "selection", held.centre if held else None)
+
+    def _what(self) -> str:
+        count = len(self._bench.selection)
+        return self._bench.name_of(self._bench.selection.current) if count == 1 else f"{count} things"
+
+    def move(self, pointer: Pointer) -> None:
+        here = plate_point(self._bench, pointer.at)
+        wanted_x, wanted_y = here.x - self._start.x, here.y - self._start.y
+        self._moved = self._follower.settle(wanted_x, wanted_y, pointer.held, pointer.mm_per_pixel)
+        self._bench.stage.shift(self._whole, self._moved.dx, self._moved.dy)
+        if not self._gesture.is_over:
+            self._gesture.propose(self._project_after(self._moved.dx, self._moved.dy))
+
+    def _project_after(self, dx: float, dy: float) -> Project:
+        return move_by(self._before, self._bench.document.option_id, self._ids, dx, dy)
+
+    def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
+        self._over()
+        self._gesture.finish()
+
+    def cancel(self) -> None:
+        self._over()
+        self._gesture.cancel()
+
+    def _over(self) -> None:
+        self._bench.stage.scene.unshift()
+        end_of_move(self._bench)
+
+
+def try_drag(bench: Workbench, start: Pointer, grabbed: str) -> Drag | None:
+    """A drag, or None and a word why not."""
+    try:
+        return Drag(bench, start, grabbed)
+    except PanelcadError as refusal:
+        bench.told.emit(str(refusal))
+        return None

@@ -1,0 +1,69 @@
+"""What dragging and placing share: a thing follows the pointer, is caught by what is near, and is judged meanwhile."""
+
+from collections.abc import Collection
+from typing import Final
+
+from panelcad.desktop.canvas.gesture import Held
+from panelcad.desktop.canvas.overlay import Guide
+from panelcad.desktop.guides import guides
+from panelcad.desktop.snapping import Snap, Standing, snap
+from panelcad.desktop.standings import field_around, standings
+from panelcad.desktop.workbench import Workbench
+from panelcad.geometry.point import Point
+from panelcad.model.layout import Layout
+
+_REACH_PX: Final = 8.0
+
+
+class Follower:
+    """Settles moves of `moving` among everything else on the plate."""
+
+    def __init__(self, bench: Workbench, layout: Layout, ids: Collection[str], moving: Standing) -> None:
+        self._bench = bench
+        self._moving = moving
+        plate_id = bench.stage.plate_id
+        self._panel = layout.plate(plate_id).outline.bounds
+        self._field = field_around(layout, plate_id, ids, _grid(bench), standings(layout, plate_id))
+
+    def settle(self, dx: float, dy: float, held: Held, mm_per_pixel: float) -> Snap:
+        """The move that is made of a wanted one, its guides shown."""
+        if held.constrained:
+            dx, dy = (dx, 0.0) if abs(dx) >= abs(dy) else (0.0, dy)
+        free = held.free or not self._bench.settings.snaps
+        settled = Snap(dx, dy) if free else snap(self._moving, dx, dy, self._field, _REACH_PX * mm_per_pixel)
+        if held.constrained:
+            settled = _kept_straight(settled, dx, dy)
+        self._show(settled)
+        return settled
+
+    def _show(self, settled: Snap) -> None:
+        x1, y1, x2, y2 = self._moving.box
+        dx, dy = settled.dx, settled.dy
+        moved = Standing(
+            self._moving.name, self._moving.centre.moved(dx, dy), (x1 + dx, y1 + dy, x2 + dx, y2 + dy)
+        )
+        lines = guides(settled, moved, self._panel, self._bench.unit)
+        stage = self._bench.stage
+        stage.scene.set_guides(
+            tuple(Guide(stage.to_picture(g.start), stage.to_picture(g.end), g.label) for g in lines)
+        )
+        self._bench.told.emit(f"Snapped to {settled.words}" if settled.words else "")
+
+
+def _kept_straight(settled: Snap, dx: float, dy: float) -> Snap:
+    if dx == 0.0:
+        return Snap(0.0, settled.dy, None, settled.y)
+    return Snap(settled.dx, 0.0, settled.x, None) if dy == 0.0 else settled
+
+
+def _grid(bench: Workbench) -> float:
+    return bench.settings.step("grid", bench.unit) if bench.settings.shows_grid else 0.0
+
+
+def end_of_move(bench: Workbench) -> None:
+    bench.stage.scene.set_guides(())
+    bench.told.emit("")
+
+
+def plate_point(bench: Workbench, at: Point) -> Point:
+    return bench.stage.to_plate(at)

@@ -1,0 +1,29 @@
+"""From what is drawn at a place to what a person means by pointing there."""
+
+from collections.abc import Iterable
+
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.lookup import sharers
+
+_REACH_PX = 3.0
+
+
+def pickable(bench: Workbench, owners: Iterable[str]) -> tuple[str, ...]:
+    """What these owners stand for: a cut with one item is that item; plates are not picked."""
+    option = bench.document.option
+    plates = {plate.id for plate in option.plates}
+    fitted = sharers(option)
+    meant = (fitted[one][0].id if len(fitted.get(one, ())) == 1 else one for one in owners if one not in plates)
+    return tuple(dict.fromkeys(meant))
+
+
+def picked_at(bench: Workbench, pointer: Pointer) -> str:
+    """The id of the smallest thing under the pointer, or ''."""
+    owners = bench.stage.scene.owners_at(pointer.at, _REACH_PX * pointer.mm_per_pixel)
+    return next(iter(pickable(bench, owners)), "")
+
+
+def all_at(bench: Workbench, pointer: Pointer) -> tuple[str, ...]:
+    """Everything under the pointer, the smallest first."""
+    return pickable(bench, bench.stage.scene.owners_at(pointer.at, _REACH_PX * pointer.mm_per_pixel))

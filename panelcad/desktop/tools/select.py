@@ -1,0 +1,109 @@
+"""Pick, box and move things."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.tools.band import Band
+from panelcad.desktop.tools.base import DRAG_PX, Gesture, Tool
+from panelcad.desktop.tools.drag import try_drag
+from panelcad.desktop.tools.picking import all_at, picked_at
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.groups import with_groups
+from panelcad.geometry.point import distance
+
+
+class SelectTool(Tool):
+    hint = "Drag to move · Shift keeps straight · Alt moves freely · Arrow keys nudge · Space or middle button pans"
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__(bench)
+        self._pressed: Pointer | None = None
+        self._grabbed = ""
+        self._gesture: Gesture | None = None
+        self._was_selected = False
+
+    def press(self, pointer: Pointer) -> None:
+        mark = self.bench.stage.scene.overlay.mark_at(pointer.at)
+        if mark:
+            self.bench.finding_chosen.emit(mark)
+            return
+        self._pressed = pointer
+        self._grabbed = picked_at(self.bench, pointer)
+        self._was_selected = self._grabbed in self.bench.selection
+        if self._grabbed and not self._was_selected:
+            self._pick(self._grabbed, pointer)
+
+    def _pick(self, part: str, pointer: Pointer) -> None:
+        """A thing that is grouped brings its group along; Shift adds, Ctrl adds or takes out."""
+        meant = with_groups(self.bench.document.option, (part,))
+        ids = (*sorted(meant - {part}), part)
+        if pointer.held.takes_out:
+            self.bench.selection.toggle(ids)
+        elif pointer.held.adds:
+            self.bench.selection.add(ids)
+        else:
+            self.bench.selection.set(ids)
+
+    def move(self, pointer: Pointer) -> None:
+        if self._pressed is None:
+            self.bench.selection.hover(picked_at(self.bench, pointer))
+            return
+        if self._gesture is None and self._is_dragged(self._pressed, pointer):
+            self._begin(self._pressed)
+        if self._gesture is not None:
+            self._gesture.move(pointer)
+
+    def _is_dragged(self, start: Pointer, pointer: Pointer) -> bool:
+        return distance(start.at, pointer.at) > DRAG_PX * pointer.mm_per_pixel
+
+    def _begin(self, start: Pointer) -> None:
+        if not self._grabbed:
+            self._gesture = Band(self.bench, start)
+            return
+        self._gesture = try_drag(self.bench, start, self._grabbed)
+        if self._gesture is None:
+            self._pressed = None
+
+    def release(self, pointer: Pointer) -> None:
+        gesture, pressed = self._gesture, self._pressed
+        self._gesture = self._pressed = None
+        if gesture is not None:
+            gesture.release(pointer)
+        elif pressed is not None:
+            self._clicked(pointer)
+
+    def _clicked(self, pointer: Pointer) -> None:
+        if not self._grabbed:
+            if not (pointer.held.adds or pointer.held.takes_out):
+                self.bench.selection.clear()
+        elif self._was_selected:
+            self._clicked_again(pointer)
+
+    def _clicked_again(self, pointer: Pointer) -> None:
+        """On what is selected already: Ctrl takes it out, Shift leaves it, a plain click leaves only it."""
+        if pointer.held.takes_out:
+            self.bench.selection.toggle((self._grabbed,))
+        elif not pointer.held.adds and len(self.bench.selection) > 1:
+            self.bench.selection.set((self._grabbed,))
+
+    def double_click(self, pointer: Pointer) -> None:
+        """The next thing below: a case under a bezel, a cut under an item."""
+        under = all_at(self.bench, pointer)
+        current = self.bench.selection.current
+        if current in under and len(under) > 1:
+            self.bench.selection.set((under[(under.index(current) + 1) % len(under)],))
+
+    def key(self, event: QKeyEvent) -> bool:
+        if event.key() == Qt.Key.Key_Escape:
+            if self._gesture is None:
+                self.bench.selection.clear()
+            self.cancel()
+            return True
+        return super().key(event)
+
+    def cancel(self) -> None:
+        gesture = self._gesture
+        self._gesture = self._pressed = None
+        if gesture is not None:
+            gesture.cancel()

@@ -1,0 +1,31 @@
+"""The tools of the tool bar, in one table; another tool is one more line."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Final
+
+from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.pan import PanTool
+from panelcad.desktop.tools.select import SelectTool
+from panelcad.desktop.workbench import Workbench
+
+
+@dataclass(frozen=True)
+class ToolKind:
+    id: str
+    title: str
+    icon: str
+    shortcut: str
+    hint: str
+    make: Callable[[Workbench], Tool]
+
+
+TOOLS: Final = (
+    ToolKind("select", "&Select and move", "select", "V", "Pick, box and move things", SelectTool),
+    ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
+)
+
+
+def make_tool(tool_id: str, bench: Workbench) -> Tool:
+    """The tool of this id. Raises KeyError."""
+    return {kind.id: kind for kind in TOOLS}[tool_id].make(bench)

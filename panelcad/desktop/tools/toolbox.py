@@ -1,0 +1,43 @@
+"""The tool in hand."""
+
+from PySide6.QtCore import QObject, Signal
+
+from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.place import PlaceTool
+from panelcad.desktop.tools.table import make_tool
+from panelcad.desktop.workbench import Workbench
+from panelcad.model.cutout import Cutout
+
+PLACING = "place"
+
+
+class Toolbox(QObject):
+    """`changed` when another tool is in hand."""
+
+    changed = Signal()
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._bench = bench
+        self.tool_id = ""
+        self.tool: Tool | None = None
+        bench.tool_wanted.connect(self.take)
+        bench.place_wanted.connect(self.place)
+        bench.document.replaced.connect(lambda: self.take("select"))
+
+    def take(self, tool_id: str) -> None:
+        """Put the tool away and take the one of this id."""
+        self._hold(tool_id, make_tool(tool_id, self._bench))
+
+    def place(self, cutout: Cutout) -> None:
+        self._hold(PLACING, PlaceTool(self._bench, cutout))
+
+    def _hold(self, tool_id: str, tool: Tool) -> None:
+        if self.tool is not None:
+            self.tool.cancel()
+        self.tool_id, self.tool = tool_id, tool
+        self._bench.view.tool = tool
+        self._bench.view.viewport().setCursor(tool.cursor)
+        self._bench.told.emit("")
+        tool.start()
+        self.changed.emit()

@@ -1,0 +1,58 @@
+"""The views the canvas can show, in one table; another view is one more line."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Final
+
+from panelcad.desktop.theme import Theme
+from panelcad.drawing.display import Group
+from panelcad.geometry.placement import Placement
+from panelcad.model.layout import Layout
+
+Draw = Callable[[Layout, str, Theme], tuple[Group, ...]]
+
+
+@dataclass(frozen=True)
+class ViewKind:
+    """How one view is drawn, and how a place of the plate comes to a place of the picture."""
+
+    id: str
+    title: str
+    shortcut: str
+    hint: str
+    draw: Draw
+    to_picture: Placement = Placement()
+
+    @property
+    def is_mirrored(self) -> bool:
+        return self.to_picture.mirrored
+
+
+def _front(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
+    from panelcad.drawing.views.front import front_view  # noqa: PLC0415 - a view loads when it is first looked at
+
+    return front_view(layout, plate_id, theme.view)
+
+
+def _behind(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
+    from panelcad.drawing.views.behind import behind_view  # noqa: PLC0415
+
+    return behind_view(layout, plate_id, theme.view)
+
+
+VIEWS: Final = (
+    ViewKind("front", "Front", "F5", "The metal and its cuts, as the pilot sees it", _front),
+    ViewKind(
+        "behind",
+        "Behind",
+        "F7",
+        "Mirrored, as the mechanic sees it, with cases and obstacles",
+        _behind,
+        Placement(mirrored=True),
+    ),
+)
+
+
+def view_kind(view_id: str) -> ViewKind:
+    """The view of this id, the front view where there is none."""
+    return next((view for view in VIEWS if view.id == view_id), VIEWS[0])

@@ -1,0 +1,85 @@
+"""What tools, panes and actions work with: the document, what is selected, what is judged, what is shown."""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
+
+from panelcad.desktop.canvas.view import PanelView
+from panelcad.desktop.document import Document
+from panelcad.desktop.judge import Judge
+from panelcad.desktop.selection import Selection
+from panelcad.desktop.settings import Settings
+from panelcad.desktop.stage import Stage
+from panelcad.desktop.theme import Theme, theme_for
+from panelcad.errors import PanelcadError
+from panelcad.model.project import Project
+from panelcad.units import LengthUnit
+
+if TYPE_CHECKING:
+    from panelcad.library.catalogue import Catalogue
+
+
+class Workbench(QObject):
+    """Signals: `told` a passing word for the status bar; `tool_wanted` by its id, `place_wanted` with a cutout;
+    `finding_chosen` by its identity; `theme_changed`, `catalogue_changed`.
+    """
+
+    told = Signal(str)
+    tool_wanted = Signal(str)
+    place_wanted = Signal(object)
+    finding_chosen = Signal(str)
+    theme_changed = Signal()
+    catalogue_changed = Signal()
+
+    def __init__(self, document: Document, settings: Settings) -> None:
+        super().__init__()
+        self.document = document
+        self.settings = settings
+        self.theme: Theme = theme_for(settings.theme)
+        self.selection = Selection()
+        self.judge = Judge(document)
+        self.stage = Stage(document, self.selection, self.judge, self.theme)
+        self.view = PanelView(self.stage.scene, self.theme)
+        self._catalogue: Catalogue | None = None
+
+    @property
+    def unit(self) -> LengthUnit:
+        return self.document.project.unit
+
+    @property
+    def catalogue(self) -> "Catalogue":
+        """The packaged cutouts and the user's own, read when first asked for."""
+        if self._catalogue is None:
+            from panelcad.library.catalogue import whole_catalogue  # noqa: PLC0415 - read after the window is painted
+
+            self._catalogue = whole_catalogue()
+        return self._catalogue
+
+    def read_catalogue_again(self) -> None:
+        self._catalogue = None
+        self.catalogue_changed.emit()
+
+    def take_theme(self, theme: Theme) -> None:
+        self.theme = theme
+        self.stage.take_theme(theme)
+        self.view.themed(theme)
+        self.theme_changed.emit()
+
+    def edit(self, title: str, change: Callable[[Project, str], Project]) -> bool:
+        """Apply a change of (project, option id) as one undo step; a refusal is told and leaves everything as it was."""
+        try:
+            self.document.apply(title, change(self.document.project, self.document.option_id))
+        except PanelcadError as refusal:
+            self.told.emit(str(refusal))
+            return False
+        return True
+
+    def take_tool(self, tool_id: str) -> None:
+        self.tool_wanted.emit(tool_id)
+
+    def name_of(self, part_id: str) -> str:
+        """What people call a thing of the option."""
+        from panelcad.checks.wording import names  # noqa: PLC0415 - only when something is named
+
+        return names(self.document.project, self.document.option).get(part_id, part_id)
