@@ -17,7 +17,7 @@ from panelcad.model.layout import Layout, layout
 
 
 class Stage(QObject):
-    """`shown` after another picture is on the scene, `plate_changed` and `view_changed` when the user looks elsewhere."""
+    """`shown` after another picture is on the scene; `plate_changed`, `view_changed` when one looks elsewhere."""
 
     shown = Signal()
     plate_changed = Signal()
@@ -93,9 +93,7 @@ class Stage(QObject):
         from panelcad.editing.parts import all_things  # noqa: PLC0415 - keeps the import list of this file short
 
         option = self._document.option
-        return {thing.id for thing in all_things(self._document.project, option)} | {
-            mark.id for mark in option.marks()
-        }
+        return {thing.id for thing in all_things(self._document.project, option)} | {mark.id for mark in option.marks()}
 
     def _show_selection(self) -> None:
         self.scene.select(self.whole(self._selection.ids))

@@ -1,11 +1,13 @@
 """The style sheet: quiet surfaces, thin lines, room to breathe. Sizes are logical pixels."""
 
+from pathlib import Path
 from string import Template
 from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
     from panelcad.desktop.theme import Theme
 
+_ICONS: Final = Path(__file__).parent / "icons"
 _SHEET: Final = Template("""
 QMainWindow, QDialog { background: $ground; }
 QMainWindow::separator { background: $line; width: 1px; height: 1px; }
@@ -41,10 +43,13 @@ QLineEdit, QComboBox, QPlainTextEdit, QTextEdit, QSpinBox {
 QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus, QTextEdit:focus, QSpinBox:focus { border: 1px solid $accent; }
 QLineEdit:disabled, QComboBox:disabled { color: $disabled; border-color: $line; background: $ground; }
 QLineEdit[wrong="true"] { border: 2px solid $wrong; }
-QComboBox::drop-down { border: none; width: 20px; }
+QComboBox::drop-down { border: none; width: 22px; }
+QComboBox::down-arrow { image: url("$chevron"); width: 12px; height: 12px; }
+QComboBox:disabled::down-arrow { image: none; }
 QComboBox QAbstractItemView { background: $raised; border: 1px solid $line; selection-background-color: $chosen;
     selection-color: $ink; outline: none; padding: 3px; }
-QPushButton { background: $raised; border: 1px solid $field_line; border-radius: 5px; padding: 5px 14px; min-height: 18px; }
+QPushButton { background: $raised; border: 1px solid $field_line; border-radius: 5px; padding: 5px 14px;
+    min-height: 18px; }
 QPushButton:hover { background: $hovered; }
 QPushButton:default { background: $accent; color: $on_accent; border-color: $accent; }
 QPushButton:disabled { color: $disabled; border-color: $line; background: $ground; }
@@ -85,4 +90,7 @@ QFrame[role="rule"] { background: $line; max-height: 1px; border: none; }
 
 def stylesheet(theme: "Theme") -> str:
     """The style sheet in this theme's colours."""
-    return _SHEET.substitute({name: value for name, value in vars(theme).items() if isinstance(value, str)})
+    colours = {name: value for name, value in vars(theme).items() if isinstance(value, str)}
+    return _SHEET.substitute(
+        colours, chevron=(_ICONS / f"chevron-{'dark' if theme.is_dark else 'light'}.svg").as_posix()
+    )

@@ -12,6 +12,10 @@ from panelcad.model.layout import Layout
 Draw = Callable[[Layout, str, Theme], tuple[Group, ...]]
 
 
+_AS_IT_IS: Final = Placement()
+_MIRRORED: Final = Placement(mirrored=True)
+
+
 @dataclass(frozen=True)
 class ViewKind:
     """How one view is drawn, and how a place of the plate comes to a place of the picture."""
@@ -21,7 +25,7 @@ class ViewKind:
     shortcut: str
     hint: str
     draw: Draw
-    to_picture: Placement = Placement()
+    to_picture: Placement = _AS_IT_IS
 
     @property
     def is_mirrored(self) -> bool:
@@ -48,7 +52,7 @@ VIEWS: Final = (
         "F7",
         "Mirrored, as the mechanic sees it, with cases and obstacles",
         _behind,
-        Placement(mirrored=True),
+        _MIRRORED,
     ),
 )
 

@@ -1,7 +1,7 @@
 """What tools, panes and actions work with: the document, what is selected, what is judged, what is shown."""
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, Signal
 
@@ -18,6 +18,9 @@ from panelcad.units import LengthUnit
 
 if TYPE_CHECKING:
     from panelcad.library.catalogue import Catalogue
+
+CLOSEST: Final = 12.0
+"""The closest, in pixels a mm, that one is taken to a thing."""
 
 
 class Workbench(QObject):
@@ -67,7 +70,7 @@ class Workbench(QObject):
         self.theme_changed.emit()
 
     def edit(self, title: str, change: Callable[[Project, str], Project]) -> bool:
-        """Apply a change of (project, option id) as one undo step; a refusal is told and leaves everything as it was."""
+        """Apply a change of (project, option id) as one undo step; a refusal is told and leaves all as it was."""
         try:
             self.document.apply(title, change(self.document.project, self.document.option_id))
         except PanelcadError as refusal:
@@ -77,6 +80,11 @@ class Workbench(QObject):
 
     def take_tool(self, tool_id: str) -> None:
         self.tool_wanted.emit(tool_id)
+
+    def zoom_to_selection(self) -> None:
+        box = self.stage.scene.box(self.stage.whole(self.selection.ids)) if self.selection.ids else None
+        if box is not None:
+            self.view.show_box(box, CLOSEST)
 
     def name_of(self, part_id: str) -> str:
         """What people call a thing of the option."""

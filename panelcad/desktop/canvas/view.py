@@ -123,6 +123,12 @@ class PanelView(QGraphicsView):
         self.centerOn(QPointF((box[0] + box[2]) / 2, (box[1] + box[3]) / 2))
         self.scrolled.emit()
 
+    def show_finding(self, where: list[Point]) -> None:
+        """Zoom to a finding so that its neighbourhood is seen."""
+        if where:
+            xs, ys = [p.x for p in where], [p.y for p in where]
+            self.show_box((min(xs) - 60, min(ys) - 45, max(xs) + 60, max(ys) + 45))
+
     def show_all(self) -> None:
         box = self.panel_scene.box()
         if box is not None:

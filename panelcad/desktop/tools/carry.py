@@ -2,8 +2,8 @@
 
 from panelcad.desktop.canvas.gesture import Held
 from panelcad.desktop.document import Gesture
-from panelcad.desktop.standings import standings
 from panelcad.desktop.snapping import Snap, Standing
+from panelcad.desktop.standings import standings
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by

@@ -39,14 +39,10 @@ class Follower:
     def _show(self, settled: Snap) -> None:
         x1, y1, x2, y2 = self._moving.box
         dx, dy = settled.dx, settled.dy
-        moved = Standing(
-            self._moving.name, self._moving.centre.moved(dx, dy), (x1 + dx, y1 + dy, x2 + dx, y2 + dy)
-        )
+        moved = Standing(self._moving.name, self._moving.centre.moved(dx, dy), (x1 + dx, y1 + dy, x2 + dx, y2 + dy))
         lines = guides(settled, moved, self._panel, self._bench.unit)
         stage = self._bench.stage
-        stage.scene.set_guides(
-            tuple(Guide(stage.to_picture(g.start), stage.to_picture(g.end), g.label) for g in lines)
-        )
+        stage.scene.set_guides(tuple(Guide(stage.to_picture(g.start), stage.to_picture(g.end), g.label) for g in lines))
         self._bench.told.emit(f"Snapped to {settled.words}" if settled.words else "")
 
 

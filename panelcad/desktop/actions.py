@@ -1,0 +1,58 @@
+"""Everything a person can do, in one table that menus, tool bar, shortcut list, command search and tests read."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
+
+from PySide6.QtGui import QKeySequence
+
+if TYPE_CHECKING:
+    from panelcad.desktop.window_parts import Parts
+
+Run = Callable[["Parts"], None]
+Test = Callable[["Parts"], bool]
+Shortcut = QKeySequence.StandardKey | str
+
+
+def always(parts: "Parts") -> bool:  # noqa: ARG001 - a condition that never fails
+    return True
+
+
+@dataclass(frozen=True)
+class Action:
+    """`menu` is the menu's title, `&` before its mnemonic; a change of `section` within a menu draws a line."""
+
+    id: str
+    title: str
+    menu: str
+    section: int
+    run: Run
+    shortcut: Shortcut | None = None
+    enabled: Test = always
+    checked: Test | None = None
+    icon: str = ""
+    hint: str = ""
+    on_bar: bool = False
+    bar_group: int = 0
+
+    @property
+    def plain_title(self) -> str:
+        """The title without mnemonic and dots."""
+        return self.title.replace("&", "").rstrip("…")
+
+    @property
+    def keys(self) -> str:
+        """The shortcut as the platform writes it, or ''."""
+        if self.shortcut is None:
+            return ""
+        return QKeySequence(self.shortcut).toString(QKeySequence.SequenceFormat.NativeText)
+
+
+MENUS: Final = ("&File", "&Edit", "&Arrange", "&View", "&Tools", "&Help")
+
+
+def all_actions() -> tuple[Action, ...]:
+    """Every action, in the order of the menus."""
+    from panelcad.desktop.commands import arrange, edit, file, help_, tools, view  # noqa: PLC0415 - they import this
+
+    return (*file.ACTIONS, *edit.ACTIONS, *arrange.ACTIONS, *view.ACTIONS, *tools.actions(), *help_.ACTIONS)

@@ -1,0 +1,107 @@
+"""Choosers on the tool bar: which option, which plate, which view."""
+
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
+
+from panelcad.desktop.views import VIEWS
+from panelcad.desktop.workbench import Workbench
+
+
+class Chooser(QWidget):
+    """A word and a box; subclasses say what there is to choose and what follows from it."""
+
+    word = ""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench = bench
+        self.box = QComboBox()
+        self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.box.setMaximumWidth(220)
+        self.box.setAccessibleName(self.word)
+        label = QLabel(f"&{self.word}")
+        label.setProperty("role", "faint")
+        label.setBuddy(self.box)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(8, 0, 4, 0)
+        row.setSpacing(6)
+        row.addWidget(label)
+        row.addWidget(self.box)
+        self.box.activated.connect(lambda _: self.choose(str(self.box.currentData())))
+        self.follow()
+        self.refresh()
+
+    def follow(self) -> None:
+        """Connect to what changes the choice."""
+
+    def entries(self) -> list[tuple[str, str]]:
+        """(id, words) of all there is to choose."""
+        return []
+
+    def current(self) -> str:
+        return ""
+
+    def choose(self, chosen: str) -> None: ...
+
+    def refresh(self) -> None:
+        entries = self.entries()
+        shown = [(str(self.box.itemData(i)), self.box.itemText(i)) for i in range(self.box.count())]
+        if entries != shown:
+            self.box.clear()
+            for chosen, words in entries:
+                self.box.addItem(words, chosen)
+        self.box.setCurrentIndex(max(0, self.box.findData(self.current())))
+
+
+class OptionChooser(Chooser):
+    word = "Option"
+
+    def follow(self) -> None:
+        document = self.bench.document
+        for signal in (document.changed, document.option_changed, document.replaced):
+            signal.connect(self.refresh)
+
+    def entries(self) -> list[tuple[str, str]]:
+        return [(option.id, option.name) for option in self.bench.document.project.all_options]
+
+    def current(self) -> str:
+        return self.bench.document.option_id
+
+    def choose(self, chosen: str) -> None:
+        self.bench.document.look_at(chosen)
+
+
+class PlateChooser(Chooser):
+    word = "Plate"
+
+    def follow(self) -> None:
+        self.bench.stage.shown.connect(self.refresh)
+        self.bench.stage.plate_changed.connect(self.refresh)
+
+    def entries(self) -> list[tuple[str, str]]:
+        return [(plate.id, plate.name) for plate in self.bench.document.option.plates]
+
+    def current(self) -> str:
+        return self.bench.stage.plate_id
+
+    def choose(self, chosen: str) -> None:
+        self.bench.stage.look_at_plate(chosen)
+
+    def refresh(self) -> None:
+        super().refresh()
+        self.setEnabled(self.box.count() > 1)
+
+
+class ViewChooser(Chooser):
+    word = "Seen from"
+
+    def follow(self) -> None:
+        self.bench.stage.view_changed.connect(self.refresh)
+
+    def entries(self) -> list[tuple[str, str]]:
+        return [(kind.id, kind.title) for kind in VIEWS]
+
+    def current(self) -> str:
+        return self.bench.stage.view.id
+
+    def choose(self, chosen: str) -> None:
+        self.bench.stage.look_from(chosen)

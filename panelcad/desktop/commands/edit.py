@@ -1,0 +1,62 @@
+"""Actions on what is selected, and on what was done."""
+
+from typing import Final
+
+from PySide6.QtGui import QKeySequence
+
+from panelcad.desktop.actions import Action
+from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.standings import standings
+from panelcad.desktop.window_parts import Parts
+from panelcad.editing.remove import remove
+
+_Keys = QKeySequence.StandardKey
+
+
+def has_selection(parts: Parts) -> bool:
+    return has_panel(parts) and len(parts.bench.selection) > 0
+
+
+def has_two(parts: Parts) -> bool:
+    return has_panel(parts) and len(parts.bench.selection) > 1
+
+
+def _undo(parts: Parts) -> None:
+    parts.bench.document.undo()
+
+
+def _redo(parts: Parts) -> None:
+    parts.bench.document.redo()
+
+
+def _can_undo(parts: Parts) -> bool:
+    return bool(parts.bench.document.done)
+
+
+def _can_redo(parts: Parts) -> bool:
+    return bool(parts.bench.document.undone)
+
+
+def _delete(parts: Parts) -> None:
+    bench = parts.bench
+    ids = bench.selection.ids
+    what = bench.name_of(ids[0]) if len(ids) == 1 else f"{len(ids)} things"
+    bench.edit(f"Take away {what}", lambda project, option: remove(project, option, ids))
+
+
+def _select_all(parts: Parts) -> None:
+    bench = parts.bench
+    bench.selection.set(standings(bench.stage.layout(), bench.stage.plate_id))
+
+
+def _select_none(parts: Parts) -> None:
+    parts.bench.selection.clear()
+
+
+ACTIONS: Final = (
+    Action("edit.undo", "&Undo", "&Edit", 0, _undo, _Keys.Undo, _can_undo, icon="undo", on_bar=True, bar_group=1),
+    Action("edit.redo", "&Redo", "&Edit", 0, _redo, _Keys.Redo, _can_redo, icon="redo", on_bar=True, bar_group=1),
+    Action("edit.delete", "&Take away", "&Edit", 1, _delete, _Keys.Delete, has_selection, icon="delete"),
+    Action("edit.select-all", "Select &all", "&Edit", 2, _select_all, _Keys.SelectAll, has_panel),
+    Action("edit.select-none", "Select n&othing", "&Edit", 2, _select_none, "Ctrl+Shift+A", has_selection),
+)

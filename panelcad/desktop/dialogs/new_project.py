@@ -1,0 +1,64 @@
+"""What a new panel starts with: the unit, names, and the first sheet's size."""
+
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+
+from panelcad.desktop.fields import TextField
+from panelcad.desktop.panes.form import Form
+from panelcad.desktop.settings import Settings
+from panelcad.editing.blank import blank_project
+from panelcad.model.project import Project
+from panelcad.units import LengthUnit
+
+
+@dataclass(frozen=True)
+class Start:
+    unit: LengthUnit
+    title: str
+    registration: str
+
+
+class NewProject(QDialog):
+    def __init__(self, parent: QWidget, settings: Settings) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("New panel")
+        self.setMinimumWidth(420)
+        self.title = TextField("Title")
+        self.title.setText("New panel")
+        self.registration = TextField("Registration")
+        self.unit = QComboBox()
+        self.unit.addItem("inches", LengthUnit.INCH)
+        self.unit.addItem("millimetres", LengthUnit.MM)
+        self.unit.setCurrentIndex(self.unit.findData(settings.unit))
+        form = Form()
+        form.row("&Title", self.title)
+        form.row("&Registration", self.registration)
+        form.row("&Unit", self.unit)
+        form.words("The panel starts as a rectangular sheet, as found and as one option.", "faint")
+        buttons = QDialogButtonBox()
+        create = buttons.addButton("&Begin", QDialogButtonBox.ButtonRole.AcceptRole)
+        create.setDefault(True)
+        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(form)
+        column.addWidget(buttons)
+
+    def chosen(self) -> Start:
+        unit = LengthUnit(self.unit.currentData())
+        return Start(unit, self.title.text().strip() or "New panel", self.registration.text().strip())
+
+
+def ask_for_project(parent: QWidget, settings: Settings) -> Project | None:
+    """The new project, or None where the person thought better of it."""
+    dialog = NewProject(parent, settings)
+    if dialog.exec() != QDialog.DialogCode.Accepted:
+        return None
+    start = dialog.chosen()
+    settings.unit = start.unit
+    project = blank_project(start.unit, start.title)
+    if start.registration:
+        project = project.revised(aircraft=project.aircraft.revised(registration=start.registration))
+    return project

@@ -1,0 +1,119 @@
+"""Fields that understand quantities: typed text becomes mm or degrees when Enter is pressed or the field is left."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from panelcad.errors import UnreadableQuantity
+from panelcad.units import LengthUnit, format_exact, parse_angle, parse_length
+
+Read = Callable[[str], float]
+Write = Callable[[float], str]
+
+
+class QuantityField(QLineEdit):
+    """`committed` with the value when it became another one, `refused` with a sentence when the text is nonsense."""
+
+    committed = Signal(float)
+    refused = Signal(str)
+
+    def __init__(self, name: str, read: Read, write: Write, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._read, self._write = read, write
+        self._value = 0.0
+        self.setAccessibleName(name)
+        self.editingFinished.connect(self._commit)
+        self.textEdited.connect(lambda _: self._mark(""))
+
+    @property
+    def value(self) -> float:
+        return self._value
+
+    def show_value(self, value: float) -> None:
+        """Show a value without committing it; text that is being typed is left alone."""
+        self._value = value
+        if not (self.hasFocus() and self.isModified()):
+            self.setText(self._write(value))
+            self._mark("")
+
+    def _commit(self) -> None:
+        if not self.isModified():
+            return
+        try:
+            value = self._read(self.text())
+        except UnreadableQuantity as problem:
+            self._mark(str(problem))
+            self.refused.emit(str(problem))
+            return
+        self.setModified(False)
+        changed = self._write(value) != self._write(self._value)
+        self._value = value
+        self.setText(self._write(value))
+        if changed:
+            self.committed.emit(value)
+
+    def _mark(self, problem: str) -> None:
+        self.setToolTip(problem)
+        if bool(problem) != bool(self.property("wrong")):
+            self.setProperty("wrong", bool(problem))
+            self.style().unpolish(self)
+            self.style().polish(self)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape puts the old value back."""
+        if event.key() == Qt.Key.Key_Escape and self.isModified():
+            self.setModified(False)
+            self.show_value(self._value)
+            return
+        super().keyPressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        if event.reason() in {Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason}:
+            self.selectAll()
+
+
+class LengthField(QuantityField):
+    """A length in mm, typed and shown in the user's unit; arithmetic, fractions and other units are understood."""
+
+    def __init__(self, name: str, unit: LengthUnit, parent: QWidget | None = None) -> None:
+        self._unit = unit
+        super().__init__(
+            name, lambda text: parse_length(text, self._unit), lambda mm: format_exact(mm, self._unit), parent
+        )
+
+    def take_unit(self, unit: LengthUnit) -> None:
+        self._unit = unit
+        self.show_value(self._value)
+
+
+class AngleField(QuantityField):
+    """An angle in degrees."""
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(name, parse_angle, lambda degrees: f"{round(degrees, 4):g}", parent)
+
+
+class TextField(QLineEdit):
+    """`committed` with the text when it became another one."""
+
+    committed = Signal(str)
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._shown = ""
+        self.setAccessibleName(name)
+        self.editingFinished.connect(self._commit)
+
+    def show_text(self, text: str) -> None:
+        self._shown = text
+        if not (self.hasFocus() and self.isModified()):
+            self.setText(text)
+
+    def _commit(self) -> None:
+        if self.isModified() and self.text() != self._shown:
+            self.setModified(False)
+            self._shown = self.text()
+            self.committed.emit(self.text())

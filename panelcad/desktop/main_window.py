@@ -1,0 +1,163 @@
+"""The window: it puts canvas, panes, menus and tool bar together and holds nothing itself."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, Qt
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QMainWindow, QStackedWidget
+
+from panelcad.desktop.asking import Asking
+from panelcad.desktop.document import Document
+from panelcad.desktop.drop import CanvasDrop, dropped_file
+from panelcad.desktop.files import FileDesk
+from panelcad.desktop.icons import program_icon
+from panelcad.desktop.menus import Menus
+from panelcad.desktop.panes.docks import Docks
+from panelcad.desktop.settings import Settings
+from panelcad.desktop.start_page import StartPage
+from panelcad.desktop.status import Status
+from panelcad.desktop.theme import dress, theme_for
+from panelcad.desktop.tools.toolbox import Toolbox
+from panelcad.desktop.window_parts import Parts
+from panelcad.desktop.workbench import Workbench
+from panelcad.desktop.workspace import Workspace
+from panelcad.editing.blank import blank_project
+
+
+class MainWindow(QMainWindow):
+    def __init__(self, settings: Settings) -> None:
+        super().__init__()
+        self.setObjectName("main")
+        self.settings = settings
+        self.bench = Workbench(Document(blank_project(settings.unit)), settings)
+        asking = Asking(self)
+        self.desk = FileDesk(self.bench, asking)
+        self.toolbox = Toolbox(self.bench)
+        self.parts = Parts(self.bench, self.toolbox, self.desk, asking, self)
+        self._set_up()
+        self._connect()
+        self._restore_layout()
+        self.show_start_page()
+
+    def _set_up(self) -> None:
+        self.setWindowIcon(program_icon())
+        self.workspace = Workspace(self.bench)
+        self.start_page = StartPage(self.settings)
+        self._middle = QStackedWidget()
+        self._middle.addWidget(self.start_page)
+        self._middle.addWidget(self.workspace)
+        self.setCentralWidget(self._middle)
+        self.setDockOptions(QMainWindow.DockOption.AllowTabbedDocks | QMainWindow.DockOption.AllowNestedDocks)
+        self.setAcceptDrops(True)
+        self.docks = Docks(self, self.bench)
+        self.menus = Menus(self.parts, self.docks)
+        self.setStatusBar(Status(self.parts))
+        self.bench.view.drop_target = CanvasDrop(self.bench, self.open)
+        self.toolbox.take("select")
+
+    def _connect(self) -> None:
+        bench = self.bench
+        bench.document.saved.connect(self._show_title)
+        bench.document.replaced.connect(self._show_title)
+        self.desk.opened.connect(self.show_panel)
+        self.desk.written.connect(self._show_title)
+        bench.settings.changed.connect(self._take_theme)
+        bench.finding_chosen.connect(self._go_to_finding)
+        self.workspace.cautions.read_all.connect(lambda: self.menus.run("help.cautions"))
+        self.start_page.new_wanted.connect(lambda: self.menus.run("file.new"))
+        self.start_page.open_wanted.connect(lambda: self.menus.run("file.open"))
+        self.start_page.file_wanted.connect(self.open)
+        self.start_page.sample_wanted.connect(self.desk.open_copy)
+
+    # What is on the screen
+
+    @property
+    def shows_panel(self) -> bool:
+        return self._middle.currentWidget() is self.workspace
+
+    def show_start_page(self) -> None:
+        self.start_page.refresh()
+        self._middle.setCurrentWidget(self.start_page)
+        self._show_furniture(visible=False)
+        self._show_title()
+        self.menus.refresh()
+
+    def show_panel(self) -> None:
+        self._middle.setCurrentWidget(self.workspace)
+        self._show_furniture(visible=True)
+        self.bench.stage.refresh()
+        self.bench.view.show_all()
+        self.bench.view.setFocus()
+        self._show_title()
+        self.menus.refresh()
+
+    def _show_furniture(self, *, visible: bool) -> None:
+        """Panes, tool bar and status bar are for work on a panel."""
+        self.docks.show_all(visible=visible)
+        self.menus.bar.setVisible(visible)
+        self.statusBar().setVisible(visible)
+
+    def open(self, path: Path) -> None:
+        self.desk.open(path)
+
+    def _show_title(self) -> None:
+        document = self.bench.document
+        if not self.shows_panel:
+            self.setWindowTitle("panelcad")
+            self.setWindowModified(False)
+            return
+        self.setWindowTitle(f"{document.name}[*] – panelcad")
+        self.setWindowModified(not document.is_untouched)
+
+    def _take_theme(self) -> None:
+        theme = theme_for(self.settings.theme)
+        if theme is not self.bench.theme:
+            from PySide6.QtWidgets import QApplication  # noqa: PLC0415 - only when the colours change
+
+            app = QApplication.instance()
+            if isinstance(app, QApplication):
+                dress(app, theme)
+            self.bench.take_theme(theme)
+
+    def _go_to_finding(self, identity: str) -> None:
+        report = self.bench.judge.report
+        if report is None:
+            return
+        everything = (*report.findings, *(accepted.finding for accepted in report.accepted))
+        finding = next((f for f in everything if f.identity == identity), None)
+        if finding is None:
+            return
+        self.bench.stage.look_at_plate(finding.plate)
+        self.bench.stage.look_at_finding(identity)
+        self.bench.view.show_finding([self.bench.stage.to_picture(p) for p in finding.where])
+
+    # Leaving
+
+    def _restore_layout(self) -> None:
+        self.resize(1280, 800)
+        place, panes = self.settings.layout()
+        if not place.isEmpty():
+            self.restoreGeometry(place)
+        if not panes.isEmpty():
+            self.restoreState(panes)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        if not self.desk.may_leave():
+            event.ignore()
+            return
+        if self.shows_panel:
+            self.settings.remember_layout(self.saveGeometry(), self.saveState())
+        else:
+            self.settings.remember_layout(self.saveGeometry(), self.settings.layout()[1] or QByteArray())
+        event.accept()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if dropped_file(event.mimeData()) is not None:
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        path = dropped_file(event.mimeData())
+        if path is not None:
+            event.setDropAction(Qt.DropAction.CopyAction)
+            event.accept()
+            self.open(path)

@@ -1,0 +1,139 @@
+"""Menus and tool bar, made of the table of actions."""
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
+
+from panelcad.desktop.actions import MENUS, Action, all_actions
+from panelcad.desktop.choosers import OptionChooser, PlateChooser, ViewChooser
+from panelcad.desktop.icons import icon
+from panelcad.desktop.window_parts import Parts
+
+if TYPE_CHECKING:
+    from panelcad.desktop.panes.docks import Docks
+
+
+class Menus:
+    """`actions` holds the Qt action of each action id."""
+
+    def __init__(self, parts: Parts, docks: "Docks") -> None:
+        self._parts = parts
+        self.table = {action.id: action for action in all_actions()}
+        self.actions = {action.id: self._made(action) for action in self.table.values()}
+        self._menus = {title: self._menu(title) for title in MENUS}
+        self._add_panes(docks)
+        self._add_recent()
+        self.bar = self._bar()
+        bench = parts.bench
+        for signal in (
+            bench.document.changed,
+            bench.document.replaced,
+            bench.document.saved,
+            bench.selection.changed,
+            bench.settings.changed,
+            bench.stage.view_changed,
+            parts.toolbox.changed,
+        ):
+            signal.connect(self.refresh)
+        bench.theme_changed.connect(self._paint_icons)
+        self._paint_icons()
+        self.refresh()
+
+    def _made(self, action: Action) -> QAction:
+        made = QAction(action.title, self._parts.window)
+        made.setObjectName(action.id)
+        if action.shortcut is not None:
+            made.setShortcut(QKeySequence(action.shortcut))
+        made.setCheckable(action.checked is not None)
+        keys = f"  ({action.keys})" if action.keys else ""
+        made.setToolTip(f"{action.plain_title}{keys}" + (f"\n{action.hint}" if action.hint else ""))
+        made.setStatusTip(action.hint)
+        made.triggered.connect(lambda: self.run(action.id))
+        self._parts.window.addAction(made)
+        return made
+
+    def run(self, action_id: str) -> None:
+        """Do what an action does, if it can be done now."""
+        action = self.table[action_id]
+        if action.enabled(self._parts):
+            action.run(self._parts)
+            self.refresh()
+
+    def _menu(self, title: str) -> QMenu:
+        menu = self._parts.window.menuBar().addMenu(title)
+        section = None
+        for action in self.table.values():
+            if action.menu == title:
+                if section is not None and action.section != section:
+                    menu.addSeparator()
+                section = action.section
+                menu.addAction(self.actions[action.id])
+        return menu
+
+    def _add_panes(self, docks: "Docks") -> None:
+        menu = self._menus["&View"]
+        menu.addSeparator()
+        for dock in docks.all:
+            menu.addAction(dock.toggleViewAction())
+
+    def _add_recent(self) -> None:
+        menu = QMenu("Open &recent", self._parts.window)
+        menu.aboutToShow.connect(lambda: self._fill_recent(menu))
+        self._menus["&File"].insertMenu(self.actions["file.save"], menu)
+        self._menus["&File"].insertSeparator(self.actions["file.save"])
+
+    def _fill_recent(self, menu: QMenu) -> None:
+        menu.clear()
+        for path in self._parts.bench.settings.recent_files:
+            entry = menu.addAction(str(path))
+            entry.setEnabled(path.exists())
+            entry.triggered.connect(lambda _=False, path=path: self._parts.desk.open(path))
+        if menu.isEmpty():
+            menu.addAction("No file yet").setEnabled(False)
+
+    def _bar(self) -> QToolBar:
+        bar = self._parts.window.addToolBar("Tools")
+        bar.setObjectName("bar")
+        bar.setMovable(False)
+        bar.setIconSize(QSize(20, 20))
+        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
+        on_bar = sorted((a for a in self.table.values() if a.on_bar), key=lambda a: a.bar_group)
+        group = 0
+        for action in on_bar:
+            if action.bar_group != group:
+                bar.addSeparator()
+                group = action.bar_group
+            bar.addAction(self.actions[action.id])
+        self._add_choosers(bar)
+        return bar
+
+    def _add_choosers(self, bar: QToolBar) -> None:
+        room = QWidget()
+        room.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        bar.addWidget(room)
+        for chooser in (OptionChooser, PlateChooser, ViewChooser):
+            bar.addWidget(chooser(self._parts.bench))
+
+    def _paint_icons(self) -> None:
+        theme = self._parts.bench.theme
+        for action in self.table.values():
+            if action.icon:
+                self.actions[action.id].setIcon(icon(action.icon, theme.ink, theme.disabled))
+
+    def refresh(self) -> None:
+        """What can be done now, and what is switched on."""
+        for action in self.table.values():
+            made = self.actions[action.id]
+            made.setEnabled(action.enabled(self._parts))
+            if action.checked is not None:
+                made.setChecked(action.checked(self._parts))
+        self._name_steps()
+
+    def _name_steps(self) -> None:
+        """Say what undo takes back."""
+        document = self._parts.bench.document
+        for action_id, word, steps in (("edit.undo", "&Undo", document.done), ("edit.redo", "&Redo", document.undone)):
+            title = f"{word} '{steps[-1].title}'" if steps else word
+            self.actions[action_id].setText(title)

@@ -1,0 +1,58 @@
+"""Each pane of the table in a dock of its own."""
+
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QDockWidget, QMainWindow
+
+from panelcad.desktop.panes.table import PANES, PaneKind, Side
+from panelcad.desktop.workbench import Workbench
+
+_AREAS: Final = {Side.LEFT: Qt.DockWidgetArea.LeftDockWidgetArea, Side.RIGHT: Qt.DockWidgetArea.RightDockWidgetArea}
+_WIDTH: Final = 264
+
+
+class Docks:
+    def __init__(self, window: QMainWindow, bench: Workbench) -> None:
+        self._window = window
+        self._docks = {kind.id: self._dock(kind, bench) for kind in PANES}
+        self._wanted = {kind.id for kind in PANES if kind.share}
+        self._shown = True
+        for kind in PANES:
+            self._docks[kind.id].setVisible(kind.share > 0)
+        for side in Side:
+            mine = [kind for kind in PANES if kind.side is side and kind.share]
+            docks = [self._docks[kind.id] for kind in mine]
+            window.resizeDocks(docks, [_WIDTH] * len(docks), Qt.Orientation.Horizontal)
+            window.resizeDocks(docks, [kind.share * 100 for kind in mine], Qt.Orientation.Vertical)
+
+    def _dock(self, kind: PaneKind, bench: Workbench) -> QDockWidget:
+        dock = QDockWidget(kind.title, self._window)
+        dock.setObjectName(f"dock-{kind.id}")
+        dock.setWidget(kind.make(bench))
+        dock.setFeatures(
+            QDockWidget.DockWidgetFeature.DockWidgetClosable | QDockWidget.DockWidgetFeature.DockWidgetMovable
+        )
+        self._window.addDockWidget(_AREAS[kind.side], dock)
+        dock.toggleViewAction().setShortcut(QKeySequence(kind.shortcut))
+        self._window.addAction(dock.toggleViewAction())
+        return dock
+
+    @property
+    def all(self) -> tuple[QDockWidget, ...]:
+        return tuple(self._docks.values())
+
+    def dock(self, pane_id: str) -> QDockWidget:
+        """Raises KeyError."""
+        return self._docks[pane_id]
+
+    def show_all(self, *, visible: bool) -> None:
+        """Panes go away while there is no panel to work on, and come back as they were."""
+        if visible == self._shown:
+            return
+        if not visible:
+            self._wanted = {name for name, dock in self._docks.items() if not dock.isHidden()}
+        self._shown = visible
+        for name, dock in self._docks.items():
+            dock.setVisible(visible and name in self._wanted)

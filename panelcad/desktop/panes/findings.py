@@ -1,0 +1,137 @@
+"""What the checks found: a list with a filter; a click goes to the place."""
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtWidgets import QComboBox, QLabel, QListView, QVBoxLayout, QWidget
+
+from panelcad.desktop.canvas.badge import MarkKind
+from panelcad.desktop.panes.finding_row import FindingRow
+from panelcad.desktop.workbench import Workbench
+from panelcad.model.finding import Finding
+
+Index = QModelIndex | QPersistentModelIndex
+ENTRY_ROLE: Final = int(Qt.ItemDataRole.UserRole)
+
+
+@dataclass(frozen=True)
+class Entry:
+    """A finding as the list shows it."""
+
+    finding: Finding
+    kind: MarkKind
+    words: str
+    title: str
+
+
+_FILTERS: Final = (
+    ("Everything", frozenset(MarkKind)),
+    ("Errors", frozenset({MarkKind.ERROR})),
+    ("Errors and warnings", frozenset({MarkKind.ERROR, MarkKind.WARNING})),
+    ("Advice", frozenset({MarkKind.ADVICE})),
+    ("Accepted", frozenset({MarkKind.ACCEPTED})),
+)
+
+
+class FindingModel(QAbstractListModel):
+    def __init__(self) -> None:
+        super().__init__()
+        self.entries: list[Entry] = []
+
+    def offer(self, entries: list[Entry]) -> None:
+        """Keep the rows where only their words changed, so that nothing jumps while something is dragged."""
+        same = [e.finding.identity for e in entries] == [e.finding.identity for e in self.entries]
+        if same and entries:
+            self.entries = entries
+            self.dataChanged.emit(self.index(0), self.index(len(entries) - 1))
+            return
+        self.beginResetModel()
+        self.entries = entries
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own default
+        return 0 if parent.isValid() else len(self.entries)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        entry = self.entries[index.row()]
+        if role in {Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole}:
+            return f"{entry.kind.value}: {entry.words}"
+        if role == ENTRY_ROLE:
+            return entry
+        return entry.finding.source if role == Qt.ItemDataRole.ToolTipRole else None
+
+
+class FindingsPane(QWidget):
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._bench = bench
+        self.filter = QComboBox()
+        self.filter.setAccessibleName("Which findings")
+        for words, _ in _FILTERS:
+            self.filter.addItem(words)
+        self.model = FindingModel()
+        self.list = QListView()
+        self.list.setModel(self.model)
+        self.list.setItemDelegate(FindingRow(bench, self.list))
+        self.list.setAccessibleName("Findings")
+        self.list.setWordWrap(True)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.count = QLabel()
+        self.count.setProperty("role", "faint")
+        self.count.setWordWrap(True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 8, 8, 8)
+        column.setSpacing(6)
+        column.addWidget(self.filter)
+        column.addWidget(self.list, 1)
+        column.addWidget(self.count)
+        self.filter.activated.connect(self.refresh)
+        self.list.clicked.connect(self._go_to)
+        self.list.activated.connect(self._go_to)
+        bench.judge.reported.connect(self.refresh)
+        bench.finding_chosen.connect(self._follow)
+
+    def refresh(self) -> None:
+        report = self._bench.judge.report
+        if report is None:
+            return
+        found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]
+        found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
+        kinds = _FILTERS[self.filter.currentIndex()][1]
+        shown = [self._entry(finding, kind) for finding, kind in found if kind in kinds]
+        self.model.offer(shown)
+        self.count.setText(self._summary(len(shown), len(found)))
+        self._follow(self._bench.stage.current_finding)
+
+    def _entry(self, finding: Finding, kind: MarkKind) -> Entry:
+        from panelcad.checks.registry import all_rules  # noqa: PLC0415 - the rules load with the first check
+        from panelcad.checks.wording import sentence  # noqa: PLC0415
+
+        report = self._bench.judge.report
+        if report is None:
+            raise RuntimeError("nothing was judged")
+        title = next((rule.title for rule in all_rules() if rule.id == finding.rule), finding.rule)
+        return Entry(finding, kind, sentence(finding, report.project, report.option), title)
+
+    def _summary(self, shown: int, found: int) -> str:
+        report = self._bench.judge.report
+        broken = report.not_judged if report is not None else ()
+        words = "Nothing found." if not found else "" if shown == found else f"{shown} of {found} shown."
+        if broken:
+            words += " Not judged: " + ", ".join(sorted({one.rule for one in broken})) + "."
+        self.count.setVisible(bool(words))
+        return words.strip()
+
+    def _go_to(self, index: Index) -> None:
+        self._bench.finding_chosen.emit(self.model.entries[index.row()].finding.identity)
+
+    def _follow(self, identity: str) -> None:
+        """Choose the row of this finding, if it is shown."""
+        for row, entry in enumerate(self.model.entries):
+            if entry.finding.identity == identity:
+                if self.list.currentIndex().row() != row:
+                    self.list.setCurrentIndex(self.model.index(row))
+                return

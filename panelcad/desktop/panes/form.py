@@ -1,0 +1,59 @@
+"""Rows of a form that fit a narrow pane: a word at the left, a field at the right, headings between."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFormLayout, QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+
+class Form(QWidget):
+    def __init__(self) -> None:
+        super().__init__()
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(12, 10, 12, 12)
+        self.column.setSpacing(8)
+        self._rows = self._fresh_rows()
+
+    def _fresh_rows(self) -> QFormLayout:
+        rows = QFormLayout()
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setHorizontalSpacing(10)
+        rows.setVerticalSpacing(6)
+        rows.setLabelAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        self.column.addLayout(rows)
+        return rows
+
+    def row(self, word: str, field: QWidget) -> None:
+        """`&` before a letter of the word makes it the key to the field."""
+        label = QLabel(word)
+        label.setProperty("role", "faint")
+        label.setBuddy(field)
+        self._rows.addRow(label, field)
+
+    def heading(self, words: str) -> QLabel:
+        label = self.words(words, "heading")
+        self._rows = self._fresh_rows()
+        return label
+
+    def line(self) -> None:
+        rule = QFrame()
+        rule.setProperty("role", "rule")
+        self.column.addWidget(rule)
+        self._rows = self._fresh_rows()
+
+    def words(self, text: str, role: str = "") -> QLabel:
+        label = QLabel(text)
+        label.setWordWrap(True)
+        label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        if role:
+            label.setProperty("role", role)
+        self.column.addWidget(label)
+        self._rows = self._fresh_rows()
+        return label
+
+    def add(self, widget: QWidget) -> None:
+        self.column.addWidget(widget)
+        self._rows = self._fresh_rows()
+
+    def end(self) -> None:
+        self.column.addStretch(1)

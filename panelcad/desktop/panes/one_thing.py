@@ -1,0 +1,122 @@
+"""The properties of one thing: its name, where it stands, how it is turned, and what is known of it."""
+
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
+
+from panelcad.desktop.fields import AngleField, LengthField, TextField
+from panelcad.desktop.panes.facts import facts
+from panelcad.desktop.panes.form import Form
+from panelcad.desktop.panes.references import Reference, references
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.move import move_to
+from panelcad.editing.parts import Thing, all_things
+from panelcad.editing.places import place_of
+from panelcad.editing.rename import rename
+from panelcad.editing.rotate import rotate_to
+from panelcad.model.layout import layout
+from panelcad.model.plate import AttachScrew, Cut, Engraving
+from panelcad.model.project import Item, Project
+
+
+class OneThing(Form):
+    def __init__(self, bench: Workbench, part_id: str) -> None:
+        super().__init__()
+        self._bench = bench
+        self._part_id = part_id
+        thing = self._thing(bench.document.project)
+        self.name = TextField("Name")
+        if not isinstance(thing, AttachScrew | Engraving):
+            self.row("&Name", self.name)
+        self.name.committed.connect(self._rename)
+        self._add_position()
+        self._add_facts(thing)
+        self.end()
+        self.refresh(bench.document.project)
+
+    def _add_position(self) -> None:
+        unit = self._bench.unit
+        self.across, self.up = LengthField("x", unit), LengthField("y", unit)
+        self.turn = AngleField("Rotation in degrees")
+        self.origin = QComboBox()
+        self.origin.setAccessibleName("Position from")
+        self.origin.setMinimumContentsLength(8)
+        self.origin.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.row("&From", self.origin)
+        self.row("&x", _with_unit(self.across, unit.value))
+        self.row("&y", _with_unit(self.up, unit.value))
+        self.row("&Turned", _with_unit(self.turn, "°"))
+        for field in (self.across, self.up, self.turn):
+            field.refused.connect(self._bench.told)
+        self.across.committed.connect(lambda _: self._move())
+        self.up.committed.connect(lambda _: self._move())
+        self.turn.committed.connect(self._turn)
+        self.origin.activated.connect(lambda _: self.refresh(self._bench.document.project))
+
+    def _add_facts(self, thing: Thing) -> None:
+        if isinstance(thing, Cut) and thing.cutout is None:
+            return
+        if not isinstance(thing, Item | Cut) or thing.cutout is None:
+            return
+        cutout = self._bench.document.project.cutout(thing.cutout)
+        self.line()
+        self.heading(cutout.title)
+        for fact in facts(cutout, self._bench.unit):
+            self.words(f"{fact.what}: {fact.figure}")
+            self.words(fact.source, "faint")
+
+    def _thing(self, project: Project) -> Thing:
+        option = project.option(self._bench.document.option_id)
+        return next(thing for thing in all_things(project, option) if thing.id == self._part_id)
+
+    def refresh(self, project: Project) -> None:
+        """Show the thing as it is in this project, which may be a proposal."""
+        thing = self._thing(project)
+        self.name.show_text(str(getattr(thing, "name", "")))
+        place = place_of(thing)
+        start = self._reference(project).origin
+        self.across.show_value(place.x - start.x)
+        self.up.show_value(place.y - start.y)
+        self.turn.show_value(place.rotation)
+        self.turn.setEnabled(not isinstance(thing, AttachScrew))
+
+    def _reference(self, project: Project) -> Reference:
+        laid = layout(project, project.option(self._bench.document.option_id))
+        known = references(laid, self._bench.stage.plate_id, self._part_id)
+        entries = [(reference.words, reference.key) for reference in known]
+        shown = [(self.origin.itemText(i), self.origin.itemData(i)) for i in range(self.origin.count())]
+        chosen = self.origin.currentData()
+        if entries != shown:
+            self.origin.clear()
+            for words, key in entries:
+                self.origin.addItem(words, key)
+            self.origin.setCurrentIndex(max(0, self.origin.findData(chosen)))
+        return next((one for one in known if one.key == self.origin.currentData()), known[0])
+
+    def _rename(self, name: str) -> None:
+        if not self._bench.edit("Rename", lambda project, option: rename(project, option, self._part_id, name)):
+            self.refresh(self._bench.document.project)
+
+    def _move(self) -> None:
+        start = self._reference(self._bench.document.project).origin
+        x, y = start.x + self.across.value, start.y + self.up.value
+        what = f"Move {self._bench.name_of(self._part_id)}"
+        if not self._bench.edit(what, lambda project, option: move_to(project, option, self._part_id, x, y)):
+            self.refresh(self._bench.document.project)
+
+    def _turn(self, degrees: float) -> None:
+        what = f"Turn {self._bench.name_of(self._part_id)}"
+        if not self._bench.edit(what, lambda project, option: rotate_to(project, option, self._part_id, degrees)):
+            self.refresh(self._bench.document.project)
+
+
+def _with_unit(field: QWidget, unit: str) -> QWidget:
+    holder = QWidget()
+    row = QHBoxLayout(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(6)
+    row.addWidget(field, 1)
+    label = QLabel(unit)
+    label.setProperty("role", "faint")
+    label.setMinimumWidth(18)
+    row.addWidget(label)
+    holder.setFocusProxy(field)
+    return holder

@@ -1,0 +1,52 @@
+"""Properties of what is selected; they follow while it moves."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QScrollArea
+
+from panelcad.desktop.panes.many_things import ManyThings
+from panelcad.desktop.panes.one_thing import OneThing
+from panelcad.desktop.panes.whole_panel import WholePanel
+from panelcad.desktop.workbench import Workbench
+from panelcad.model.project import Project
+
+Sheet = OneThing | ManyThings | WholePanel
+
+
+class PropertiesPane(QScrollArea):
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._bench = bench
+        self._shows: tuple[object, ...] = ()
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        bench.selection.changed.connect(self.rebuild)
+        bench.stage.shown.connect(self.rebuild)
+        bench.document.proposed.connect(self._refresh)
+        self.rebuild()
+
+    @property
+    def sheet(self) -> Sheet:
+        """The sheet that is shown."""
+        shown = self.widget()
+        if not isinstance(shown, Sheet):
+            raise TypeError("no sheet is shown")
+        return shown
+
+    def rebuild(self) -> None:
+        """Another sheet where something else is selected, else the same one with its values as they are now."""
+        document = self._bench.document
+        shows = (self._bench.selection.ids, document.option_id, self._bench.stage.plate_id, self._bench.unit)
+        if shows != self._shows:
+            self._shows = shows
+            self.setWidget(self._made())
+        else:
+            self.sheet.refresh(document.project)
+
+    def _made(self) -> Sheet:
+        if len(self._bench.selection) == 1:
+            return OneThing(self._bench, self._bench.selection.current)
+        return ManyThings(self._bench) if self._bench.selection.ids else WholePanel(self._bench)
+
+    def _refresh(self, project: Project) -> None:
+        self.sheet.refresh(project)

@@ -1,0 +1,42 @@
+"""Opens the window."""
+
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+
+from panelcad.desktop.main_window import MainWindow
+from panelcad.desktop.settings import Settings
+from panelcad.desktop.theme import dress, theme_for
+
+
+def run(files: Sequence[Path | str] = ()) -> int:
+    """The program's exit status, once its windows are closed. Each file opens in a window of its own."""
+    app = application()
+    windows = [open_window(Path(file)) for file in files] or [open_window(None)]
+    status = app.exec()
+    windows.clear()
+    return status
+
+
+def application() -> QApplication:
+    """The one Qt application, dressed in the chosen theme."""
+    app = QApplication.instance()
+    if not isinstance(app, QApplication):
+        app = QApplication(sys.argv[:1])
+    app.setApplicationName("panelcad")
+    app.setApplicationDisplayName("panelcad")
+    app.setDesktopFileName("panelcad")
+    dress(app, theme_for(Settings().theme))
+    return app
+
+
+def open_window(file: Path | None) -> MainWindow:
+    """A window; the file is opened once it is painted."""
+    window = MainWindow(Settings())
+    window.show()
+    if file is not None:
+        QTimer.singleShot(0, window, lambda: window.open(file))
+    return window

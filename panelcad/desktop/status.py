@@ -1,0 +1,58 @@
+"""The status bar: what the tool wants, what a move snapped to, where the pointer is, the zoom, what was found."""
+
+from PySide6.QtWidgets import QLabel, QStatusBar
+
+from panelcad.desktop.window_parts import Parts
+from panelcad.geometry.point import Point
+from panelcad.model.finding import Severity
+from panelcad.units import format_number
+
+
+class Status(QStatusBar):
+    def __init__(self, parts: Parts) -> None:
+        super().__init__()
+        self._parts = parts
+        self.setSizeGripEnabled(False)
+        self.words = QLabel()
+        self.words.setMinimumWidth(60)
+        self.place, self.zoom, self.found = QLabel(), QLabel(), QLabel()
+        for label, name in ((self.place, "Pointer"), (self.zoom, "Zoom"), (self.found, "Findings")):
+            label.setAccessibleName(name)
+        self.addWidget(self.words, 1)
+        for label in (self.found, self.place, self.zoom):
+            self.addPermanentWidget(label)
+        bench = parts.bench
+        bench.told.connect(self._tell)
+        bench.view.pointed.connect(self._point)
+        bench.view.left.connect(self.place.clear)
+        bench.view.zoomed.connect(self._show_zoom)
+        bench.judge.reported.connect(self._count)
+        parts.toolbox.changed.connect(lambda: self._tell(""))
+        self._tell("")
+
+    def _tell(self, words: str) -> None:
+        """A passing word, or what the tool in hand does."""
+        tool = self._parts.toolbox.tool
+        text = words or (tool.hint if tool is not None else "")
+        self.words.setText(text)
+        self.words.setToolTip(text)
+
+    def _point(self, at: Point) -> None:
+        bench = self._parts.bench
+        here = bench.stage.to_plate(at)
+        x, y = format_number(here.x, bench.unit), format_number(here.y, bench.unit)
+        self.place.setText(f"x {x}   y {y} {bench.unit.value}")
+
+    def _show_zoom(self, pixels_per_mm: float) -> None:
+        per_mm = self._parts.bench.settings.pixels_per_mm or self._parts.bench.view.physicalDpiX() / 25.4
+        self.zoom.setText(f"{pixels_per_mm / per_mm:.0%}")
+
+    def _count(self) -> None:
+        report = self._parts.bench.judge.report
+        if report is None:
+            return
+        counts = [(report.count(severity), severity.value) for severity in Severity]
+        words = [f"{count} {word}{'s' if count != 1 and word != 'advice' else ''}" for count, word in counts if count]
+        if report.not_judged:
+            words.append(f"{len(report.not_judged)} rules could not judge")
+        self.found.setText(", ".join(words) or "nothing found")

@@ -1,0 +1,68 @@
+"""The middle of the window: cautions above, rulers along two sides, the canvas between them."""
+
+from PySide6.QtCore import QRectF, Signal
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from panelcad.desktop.canvas.grid import GridItem
+from panelcad.desktop.canvas.ruler import Edge, Ruler
+from panelcad.desktop.cautions import SHORT
+from panelcad.desktop.workbench import Workbench
+
+
+class CautionBar(QFrame):
+    """The cautions in two sentences; they stay until they are put away, and come back at the next start."""
+
+    read_all = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("role", "caution")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(12, 6, 8, 6)
+        words = QLabel(SHORT)
+        words.setWordWrap(True)
+        row.addWidget(words, 1)
+        more = QPushButton("All cautions")
+        more.clicked.connect(self.read_all)
+        away = QPushButton("Put away")
+        away.clicked.connect(self.hide)
+        row.addWidget(more)
+        row.addWidget(away)
+
+
+class Workspace(QWidget):
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._bench = bench
+        self.cautions = CautionBar()
+        self._rulers = [Ruler(bench.view, edge, bench.theme, bench.unit) for edge in (Edge.TOP, Edge.LEFT)]
+        self._grid = GridItem()
+        bench.stage.scene.addItem(self._grid)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.cautions)
+        column.addLayout(self._canvas_with_rulers(), 1)
+        for signal in (bench.stage.shown, bench.theme_changed, bench.settings.changed, bench.stage.view_changed):
+            signal.connect(self._refresh)
+
+    def _canvas_with_rulers(self) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setSpacing(0)
+        grid.addWidget(self._rulers[0], 0, 1)
+        grid.addWidget(self._rulers[1], 1, 0)
+        grid.addWidget(self._bench.view, 1, 1)
+        return grid
+
+    def _refresh(self) -> None:
+        bench = self._bench
+        for ruler in self._rulers:
+            ruler.take(bench.theme, bench.unit, mirrored=bench.stage.view.is_mirrored)
+        box = bench.stage.scene.box((bench.stage.plate_id,))
+        step = bench.settings.step("grid", bench.unit) if bench.settings.shows_grid and box else 0.0
+        ink = QColor(bench.theme.ink)
+        ink.setAlphaF(0.10)
+        area = QRectF(box[0], box[1], box[2] - box[0], box[3] - box[1]) if box else QRectF()
+        self._grid.lay(area, step, ink)
