@@ -25,7 +25,7 @@ class GroupItem(QGraphicsItem):
     def take(self, group: Group) -> None:
         """Show another group from now on."""
         self.prepareGeometryChange()
-        self.group = group
+        self.picture = group
         self.owner = group.owner
         self._prepared = prepare((group,))
         self._box = rect_of(_extent_or_nothing(group))
@@ -42,7 +42,7 @@ class GroupItem(QGraphicsItem):
     def outline(self) -> QPainterPath:
         """The area of all closed contours, for hits and highlights."""
         if self._outline is None:
-            self._outline = _covered(self.group)
+            self._outline = _covered(self.picture)
         return self._outline
 
     def zoomed(self, mm_per_pixel: float) -> None:

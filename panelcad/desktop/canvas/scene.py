@@ -52,14 +52,14 @@ class PanelScene(QGraphicsScene):
             item.zoomed(self.mm_per_pixel)
             item.setVisible(group.layer not in self._hidden)
             self.addItem(item)
-        elif item.group is not group and item.group != group:
+        elif item.picture is not group and item.picture != group:
             item.take(group)
         return item
 
     def hide_layers(self, layers: Collection[str]) -> None:
         self._hidden = frozenset(layers)
         for item in self._items.values():
-            item.setVisible(item.group.layer not in self._hidden)
+            item.setVisible(item.picture.layer not in self._hidden)
         self._highlight()
 
     def zoomed(self, mm_per_pixel: float) -> None:

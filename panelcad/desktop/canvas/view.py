@@ -2,13 +2,12 @@
 
 from typing import Final, Protocol
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QDragEnterEvent,
     QDragMoveEvent,
     QDropEvent,
-    QEnterEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -230,7 +229,7 @@ class PanelView(QGraphicsView):
             self._space_held = False
             self.viewport().unsetCursor()
 
-    def leaveEvent(self, event: QEnterEvent) -> None:
+    def leaveEvent(self, event: QEvent) -> None:
         self.left.emit()
         super().leaveEvent(event)
 
