@@ -62,7 +62,7 @@ class Hands:
             Qt.MouseButton.NoButton,
             held,
             Qt.ScrollPhase.NoScrollPhase,
-            inverted=False,
+            False,
         )
         QApplication.sendEvent(viewport, event)
 

@@ -1,6 +1,8 @@
 import pytest
 from PySide6.QtCore import QPointF, Qt
+from PySide6.QtTest import QTest
 
+from panelcad.editing.move import move_by
 from panelcad.geometry.point import Point
 from tests.desktop.hands import MIDDLE
 
@@ -35,8 +37,6 @@ def test_the_middle_button_pans(hands) -> None:
 def test_the_space_bar_pans_with_the_left_button(hands) -> None:
     hands.wheel(0, 0, 5)
     before = hands.view.seen()
-    from PySide6.QtTest import QTest
-
     QTest.keyPress(hands.view, Qt.Key.Key_Space)
     hands.drag((0, 0), (20, 0))
     QTest.keyRelease(hands.view, Qt.Key.Key_Space)
@@ -58,21 +58,21 @@ def test_resizing_keeps_the_whole_panel_in_view(window, qtbot) -> None:
 
 
 def test_what_did_not_change_is_not_drawn_anew(window) -> None:
-    before = {item.owner: item for item in window.bench.stage.scene.groups}
-    pictures = {owner: item.picture for owner, item in before.items()}
-    from panelcad.editing.move import move_by
-
+    before = {(item.owner, item.picture.layer): item for item in window.bench.stage.scene.groups}
+    pictures = {item.owner: item.picture for item in before.values()}
     window.bench.edit("Move", lambda project, option: move_by(project, option, ("one",), 3.0, 0.0))
     for item in window.bench.stage.scene.groups:
-        assert before[item.owner] is item
+        assert before[item.owner, item.picture.layer] is item
         if item.owner in {"two", "two-cut", "three", "three-cut"}:
             assert item.picture is pictures[item.owner]
 
 
 def test_the_pointer_is_read_out_in_the_unit(hands) -> None:
     hands.hover(100, -25)
-    assert "mm" in hands.window.statusBar().place.text()
-    assert hands.window.statusBar().place.text().startswith("x 9") or "x 100" in hands.window.statusBar().place.text()
+    words = hands.window.statusBar().place.text().split()
+    assert words[::2] == ["x", "y", "mm"]
+    assert float(words[1]) == pytest.approx(100, abs=1)
+    assert float(words[3]) == pytest.approx(-25, abs=1)
 
 
 def test_a_place_between_items_has_no_owner(window) -> None:

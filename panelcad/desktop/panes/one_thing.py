@@ -51,9 +51,7 @@ class OneThing(Form):
         self.turn.committed.connect(self._turn)
         self.origin.activated.connect(lambda _: self.refresh(self._bench.document.project))
 
-    def _add_facts(self, thing: Thing) -> None:
-        if isinstance(thing, Cut) and thing.cutout is None:
-            return
+    def _add_facts(self, thing: Thing | None) -> None:
         if not isinstance(thing, Item | Cut) or thing.cutout is None:
             return
         cutout = self._bench.document.project.cutout(thing.cutout)
@@ -63,13 +61,16 @@ class OneThing(Form):
             self.words(f"{fact.what}: {fact.figure}")
             self.words(fact.source, "faint")
 
-    def _thing(self, project: Project) -> Thing:
+    def _thing(self, project: Project) -> Thing | None:
+        """None where a proposal has taken it away."""
         option = project.option(self._bench.document.option_id)
-        return next(thing for thing in all_things(project, option) if thing.id == self._part_id)
+        return next((thing for thing in all_things(project, option) if thing.id == self._part_id), None)
 
     def refresh(self, project: Project) -> None:
         """Show the thing as it is in this project, which may be a proposal."""
         thing = self._thing(project)
+        if thing is None:
+            return
         self.name.show_text(str(getattr(thing, "name", "")))
         place = place_of(thing)
         start = self._reference(project).origin
