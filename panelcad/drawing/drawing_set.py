@@ -1,18 +1,30 @@
 """Which sheets make up the drawing of an option, in their order."""
 
+from collections.abc import Iterator
+
+from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.page import Page
+from panelcad.drawing.sheets.behind import behind_page, clearance_pages
+from panelcad.drawing.sheets.equipment import equipment_pages
+from panelcad.drawing.sheets.findings import note_pages
 from panelcad.drawing.sheets.front import front_page
+from panelcad.drawing.sheets.schedule import schedule_pages
+from panelcad.drawing.sheets.section import section_page
 from panelcad.drawing.subject import Subject
-from panelcad.model.layout import PlateLayout
-from panelcad.model.plate import PlateState
 
 
 def drawing_pages(subject: Subject) -> list[Page]:
+    return list(_pages(subject))
+
+
+def _pages(subject: Subject) -> Iterator[Page]:
     plates = worked_plates(subject)
-    return [front_page(subject, plate) for plate in plates]
-
-
-def worked_plates(subject: Subject) -> tuple[PlateLayout, ...]:
-    """The plates that are made or reworked; all where none is, as of the panel as found."""
-    worked = tuple(plate for plate in subject.laid.plates if plate.plate.state is not PlateState.KEPT)
-    return worked or subject.laid.plates
+    yield from (front_page(subject, plate) for plate in plates)
+    for plate in plates:
+        yield from schedule_pages(subject, plate)
+    for plate in plates:
+        yield behind_page(subject, plate)
+        yield from clearance_pages(subject, plate)
+    yield from (section_page(subject, plate) for plate in plates)
+    yield from equipment_pages(subject)
+    yield from note_pages(subject)

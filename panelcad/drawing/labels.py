@@ -1,7 +1,7 @@
 """Short texts beside what they name, moved about until none covers another or, if it can be helped, a line."""
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -11,8 +11,10 @@ from panelcad.drawing.box import grown, overlap
 from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path, Text
 from panelcad.drawing.inks import PLAIN, Inks
 from panelcad.drawing.lettering import text_bounds, text_width
+from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point, distance, polar
-from panelcad.geometry.track import line
+from panelcad.geometry.polygon import polygon
+from panelcad.geometry.track import Track, line
 
 _ANY: Final = Colour(0, 0, 0)
 AIR: Final = 0.5
@@ -40,6 +42,8 @@ _LEADER: Final = 2.5
 """From this reach on, a leader ties a text to what it names."""
 _LINE_COST: Final = 3.0
 _NOT_INSIDE: Final = 12.0
+CROWDED: Final = 0.08
+"""A view with more leaders than this share deserves a larger sheet."""
 
 
 @dataclass(frozen=True)
@@ -52,6 +56,7 @@ class Wish:
     inside: bool = False
     height: float = PLAIN
     face: Face = Face.REGULAR
+    colour: Colour | None = None
 
 
 @dataclass(frozen=True)
@@ -66,7 +71,9 @@ class Label:
 
     def nodes(self, inks: Inks) -> tuple[Node, ...]:
         wish = self.wish
-        text = inks.text(wish.text, self.middle, wish.height, Along.CENTRE, Across.MIDDLE, face=wish.face)
+        text = inks.text(
+            wish.text, self.middle, wish.height, Along.CENTRE, Across.MIDDLE, face=wish.face, colour=wish.colour
+        )
         if not self.needs_leader:
             return (text,)
         return text, Path((line(*_leader(wish, self.middle)),), pen=inks.measure)
@@ -105,6 +112,17 @@ class Ground:
 
     def _crossed(self, label: Label) -> int:
         return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
+
+
+def crowding(labels: Sequence[Label]) -> float:
+    """The share of texts that stand so far off that they need a leader."""
+    return sum(label.needs_leader for label in labels) / max(1, len(labels))
+
+
+def lines_of(contours: Iterable[Contour], tracks: Iterable[Track]) -> list[shapely.LineString]:
+    """Edges and lines that labels had better not cross."""
+    edges = [polygon(contour, error=0.1).exterior for contour in contours]
+    return [*edges, *(shapely.LineString([v.point for v in track.vertices]) for track in tracks)]
 
 
 def _candidates(wish: Wish) -> Iterator[tuple[float, Label]]:

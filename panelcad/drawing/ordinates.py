@@ -37,7 +37,7 @@ class Side(Enum):
 
 @dataclass(frozen=True)
 class Mark:
-    """A feature to be measured: its centre on paper, and its values in words."""
+    """A feature to be measured: its centre on paper, and its values in words; an empty one is not measured."""
 
     at: Point
     x_text: str
@@ -98,6 +98,8 @@ def _grouped(marks: Iterable[Mark], reading: Callable[[Mark], tuple[float, float
     groups: list[_Group] = []
     for mark in sorted(marks, key=lambda each: (reading(each)[0], each.is_reference)):
         along, across, text = reading(mark)
+        if not text:
+            continue
         words = f"({text})" if mark.is_reference else text
         last = groups[-1] if groups else None
         if last is not None and along - last.along <= _SAME:

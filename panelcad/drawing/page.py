@@ -14,7 +14,7 @@ from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import PITCH
 from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 
-MARGIN: Final = 4.0
+MARGIN: Final = 6.0
 HEAD: Final = 17.0
 """Room for a page's heading below the frame's top."""
 NO_SCALE: Final = "none"

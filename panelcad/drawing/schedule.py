@@ -11,7 +11,7 @@ from panelcad.model.layout import Feature, FeatureKind, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, PlateState
 from panelcad.model.shape import Circle, Shape
 
-_ON_THE_SHEET: Final = {False: "cut", True: "there already"}
+_ON_THE_SHEET: Final = {False: "cut", True: "there"}
 
 
 @dataclass(frozen=True)

@@ -1,6 +1,7 @@
 """One option of a project as its papers show it: laid out, numbered, checked and stamped once for all of them."""
 
 from dataclasses import dataclass
+from typing import Final
 
 from panelcad.checks.report import CheckReport
 from panelcad.drawing.inks import INKS, Ink, Inks
@@ -10,6 +11,8 @@ from panelcad.model.layout import Layout, layout
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
 from panelcad.units import LengthUnit, format_length, format_number
+
+UNIT_WORDS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
 
 
 @dataclass(frozen=True)
@@ -32,6 +35,10 @@ class Subject:
     @property
     def unit(self) -> LengthUnit:
         return self.project.unit
+
+    @property
+    def unit_word(self) -> str:
+        return UNIT_WORDS[self.unit]
 
     @property
     def inks(self) -> Inks:

@@ -111,7 +111,7 @@ def _cells(columns: Sequence[Column], row: Row, corner: Point, inks: Inks, face:
         at = {
             Along.LEFT: x + _PAD,
             Along.CENTRE: x + column.width / 2,
-            Along.RIGHT: x + column.width - _PAD,
+            Along.RIGHT: x + column.width - 2 * _PAD,
         }[column.along]
         for i, words in enumerate(_lines(text, column, face)):
             if words:

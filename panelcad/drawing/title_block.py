@@ -19,13 +19,11 @@ from panelcad.drawing.subject import Subject
 from panelcad.geometry.contour import Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import line, polyline
-from panelcad.units import LengthUnit
 
 WIDTH: Final = 180.0
 HEIGHT: Final = 60.0
 _QR: Final = 24.0
 _PAD: Final = 1.0
-_UNITS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
 
 
 @dataclass(frozen=True)
@@ -79,7 +77,7 @@ def _rows(subject: Subject, paper: Paper, heading: Heading) -> list[tuple[float,
         (0.0, 10.0, (
             Field("Material", heading.material, 60.0),
             Field("General tolerance", subject.tolerance, 40.0),
-            Field("Dimensions in", _UNITS[subject.unit], 25.0),
+            Field("Dimensions in", subject.unit_word, 25.0),
             Field("Scale", heading.scale, 25.0, LARGE, Face.BOLD),
             Field("Projection", "", 30.0),
         )),

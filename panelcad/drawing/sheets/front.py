@@ -5,13 +5,11 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-import shapely
-
 from panelcad.drawing.box import grown, size
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.inks import LARGE
-from panelcad.drawing.labels import Ground, Label, Wish
+from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.drawing.ordinates import REACH, Mark, Ordinates, ordinates
@@ -25,13 +23,11 @@ from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.front import front_view
 from panelcad.geometry.point import Point
-from panelcad.geometry.polygon import polygon
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
 
 _INSIDE: Final = 7.0
 """An opening at least so wide and high on paper, in mm, has its number inside."""
-_CROWDED: Final = 0.08
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
 
@@ -80,12 +76,12 @@ class _Front:
     @property
     def is_clear(self) -> bool:
         """Whether everything has its place, and few numbers stand away from what they name."""
-        return self.ordinates is not None and not self.missing and self.crowding <= _CROWDED
+        return self.ordinates is not None and not self.missing and self.crowding <= CROWDED
 
     @property
     def crowding(self) -> float:
         """The share of numbers that need a leader."""
-        return sum(label.needs_leader for label in self.labels) / max(1, len(self.labels))
+        return crowding(self.labels)
 
     @property
     def missing(self) -> int:
@@ -174,11 +170,8 @@ class _Front:
         if self.shows_datum:
             texts.extend(datum_boxes(self.seat.origin))
         contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
-        edges = [polygon(self.seat.contour(contour), error=0.1).exterior for contour in contours]
-        tracks = (*self.centre_lines, *scale.lines)
-        return Ground(
-            texts, [*edges, *(shapely.LineString([v.point for v in track.vertices]) for track in tracks)], self.view
-        )
+        edges = [self.seat.contour(contour) for contour in contours]
+        return Ground(texts, lines_of(edges, (*self.centre_lines, *scale.lines)), self.view)
 
     def _wish(self, hole: Hole) -> Wish:
         width, height = size(self.seat.contour(hole.feature.contour).bounds)

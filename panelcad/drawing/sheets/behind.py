@@ -1,0 +1,208 @@
+"""The panel from behind on a sheet: numbered bodies, what stands around, the tightest clearances."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Final
+
+from panelcad.drawing.box import grown, middle, size
+from panelcad.drawing.clearance import Clearance, clearances
+from panelcad.drawing.describe import sheet_text
+from panelcad.drawing.display import Along, Bounds, Colour, Face, Group, Node, Path, walk
+from panelcad.drawing.extent import extent
+from panelcad.drawing.inks import LARGE, PLAIN
+from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of
+from panelcad.drawing.layers import Layer
+from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
+from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.sheets.listing import Listing, listing_pages
+from panelcad.drawing.sheets.section_lines import chosen_lines, section_marks
+from panelcad.drawing.sheets.view import Seat, seated
+from panelcad.drawing.style import paper_style
+from panelcad.drawing.subject import Subject
+from panelcad.drawing.table import Column, Row, run_over, stretched
+from panelcad.drawing.views.behind import behind_view
+from panelcad.geometry.contour import Chain, Rounded
+from panelcad.geometry.point import Point
+from panelcad.geometry.point import middle as halfway
+from panelcad.geometry.track import Track, line
+from panelcad.model.layout import PlateLayout
+
+_ROOM: Final = 16.0
+"""Around the view, for section marks and names."""
+_SHOWN: Final = 25.4
+"""Clearances up to this are drawn where they are."""
+_MOST_SHOWN: Final = 16
+_COLUMNS: Final = (
+    Column("No.", 12.0),
+    Column("Body", 22.0),
+    Column("Next to", 42.0),
+    Column("Clearance", 25.0, Along.RIGHT),
+    Column("Required", 23.0, Along.RIGHT),
+)
+
+
+def behind_page(subject: Subject, plate: PlateLayout) -> Page:
+    """The view from behind on the smallest sheet on which each number has its place."""
+    views = []
+    for paper in drawing_papers(subject.series):
+        view = _Behind(subject, plate, paper)
+        if view.seat is not None:
+            views.append(view)
+            if view.is_clear:
+                break
+    return min(views, key=lambda view: (view.missing, view.crowding)).page
+
+
+def clearance_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
+    """All clearances within reach, the tightest first; none where there are none."""
+    words = (
+        "Between bodies that share some depth, in plan; to a depth limit, in depth. Required: by the profile.",
+        "Neighbours of one stack are left out. Arithmetic on what was entered: measure in the aircraft.",
+    )
+    rows = tuple(clearance_row(subject, each) for each in clearances(subject.laid, plate))
+    return listing_pages(subject, Listing("Clearances behind", plate.plate.name, words, _COLUMNS, rows, abreast=2))
+
+
+def clearance_row(subject: Subject, each: Clearance) -> Row:
+    return Row(
+        (
+            subject.numbers.items[each.item],
+            each.body,
+            name_of(subject, each.neighbour),
+            subject.number(each.distance),
+            subject.number(each.required),
+        )
+    )
+
+
+def name_of(subject: Subject, owner: str) -> str:
+    """An item's number and name, or the name of a thing around."""
+    number = subject.numbers.items.get(owner)
+    if number is not None:
+        return f"{number} {subject.option.item(owner).name}"
+    return next(thing.name for thing in subject.project.surroundings.things if thing.id == owner)
+
+
+@dataclass(frozen=True)
+class _Behind:
+    subject: Subject
+    plate: PlateLayout
+    paper: Paper
+
+    @cached_property
+    def seat(self) -> Seat | None:
+        real = extent(self._groups(1.0))
+        return seated(real, grown(above_title_block(self.paper), -_ROOM))
+
+    @property
+    def is_clear(self) -> bool:
+        return not self.missing and self.crowding <= CROWDED
+
+    @property
+    def missing(self) -> int:
+        """How many numbers and names found no place."""
+        return len(self._wishes) - len(self.labels)
+
+    @property
+    def crowding(self) -> float:
+        return crowding(self.labels)
+
+    def _groups(self, scale: float) -> tuple[Group, ...]:
+        return behind_view(self.subject.laid, self.plate.plate.id, paper_style(scale, self.subject.inks.palette))
+
+    @cached_property
+    def _placed(self) -> Seat:
+        if self.seat is None:
+            raise ValueError("the view fits on no sheet of this size")
+        return self.seat
+
+    @cached_property
+    def nodes(self) -> tuple[Group, ...]:
+        nodes = self._placed.nodes(self._groups(self._placed.scale.factor))
+        return tuple(node for node in nodes if isinstance(node, Group))
+
+    @property
+    def page(self) -> Page:
+        inks = self.subject.inks
+        name = self.plate.plate.name
+        nodes = (
+            *self.nodes,
+            Path(self.gap_lines, pen=inks.pen(0.35, colour=inks.alarm)),
+            *section_marks(chosen_lines(self.plate), self._placed, extent(self.nodes), inks),
+            *(node for label in self.labels for node in label.nodes(inks)),
+            *heading(self.paper, inks, f"{name.upper()}, FROM BEHIND", _MIRRORED, _MEANING),
+            *self._table(),
+        )
+        material = sheet_text(self.plate.plate, self.subject.unit)
+        return Page(self.paper, nodes, name, "View from behind", str(self._placed.scale), material)
+
+    def _table(self) -> Iterator[Node]:
+        """The tightest clearances beside the title block."""
+        left, bottom, right, top = beside_title_block(self.paper)
+        width = (min(right, left + 280.0) - left - 18.0) / 2
+        columns = stretched(_COLUMNS, width)
+        boxes = [(x, bottom + 3.0, x + width, top - 3.0) for x in (left + 6.0, left + width + 12.0)]
+        rows = [clearance_row(self.subject, each) for each in self.clearances]
+        for part in run_over(columns, rows, boxes, self.subject.inks):
+            yield from part
+
+    @cached_property
+    def clearances(self) -> list[Clearance]:
+        return clearances(self.subject.laid, self.plate)
+
+    @cached_property
+    def gap_ends(self) -> list[tuple[Point, Point, str]]:
+        """The ends on paper of the tightest clearances in plan, and their values."""
+        tight = [each for each in self.clearances if each.ends and 0.0 < each.distance <= _SHOWN][:_MOST_SHOWN]
+        return [(*self._seen(each.ends), self.subject.number(each.distance)) for each in tight]
+
+    def _seen(self, ends: tuple[Point, ...]) -> tuple[Point, Point]:
+        start, end = (self._placed.point(Point(-point.x, point.y)) for point in ends)
+        return start, end
+
+    @cached_property
+    def gap_lines(self) -> tuple[Track, ...]:
+        return tuple(line(a, b) for a, b, _ in self.gap_ends)
+
+    @cached_property
+    def labels(self) -> list[Label]:
+        contours = [
+            o for n in walk(self.nodes) if isinstance(n, Path) for o in n.outlines if isinstance(o, Chain | Rounded)
+        ]
+        ground = Ground([], lines_of(contours, self.gap_lines), grown(above_title_block(self.paper), -1.0))
+        return [label for label in map(ground.place, self._wishes) if label is not None]
+
+    @cached_property
+    def _wishes(self) -> list[Wish]:
+        return [*self._item_wishes(), *self._gap_wishes(), *self._name_wishes()]
+
+    def _item_wishes(self) -> Iterator[Wish]:
+        for group in self.nodes:
+            if group.layer == Layer.BODIES:
+                box = extent(group.nodes)
+                is_roomy = min(size(box)) >= 7.0
+                yield _centred(self.subject.numbers.items[group.owner], box, inside=is_roomy)
+
+    def _gap_wishes(self) -> Iterator[Wish]:
+        for a, b, text in self.gap_ends:
+            yield Wish(text, halfway(a, b), 0.5, colour=self.subject.inks.alarm)
+
+    def _name_wishes(self) -> Iterator[Wish]:
+        for group in self.nodes:
+            if group.layer in {Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH}:
+                yield _centred(group.title, extent(group.nodes), inside=True, colour=self.subject.inks.note)
+
+
+def _centred(text: str, box: Bounds, *, inside: bool, colour: Colour | None = None) -> Wish:
+    """A bold number, or a plain name where it has a colour of its own, in or at the middle of a box."""
+    radius = max(size(box)) / 2 if inside else min(size(box)) / 2
+    height, face = (LARGE, Face.BOLD) if inside and colour is None else (PLAIN, Face.REGULAR)
+    return Wish(text, middle(box), radius, inside, height, face, colour)
+
+
+_MIRRORED: Final = "As the mechanic sees it: mirrored, X grows to the left. Numbers as on the front."
+_MEANING: Final = (
+    "Filled: cases, trays, connectors, hoses. Chain lines with two dots: depth limits and moving parts. "
+    "Red: the tightest clearances, listed below."
+)

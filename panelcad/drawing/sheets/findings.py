@@ -1,0 +1,113 @@
+"""Notes for the machinist, and what the checks found: accepted with reasons, open, or not judged."""
+
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from panelcad.checks.wording import sentence
+from panelcad.drawing.describe import sheet_text
+from panelcad.drawing.drawing_plates import worked_plates
+from panelcad.drawing.page import Page
+from panelcad.drawing.sheets.listing import Listing, listing_pages
+from panelcad.drawing.subject import Subject
+from panelcad.drawing.table import Column, Row
+from panelcad.model.plate import Plate
+from panelcad.model.project import Project
+from panelcad.model.revision import releases_of
+
+_COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("Filled in by the shop", 40.0))
+_BOX: Final = "[   ]"
+_BLANK: Final = "____________________"
+
+
+def note_pages(subject: Subject) -> list[Page]:
+    """Notes and findings, as many sheets as they need."""
+    rows = (*_shop_notes(subject), *_finding_rows(subject))
+    words = ("Findings are of the geometry that bears the fingerprint in the title block.",)
+    return listing_pages(
+        subject, Listing("Notes and findings", subject.project.title, words, _COLUMNS, rows, abreast=2)
+    )
+
+
+def _shop_notes(subject: Subject) -> Iterator[Row]:
+    yield Row(("NOTES", "", ""), is_heading=True)
+    notes = [*_metal_notes(subject), *_FINISH]
+    for number, (words, blank) in enumerate(notes, 1):
+        yield Row((str(number), words, blank))
+
+
+def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
+    project = subject.project
+    for plate in (each.plate for each in worked_plates(subject)):
+        yield (
+            f"{plate.name}: {sheet_text(plate, subject.unit)}; {plate.role.value}, {plate.state.value}. {plate.notes}",
+            "",
+        )
+        yield from _bend_notes(plate)
+    yield (
+        f"Dimensions in {subject.unit_word}; general tolerance {subject.tolerance} unless the schedule says else.",
+        "",
+    )
+    yield _size_note(project, subject), ""
+    yield f"Datum: {project.aircraft.datum}. X to the right and Y up as the pilot sees it.", ""
+    if project.notes:
+        yield project.notes, ""
+
+
+def _bend_notes(plate: Plate) -> Iterator[tuple[str, str]]:
+    if plate.bends:
+        shape = "the outline is a flat pattern" if plate.is_flat_pattern else "the outline is NOT a flat pattern"
+        yield f"{plate.name}: {len(plate.bends)} bend lines; {shape}.", ""
+
+
+def _size_note(project: Project, subject: Subject) -> str:
+    coat = project.profile.finish_thickness
+    if not coat:
+        return "Sizes are finished sizes; no allowance for the cutter's width is made in the cutting file."
+    thick = subject.length(coat)
+    return (
+        f"Sizes are finished sizes. For a finish of {thick} on each surface the cutting file makes cuts larger and the "
+        "outline smaller by that amount; no allowance for the cutter's width is made."
+    )
+
+
+_FINISH: Final = (
+    ("Deburr both faces and break all edges; no tool marks across the edge of a hole.", ""),
+    ("Grain along the panel's width unless the shop says otherwise. Grain:", _BLANK),
+    ("Good face to the pilot: mark it before cutting and keep its film on.", _BOX),
+    (f"Coat: {_BOX} before engraving   {_BOX} after engraving. Coat and colour:", _BLANK),
+    ("Engraving filled. Fill and colour:", _BLANK),
+    ("Mask bonding pads, earth points and nutplate seats on the back before coating; places:", _BLANK),
+    ("Countersinks and nutplates as in the hole schedule; try each fastener in scrap of the same sheet.", ""),
+    ("Try the full-size template in the aircraft before cutting. Tried by, date:", _BLANK),
+)
+
+
+def _finding_rows(subject: Subject) -> Iterator[Row]:
+    report = subject.report
+    yield from _section("REVISIONS", list(_revisions(subject)))
+    yield from _section("ACCEPTED FINDINGS", _accepted(subject))
+    opened = [(f.severity.value, sentence(f, subject.project, subject.option)) for f in report.findings]
+    yield from _section("OPEN FINDINGS", [(f"{severity.capitalize()}. {words}", "open") for severity, words in opened])
+    yield from _section(
+        "NOT JUDGED", [(f"Rule {each.rule}: {each.reason}", "not judged") for each in report.not_judged]
+    )
+
+
+def _revisions(subject: Subject) -> Iterator[tuple[str, str]]:
+    for entry in releases_of(subject.project, subject.option):
+        yield f"{entry.revision}: {' '.join(entry.changes) or 'first release.'}", f"{entry.on} {entry.by}".strip()
+
+
+def _accepted(subject: Subject) -> list[tuple[str, str]]:
+    rows = []
+    for each in subject.report.accepted:
+        word = each.acceptance
+        words = sentence(each.finding, subject.project, subject.option)
+        rows.append((f"{words} Reason: {word.reason}", f"{word.initials}, {word.on}"))
+    return rows
+
+
+def _section(title: str, rows: Sequence[tuple[str, str]]) -> Iterator[Row]:
+    yield Row((title if rows else f"{title}: none", "", ""), is_heading=True)
+    for number, (words, mark) in enumerate(rows, 1):
+        yield Row((str(number), words, mark))

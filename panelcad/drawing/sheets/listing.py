@@ -1,0 +1,59 @@
+"""Tables that fill as many sheets as they need, in columns side by side."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import count
+from typing import Final
+
+from panelcad.drawing.display import Bounds, Node
+from panelcad.drawing.page import MARGIN, Page, columns_of, heading
+from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.subject import Subject
+from panelcad.drawing.table import Column, Row, run_over, stretched
+
+GAP: Final = 6.0
+
+
+@dataclass(frozen=True)
+class Listing:
+    """A table with what its sheets are called and how many stand side by side on one."""
+
+    document: str
+    title: str
+    words: tuple[str, ...]
+    columns: tuple[Column, ...]
+    rows: tuple[Row, ...]
+    abreast: int = 1
+
+
+def listing_pages(subject: Subject, listing: Listing) -> list[Page]:
+    """The table on sheets of the usual size; none where it has no rows."""
+    paper = list_paper(subject)
+    columns, boxes = set_out(paper, listing.columns, listing.abreast)
+    parts = list(run_over(columns, listing.rows, (box for _ in count() for box in boxes), subject.inks))
+    sheets = [parts[i : i + len(boxes)] for i in range(0, len(parts), len(boxes))]
+    return [_page(subject, listing, paper, sheet, number) for number, sheet in enumerate(sheets)]
+
+
+def list_paper(subject: Subject) -> Paper:
+    """The usual sheet for lists: A3 or ANSI B."""
+    return drawing_papers(subject.series)[0]
+
+
+def set_out(paper: Paper, columns: Sequence[Column], abreast: int) -> tuple[tuple[Column, ...], list[Bounds]]:
+    """The columns widened to share the sheet's width between `abreast` tables, and the boxes of those."""
+    room = paper.frame[2] - paper.frame[0] - 2 * MARGIN
+    width = (room - (abreast - 1) * GAP) / abreast
+    return stretched(columns, width), columns_of(paper, width, GAP)
+
+
+def _page(subject: Subject, listing: Listing, paper: Paper, parts: list[tuple[Node, ...]], number: int) -> Page:
+    name = f"{listing.document}: {listing.title}".upper()
+    title = f"{name}, CONTINUED" if number else name
+    nodes = tuple(_nodes(parts))
+    return Page(paper, (*heading(paper, subject.inks, title, *listing.words), *nodes), listing.title, listing.document)
+
+
+def _nodes(parts: list[tuple[Node, ...]]) -> Iterator[Node]:
+    for part in parts:
+        yield from part

@@ -1,0 +1,176 @@
+"""Both sections of a plate on one sheet: the sheet metal, bodies by number, what stands around, and depths."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Final
+
+from panelcad.drawing.box import middle, size
+from panelcad.drawing.describe import sheet_text
+from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, walk
+from panelcad.drawing.extent import extent
+from panelcad.drawing.inks import LARGE, PLAIN
+from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of
+from panelcad.drawing.layers import Layer
+from panelcad.drawing.lettering import text_bounds
+from panelcad.drawing.ordinates import REACH, Mark, Ordinates, ordinates
+from panelcad.drawing.page import Page, above_title_block, heading
+from panelcad.drawing.paper import Paper, Scale, drawing_papers, fitting_scale
+from panelcad.drawing.sheets.section_lines import chosen_lines
+from panelcad.drawing.sheets.view import Seat, seated
+from panelcad.drawing.style import paper_style
+from panelcad.drawing.subject import Subject
+from panelcad.drawing.views.section import SectionLine, section_view
+from panelcad.geometry.chord import Across as Direction
+from panelcad.geometry.contour import Chain, Rounded
+from panelcad.geometry.point import Point
+from panelcad.model.layout import PlateLayout
+
+_TITLE: Final = 10.0
+_NAMES: Final = 20.0
+"""Room beside A–A, which has its depths below and above."""
+_WORDS: Final = (
+    "A–A upright, seen from the right; B–B level, seen from above. The pilot is at the left and below. "
+    "Depths are from the sheet's front face."
+)
+_NAMED: Final = frozenset({Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH, Layer.KEEP_OUTS})
+
+
+def section_page(subject: Subject, plate: PlateLayout) -> Page:
+    """Both sections at one standard scale on the smallest sheet on which each number has its place."""
+    sheets = []
+    for paper in drawing_papers(subject.series):
+        sections = _sections(subject, plate, paper)
+        if sections:
+            sheets.append((paper, sections))
+            if sum(section.missing for section in sections) == 0 and _crowding(sections) <= CROWDED:
+                break
+    paper, best = min(sheets, key=lambda each: (sum(section.missing for section in each[1]), _crowding(each[1])))
+    nodes = tuple(node for section in best for node in section.nodes)
+    name = plate.plate.name
+    head = heading(paper, subject.inks, f"{name.upper()}, SECTIONS", _WORDS)
+    return Page(
+        paper, (*nodes, *head), name, "Sections", str(best[0].seat.scale), sheet_text(plate.plate, subject.unit)
+    )
+
+
+def _crowding(sections: list["_Section"]) -> float:
+    return crowding([label for section in sections for label in section.labels])
+
+
+def _sections(subject: Subject, plate: PlateLayout, paper: Paper) -> list["_Section"]:
+    """A–A at the left, B–B right of it; none where they do not fit at any scale."""
+    x1, y1, x2, y2 = above_title_block(paper)
+    lines = chosen_lines(plate)
+    real = [_extent(subject, plate, each) for each in lines]
+    widths, heights = zip(*(size(box) for box in real), strict=True)
+    room = (x2 - x1 - 2 * REACH - 2 * _NAMES, y2 - y1 - 2 * REACH - _TITLE)
+    scale = fitting_scale((sum(widths), max(heights)), room)
+    if scale is None:
+        return []
+    left = x1 + widths[0] * scale.factor + 2 * _NAMES + (room[0] - sum(widths) * scale.factor) / 2
+    areas = ((x1, y1, left, y2), (left, y1, x2, y2))
+    return [
+        _Section(subject, plate, letter, each, area, _seat(box, area, scale))
+        for letter, each, area, box in zip("AB", lines, areas, real, strict=True)
+    ]
+
+
+def _seat(real: Bounds, area: Bounds, scale: Scale) -> Seat:
+    seat = seated(real, (area[0], area[1], area[2], area[3] - _TITLE), scale)
+    if seat is None:
+        raise ValueError("a scale is given, so the view has a seat")
+    return seat
+
+
+def _extent(subject: Subject, plate: PlateLayout, each: SectionLine) -> Bounds:
+    """The section's box; the sheet itself where the line misses all else."""
+    groups = section_view(subject.laid, plate.plate.id, each, paper_style(1.0))
+    return extent(groups) if groups else (0.0, 0.0, 1.0, 1.0)
+
+
+@dataclass(frozen=True)
+class _Section:
+    subject: Subject
+    plate: PlateLayout
+    letter: str
+    line: SectionLine
+    area: Bounds
+    seat: Seat
+
+    @cached_property
+    def groups(self) -> tuple[Group, ...]:
+        style = paper_style(self.seat.scale.factor, self.subject.inks.palette)
+        nodes = self.seat.nodes(section_view(self.subject.laid, self.plate.plate.id, self.line, style))
+        return tuple(node for node in nodes if isinstance(node, Group))
+
+    @property
+    def nodes(self) -> Iterator[Node]:
+        inks = self.subject.inks
+        yield from self.groups
+        yield from self.depths.nodes
+        yield from (node for label in self.labels for node in label.nodes(inks))
+        name = f"{self.letter}–{self.letter}   {self._where}"
+        at = ((self.area[0] + self.area[2]) / 2, self.area[3] - 4.0)
+        yield inks.text(name, at, LARGE, Along.CENTRE, Across.MIDDLE, face=Face.BOLD)
+
+    @property
+    def _where(self) -> str:
+        axis = "X" if self.line.across is Direction.VERTICAL else "Y"
+        return f"{axis} = {self.subject.length(self.line.at)}"
+
+    @cached_property
+    def view(self) -> Bounds:
+        return extent(self.groups) if self.groups else self.area
+
+    @cached_property
+    def depths(self) -> Ordinates:
+        """How deep each item in the section reaches."""
+        marks = [self._depth_mark(owner, box) for owner, box in self.bodies]
+        face = self.seat.point(Point(0.0, 0.0))
+        is_upright = self.line.across is Direction.VERTICAL
+        marks.append(Mark(face, "0" if is_upright else "", "" if is_upright else "0"))
+        return ordinates(marks, self.view, self.area, self.subject.inks) or Ordinates((), (), ())
+
+    def _depth_mark(self, owner: str, box: Bounds) -> Mark:
+        placed = next(each for each in self.plate.items if each.item.id == owner)
+        depth = max(body.far for body in placed.behind)
+        words = self.subject.number(depth)
+        at = self.seat.point(self.line.place(0.0, depth))
+        if self.line.across is Direction.VERTICAL:
+            return Mark(Point(at.x, middle(box).y), words, "")
+        return Mark(Point(middle(box).x, at.y), "", words)
+
+    @cached_property
+    def bodies(self) -> list[tuple[str, Bounds]]:
+        """Items behind the sheet that the line runs through, and the boxes of what is seen of them on paper."""
+        behind = {each.item.id for each in self.plate.items if each.behind}
+        groups = [group for group in self.groups if group.layer == Layer.BODIES and group.owner in behind]
+        return [(group.owner, extent(group.nodes)) for group in groups]
+
+    @property
+    def missing(self) -> int:
+        return len(self._wishes) - len(self.labels)
+
+    @cached_property
+    def labels(self) -> list[Label]:
+        contours = [
+            o for n in walk(self.groups) if isinstance(n, Path) for o in n.outlines if isinstance(o, Chain | Rounded)
+        ]
+        texts = [text_bounds(text) for text in self.depths.texts]
+        area = (self.area[0], self.area[1], self.area[2], self.area[3] - _TITLE)
+        ground = Ground(texts, lines_of(contours, self.depths.lines), area)
+        return [label for label in map(ground.place, self._wishes) if label is not None]
+
+    @cached_property
+    def _wishes(self) -> list[Wish]:
+        numbers = self.subject.numbers.items
+        items = [_centred(numbers[owner], box, LARGE, Face.BOLD) for owner, box in self.bodies]
+        named = [group for group in self.groups if group.layer in _NAMED]
+        return [*items, *(_centred(group.title, extent(group.nodes), PLAIN, Face.REGULAR) for group in named)]
+
+
+def _centred(text: str, box: Bounds, height: float, face: Face) -> Wish:
+    is_roomy = min(size(box)) >= 2 * height
+    radius = max(size(box)) / 2 if is_roomy else min(size(box)) / 2
+    return Wish(text, middle(box), radius, is_roomy, height, face)
