@@ -1,0 +1,55 @@
+"""A unit of equipment joins an option: its panel part and its planning part are one item."""
+
+from panelcad.editing.carry import carry, carry_unit
+from panelcad.editing.ids import fresh_id, fresh_name, ids_in
+from panelcad.editing.made import Made
+from panelcad.editing.place import names_in
+from panelcad.editing.refusal import edit
+from panelcad.errors import EditRefused
+from panelcad.model.cutout import Cutout
+from panelcad.model.equipment import EquipmentUnit
+from panelcad.model.project import Item, Project
+
+
+@edit
+def add_unit(project: Project, option_id: str, unit: EquipmentUnit, cutout: Cutout | None = None) -> Made:
+    """A unit more in an option: mounted elsewhere, or with its cutout and not placed yet. The id made is the item's.
+
+    Raises `EditRefused` where the unit is mounted in another cutout than the one given, `UnknownName`.
+    """
+    if (cutout.name if cutout else None) != unit.cutout:
+        raise EditRefused(f"'{unit.title}' is mounted in {_mounted_in(unit)}.")
+    carried = None
+    if cutout is not None:
+        project, carried = carry(project, cutout)
+        unit = unit.revised(cutout=carried)
+    project, name = carry_unit(project, unit)
+    option = project.option(option_id)
+    item = Item(
+        id=fresh_id(unit.name, ids_in(project, option)),
+        name=fresh_name(unit.title, names_in(option)),
+        cutout=carried,
+        unit=name,
+    )
+    return Made(project.with_option(option.revised(items=(*option.items, item))), (item.id,))
+
+
+@edit
+def name_unit(project: Project, option_id: str, item_id: str, unit: EquipmentUnit | None) -> Project:
+    """The item known as this unit of equipment, or as none. Raises `EditRefused`, `UnknownName`."""
+    option = project.option(option_id)
+    item = option.item(item_id)
+    if unit is None:
+        changed = item.revised(unit=None)
+    else:
+        if (item.cutout is None) != (unit.cutout is None):
+            raise EditRefused(f"'{unit.title}' is mounted in {_mounted_in(unit)}; '{item.name}' is not.")
+        project, name = carry_unit(project, unit)
+        changed = item.revised(unit=name)
+    option = project.option(option_id)
+    items = tuple(changed if old.id == item_id else old for old in option.items)
+    return project.with_option(option.revised(items=items))
+
+
+def _mounted_in(unit: EquipmentUnit) -> str:
+    return f"cutout '{unit.cutout}'" if unit.cutout else f"the {unit.place}, on no panel"
