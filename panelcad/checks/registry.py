@@ -97,6 +97,16 @@ class Loaded:
     failures: tuple[tuple[str, str], ...]
 
 
+_PILOT: Final = (
+    "pilot_controls",
+    "pilot_field",
+    "pilot_fingers",
+    "pilot_hidden",
+    "pilot_lights",
+    "pilot_reach",
+    "pilot_reading",
+    "pilot_t",
+)
 _BUILT_IN: Final = ("bezels", "bodies", "contours", "depth", "edge_distance", "outline", "stack", "web")
 _rules: dict[str, Rule] = {}
 _failures: dict[str, str] = {}
@@ -135,7 +145,7 @@ def all_rules() -> tuple[Rule, ...]:
 def load_rules() -> Loaded:
     """As `all_rules`, with what could not be loaded."""
     if not _loaded:
-        for name in _BUILT_IN:
+        for name in _BUILT_IN + _PILOT:
             import_module(f"panelcad.checks.{name}")
         _load_from_others()
         _loaded.append("done")

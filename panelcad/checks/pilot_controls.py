@@ -1,0 +1,145 @@
+"""Controls: labelled, master halves together, levers in order, carburettor heat in its place."""
+
+from collections.abc import Iterator
+from itertools import pairwise
+from typing import Any, Final
+
+from panelcad.checks.pilot_sight import Seen, seen_items
+from panelcad.checks.pilot_words import words_on
+from panelcad.checks.registry import TheWhole, rule
+from panelcad.geometry.gap import TIE, gap
+from panelcad.model.finding import Cure, Finding, Measure, Severity
+from panelcad.model.layout import Layout, PlateLayout
+from panelcad.model.pilot import Purpose
+from panelcad.model.plate import PlateRole
+from panelcad.model.profile import limit_source
+
+_LEVERS: Final = (Purpose.POWER, Purpose.PROPELLER, Purpose.MIXTURE)
+_CFR_777: Final = "14 CFR 23.777(d) before amendment 23-64"
+
+
+@rule(
+    "label",
+    title="A label at each control",
+    measures="distance from each control to the nearest engraving or placard",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("label_distance",),
+    source="14 CFR 23.1367(d) and 23.777(a) before amendment 23-64, 23.2605(a) since; distance: shop setting",
+)
+def label(laid: Layout) -> Iterator[Finding]:
+    for plate in laid.plates:
+        yield from _unlabelled(plate, laid)
+
+
+def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
+    limit = laid.project.profile.label_distance
+    words = list(words_on(plate))
+    for placed in plate.items:
+        if placed.cutout.control is None:
+            continue
+        nearest = min((gap(placed.face, each.box).distance for each in words), default=None)
+        if nearest is None or nearest > limit + TIE:
+            yield Finding(
+                rule="label",
+                severity=Severity.WARNING,
+                problem="Control has no label near it",
+                items=(placed.item.id,),
+                plate=plate.plate.id,
+                measured=nearest,
+                required=None if nearest is None else limit,
+                more_is_worse=True,
+                where=(placed.centre,),
+                source=f"14 CFR 23.1367(d), 23.2605(a); {limit_source('label_distance')}",
+                cure=Cure(item=placed.item.id, advice="engrave what it does beside it, or fit a placard"),
+            )
+
+
+@rule(
+    "split-master",
+    title="Halves of a split master switch",
+    measures="gap between the battery and the alternator half of the master switch",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("master_apart",),
+    source="14 CFR 23.1361(c) before amendment 23-64: one hand in a single movement; gap: shop setting",
+)
+def split_master(laid: Layout) -> Iterator[Finding]:
+    limit = laid.project.profile.master_apart
+    for battery in _of(laid, Purpose.BATTERY_MASTER):
+        halves = [half for half in _of(laid, Purpose.ALTERNATOR_MASTER) if half.plate is battery.plate]
+        for half in halves:
+            apart = gap(battery.item.face, half.item.face)
+            if apart.distance > limit + TIE:
+                what = _pair(battery, half) | {"where": (apart.a, apart.b)}
+                what |= {"measured": apart.distance, "required": limit, "more_is_worse": True}
+                source = f"14 CFR 23.1361(c); {limit_source('master_apart')}"
+                yield Finding(rule="split-master", problem="Halves of the master are apart", source=source, **what)
+
+
+@rule(
+    "lever-order",
+    title="Order of power, propeller and mixture",
+    measures="order from left to right of the engine controls on one plate",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    source=_CFR_777,
+)
+def lever_order(laid: Layout) -> Iterator[Finding]:
+    levers = [seen for purpose in _LEVERS for seen in _of(laid, purpose)]
+    groups: dict[tuple[str, int | None], list[Seen]] = {}
+    for seen in levers:
+        groups.setdefault((seen.plate.plate.id, seen.item.item.engine), []).append(seen)
+    for group in groups.values():
+        for left, right in pairwise(sorted(group, key=lambda seen: seen.middle.x)):
+            if _rank(left) > _rank(right):
+                problem = "Engine controls are not in the order power, propeller, mixture"
+                yield Finding(rule="lever-order", problem=problem, source=_CFR_777, **_pair(left, right))
+
+
+def _rank(seen: Seen) -> int:
+    return _LEVERS.index(seen.item.purpose) if seen.item.purpose in _LEVERS else len(_LEVERS)
+
+
+@rule(
+    "carburettor-heat",
+    title="Place of carburettor heat or alternate air",
+    measures="distance from the mixture control, for a control right of the throttle and not on a pedestal",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("carburettor_heat_apart",),
+)
+def carburettor_heat(laid: Layout) -> Iterator[Finding]:
+    limit = laid.project.profile.carburettor_heat_apart
+    for purpose in (Purpose.CARBURETTOR_HEAT, Purpose.ALTERNATE_AIR):
+        for heat in _of(laid, purpose):
+            if heat.plate.plate.role is not PlateRole.PEDESTAL and not _is_left_of_throttle(heat, laid):
+                yield from _too_near_mixture(heat, laid, limit)
+
+
+def _is_left_of_throttle(heat: Seen, laid: Layout) -> bool:
+    return any(heat.middle.x < throttle.middle.x for throttle in _of(laid, Purpose.POWER))
+
+
+def _too_near_mixture(heat: Seen, laid: Layout, limit: float) -> Iterator[Finding]:
+    for mixture in _of(laid, Purpose.MIXTURE):
+        apart = heat.middle.to(mixture.middle).length
+        if apart < limit - TIE:
+            what = _pair(heat, mixture) | {"measured": apart, "required": limit}
+            problem = "Right of the throttle and near the mixture control"
+            source = str(limit_source("carburettor_heat_apart"))
+            yield Finding(rule="carburettor-heat", problem=problem, source=source, **what)
+
+
+def _of(laid: Layout, purpose: Purpose) -> list[Seen]:
+    return [seen for seen in seen_items(laid) if seen.item.purpose is purpose]
+
+
+def _pair(a: Seen, b: Seen) -> dict[str, Any]:
+    return {
+        "severity": Severity.WARNING,
+        "items": tuple(sorted((a.id, b.id))),
+        "plate": b.plate.plate.id,
+        "measure": Measure.LENGTH,
+        "where": (a.item.centre, b.item.centre) if a.plate is b.plate else (b.item.centre,),
+    }

@@ -1,0 +1,157 @@
+"""Field of view: what must lie where, about a line of sight below the horizontal, and how far a face may be turned.
+
+Zones are rectangular in angle: sideways from straight ahead, up and down from the normal line of sight. A face is
+judged at its middle. The circular gives no combined cone and nothing for a tilted panel.
+"""
+
+from collections.abc import Iterator
+from typing import Any, Final, NamedTuple
+
+from panelcad.checks.pilot_primary import flight_instruments
+from panelcad.checks.pilot_sight import Seen, Sight, seen_items, sight_of
+from panelcad.checks.registry import TheWhole, rule
+from panelcad.model.finding import Finding, Measure, Severity
+from panelcad.model.function import Function
+from panelcad.model.layout import Layout
+from panelcad.model.pilot import LightMeaning
+from panelcad.model.profile import Profile, limit_source
+
+ANGLE_TIE: Final = 1e-9
+IMPORTANT: Final = frozenset(
+    {
+        *(Function.ATTITUDE, Function.AIRSPEED, Function.ALTITUDE, Function.HEADING, Function.VERTICAL_SPEED),
+        *(Function.RATE_OF_TURN, Function.SLIP, Function.COURSE_DEVIATION, Function.ANGLE_OF_ATTACK),
+        *(Function.TACHOMETER, Function.MANIFOLD_PRESSURE, Function.OIL_PRESSURE, Function.OIL_TEMPERATURE),
+        *(Function.COOLANT_TEMPERATURE, Function.FUEL_PRESSURE, Function.FUEL_QUANTITY, Function.GEAR_POSITION),
+    }
+)
+"""Standby instruments and required powerplant information (AC 23.1311-1C table 3, from memory; verify)."""
+
+
+class Zone(NamedTuple):
+    """Limits in degrees and the profile's names of them."""
+
+    rule: str
+    sideways: str
+    up: str
+    down: str
+    severity: Severity
+
+
+PRIMARY_ZONE: Final = Zone("view-primary", "primary_sideways", "primary_up", "primary_down", Severity.WARNING)
+IMPORTANT_ZONE: Final = Zone("view-important", "important_sideways", "important_up", "important_down", Severity.WARNING)
+
+
+class Excess(NamedTuple):
+    """An angle, the limit it exceeds, and the limit's name."""
+
+    angle: float
+    limit: float
+    name: str
+
+
+def worst_excess(sight: Sight, seen: Seen, zone: Zone, profile: Profile) -> Excess | None:
+    """By what the middle of a face lies outside a zone the most, in degrees; None inside it."""
+    point = seen.item.centre
+    above = sight.above(point)
+    angles = ((zone.sideways, abs(sight.sideways(point))), (zone.up, above), (zone.down, -above))
+    excesses = [Excess(angle, float(getattr(profile, name)), name) for name, angle in angles]
+    worst = max(excesses, key=lambda excess: excess.angle - excess.limit)
+    return worst if worst.angle > worst.limit + ANGLE_TIE else None
+
+
+@rule(
+    "view-primary",
+    title="Flight instruments in the primary field of view",
+    measures="angles from the eye to the middle of each primary flight instrument, and of each warning light",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("primary_sideways", "primary_up", "primary_down", "line_of_sight_down"),
+)
+def view_primary(laid: Layout) -> Iterator[Finding]:
+    yield from _outside(laid, PRIMARY_ZONE, [*flight_instruments(laid).each, *_warning_lights(laid)])
+
+
+@rule(
+    "view-important",
+    title="Important instruments in the field of view",
+    measures="angles from the eye to the middle of standby, navigation and powerplant instruments",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("important_sideways", "important_up", "important_down", "line_of_sight_down"),
+)
+def view_important(laid: Layout) -> Iterator[Finding]:
+    primary = {seen.id for seen in flight_instruments(laid).each}
+    important = [seen for seen in seen_items(laid) if seen.item.shows & IMPORTANT and seen.id not in primary]
+    yield from _outside(laid, IMPORTANT_ZONE, important)
+
+
+def _warning_lights(laid: Layout) -> list[Seen]:
+    grave = {LightMeaning.WARNING, LightMeaning.CAUTION}
+    return [seen for seen in seen_items(laid) if seen.item.item.light and seen.item.item.light.meaning in grave]
+
+
+def _outside(laid: Layout, zone: Zone, items: list[Seen]) -> Iterator[Finding]:
+    eye, profile = laid.project.surroundings.eye, laid.project.profile
+    if eye is None:
+        return
+    for seen in items:
+        sight = sight_of(seen.plate.plate, eye, profile.line_of_sight_down)
+        excess = worst_excess(sight, seen, zone, profile)
+        if excess is not None:
+            direction = excess.name.rpartition("_")[2]
+            problem = f"Too far {direction} for the pilot's {zone.rule.removeprefix('view-')} field of view"
+            yield Finding(rule=zone.rule, severity=zone.severity, problem=problem, **_angle(seen, excess))
+
+
+def _angle(seen: Seen, excess: Excess) -> dict[str, Any]:
+    return {
+        "items": (seen.id,),
+        "plate": seen.plate.plate.id,
+        "measure": Measure.ANGLE,
+        "measured": excess.angle,
+        "required": excess.limit,
+        "more_is_worse": True,
+        "where": (seen.item.centre,),
+        "source": str(limit_source(excess.name)),
+    }
+
+
+@rule(
+    "face-turned",
+    title="Face turned from the line of sight",
+    measures="angle between the line of sight and the normal of a display's face",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("face_turned",),
+)
+def face_turned(laid: Layout) -> Iterator[Finding]:
+    eye, profile = laid.project.surroundings.eye, laid.project.profile
+    if eye is None:
+        return
+    for seen in seen_items(laid):
+        turned = sight_of(seen.plate.plate, eye, 0.0).turned(seen.item.centre)
+        if seen.item.shows and turned > profile.face_turned + ANGLE_TIE:
+            excess = Excess(turned, profile.face_turned, "face_turned")
+            problem = "Face is turned too far from the pilot's line of sight"
+            yield Finding(rule="face-turned", severity=Severity.WARNING, problem=problem, **_angle(seen, excess))
+
+
+@rule(
+    "eye-point",
+    title="The pilot's eye point",
+    measures="whether the eye point is entered; without it view, reach and lettering are not judged",
+    looks_at=TheWhole(),
+    severities=(Severity.ADVICE,),
+    source="AC 23.1311-1C paragraph 15.2: the field of view is judged from the design eye reference point",
+)
+def eye_point(laid: Layout) -> Iterator[Finding]:
+    if laid.project.surroundings.eye is None and any(seen.item.shows for seen in seen_items(laid)):
+        yield Finding(
+            rule="eye-point",
+            severity=Severity.ADVICE,
+            problem="The pilot's eye point is not entered; view, reach and lettering are unknown",
+            items=(laid.plates[0].plate.id,),
+            plate=laid.plates[0].plate.id,
+            source="AC 23.1311-1C paragraph 15.2",
+        )

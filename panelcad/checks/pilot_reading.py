@@ -1,0 +1,173 @@
+"""Reading: letters high enough for the distance, strokes in proportion, words not covered, the compass placard."""
+
+import math
+from collections.abc import Iterator
+
+from panelcad.checks.pilot_sight import sight_of
+from panelcad.checks.pilot_words import engraving_box, words_on
+from panelcad.checks.registry import TheWhole, rule
+from panelcad.geometry.contour import Contour
+from panelcad.geometry.gap import TIE, gap
+from panelcad.geometry.point import Point
+from panelcad.model.finding import Cure, Finding, Measure, Severity
+from panelcad.model.function import Function
+from panelcad.model.layout import Layout, PlateLayout
+from panelcad.model.plate import Engraving
+from panelcad.model.profile import limit_source
+
+
+def height_for(minutes: float, distance: float) -> float:
+    """The height in mm that fills so many minutes of arc at a distance in mm: 2 d tan(angle / 2)."""
+    return 2 * distance * math.tan(math.radians(minutes / 60) / 2)
+
+
+@rule(
+    "letter-height",
+    title="Height of letters at the pilot's eye",
+    measures="height of engraved letters against their distance from the eye, by angle",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING, Severity.ADVICE),
+    limits=("letter_least", "letter_preferred"),
+)
+def letter_height(laid: Layout) -> Iterator[Finding]:
+    eye, profile = laid.project.surroundings.eye, laid.project.profile
+    if eye is None:
+        return
+    for plate in laid.plates:
+        sight = sight_of(plate.plate, eye, profile.line_of_sight_down)
+        for engraving in plate.plate.engravings:
+            distance = sight.distance(Point(engraving.x, engraving.y))
+            least, preferred = (height_for(m, distance) for m in (profile.letter_least, profile.letter_preferred))
+            if engraving.height < least - TIE:
+                yield _too_low(engraving, plate, "letter_least", least)
+            elif engraving.height < preferred - TIE:
+                yield _too_low(engraving, plate, "letter_preferred", preferred)
+
+
+def _too_low(engraving: Engraving, plate: PlateLayout, limit: str, height: float) -> Finding:
+    return Finding(
+        rule="letter-height",
+        severity=Severity.WARNING if limit == "letter_least" else Severity.ADVICE,
+        problem="Letters are low for their distance from the eye",
+        items=(engraving.id,),
+        plate=plate.plate.id,
+        measured=engraving.height,
+        required=height,
+        where=(Point(engraving.x, engraving.y),),
+        source=str(limit_source(limit)),
+        cure=Cure(item=engraving.id, advice="make the letters {value} high", value=height),
+    )
+
+
+@rule(
+    "letter-stroke",
+    title="Stroke of engraved letters",
+    measures="width of the engraving tool as a share of the letters' height",
+    looks_at=TheWhole(),
+    severities=(Severity.ADVICE,),
+    limits=("engraving_tool", "stroke_finest", "stroke_boldest"),
+)
+def letter_stroke(laid: Layout) -> Iterator[Finding]:
+    profile = laid.project.profile
+    if profile.engraving_tool is None:
+        return
+    for plate in laid.plates:
+        for engraving in plate.plate.engravings:
+            share = profile.engraving_tool / engraving.height
+            if share < profile.stroke_finest - TIE:
+                yield _stroke(engraving, plate, share, "stroke_finest")
+            elif share > profile.stroke_boldest + TIE:
+                yield _stroke(engraving, plate, share, "stroke_boldest")
+
+
+def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str) -> Finding:
+    is_bold = limit == "stroke_boldest"
+    return Finding(
+        rule="letter-stroke",
+        severity=Severity.ADVICE,
+        problem="Strokes are bold for the letters' height" if is_bold else "Strokes are fine for the letters' height",
+        items=(engraving.id,),
+        plate=plate.plate.id,
+        measure=Measure.RATIO,
+        measured=share,
+        required=1 / 6 if is_bold else 1 / 8,
+        more_is_worse=is_bold,
+        where=(Point(engraving.x, engraving.y),),
+        source=str(limit_source(limit)),
+    )
+
+
+@rule(
+    "covered-words",
+    title="Words covered by a bezel, a knob or a cut",
+    measures="overlap of engraved words and placards with what stands or is cut there",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    source="14 CFR 23.1541(b) before amendment 23-64: not easily obscured; width of lettering from memory",
+)
+def covered_words(laid: Layout) -> Iterator[Finding]:
+    for plate in laid.plates:
+        covers = list(_covers(plate))
+        for engraving in plate.plate.engravings:
+            box = engraving_box(engraving)
+            found = [(gap(box, cover).distance, owner) for owner, cover in covers]
+            over, owner = min(found, default=(0.0, ""))
+            if over < -TIE:
+                yield _covered(engraving, owner, over, plate)
+
+
+def _covers(plate: PlateLayout) -> Iterator[tuple[str, Contour]]:
+    for placed in plate.items:
+        if placed.shows_bezel:
+            yield placed.item.id, placed.face
+        for body in placed.in_front:
+            yield placed.item.id, body.footprint
+    for cut in plate.cuts:
+        for feature in cut.features:
+            yield cut.cut.id, feature.contour
+
+
+def _covered(engraving: Engraving, owner: str, over: float, plate: PlateLayout) -> Finding:
+    return Finding(
+        rule="covered-words",
+        severity=Severity.WARNING,
+        problem="Words are covered or cut",
+        items=tuple(sorted((engraving.id, owner))),
+        plate=plate.plate.id,
+        measured=over,
+        required=0.0,
+        where=(Point(engraving.x, engraving.y),),
+        source="14 CFR 23.1541(b) before amendment 23-64, 23.2610(a) since",
+    )
+
+
+@rule(
+    "compass-placard",
+    title="Deviation placard beside the compass",
+    measures="distance from a magnetic compass to the nearest placard or engraving that names it",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING,),
+    limits=("compass_placard_distance",),
+    source="14 CFR 23.1547 before amendment 23-64; distance: shop setting",
+)
+def compass_placard(laid: Layout) -> Iterator[Finding]:
+    limit = laid.project.profile.compass_placard_distance
+    for plate in laid.plates:
+        cards = [w for w in words_on(plate) if "compass" in w.text.lower() or "deviation" in w.text.lower()]
+        for placed in plate.items:
+            if Function.MAGNETIC_DIRECTION not in placed.shows:
+                continue
+            nearest = min((gap(placed.face, card.box).distance for card in cards), default=None)
+            if nearest is None or nearest > limit + TIE:
+                yield Finding(
+                    rule="compass-placard",
+                    severity=Severity.WARNING,
+                    problem="No deviation placard on or near the compass",
+                    items=(placed.item.id,),
+                    plate=plate.plate.id,
+                    measured=nearest,
+                    required=None if nearest is None else limit,
+                    more_is_worse=True,
+                    where=(placed.centre,),
+                    source=f"14 CFR 23.1547 before amendment 23-64; {limit_source('compass_placard_distance')}",
+                )

@@ -1,0 +1,41 @@
+"""Where words stand on a plate: engraved lines and fitted placards, as boxes."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Final
+
+from panelcad.geometry.contour import Contour, rectangle
+from panelcad.geometry.placement import Placement
+from panelcad.geometry.point import Point
+from panelcad.model.layout import PlateLayout
+from panelcad.model.plate import Engraving
+
+LETTER_PITCH: Final = 0.75
+"""Of a letter's height, from one letter to the next: from memory, plain capitals; true widths need the font."""
+PLACARDS: Final = "placards"
+"""The family of cutouts that carry words."""
+
+
+@dataclass(frozen=True)
+class Words:
+    """The id of an engraving or a placard item, what it says, and the box it fills."""
+
+    id: str
+    text: str
+    box: Contour
+
+
+def engraving_box(engraving: Engraving) -> Contour:
+    """The box an engraved line fills, at an ordinary letter's pitch."""
+    width = max(1, len(engraving.text)) * LETTER_PITCH * engraving.height
+    return Placement(engraving.x, engraving.y, engraving.rotation).contour(
+        rectangle(Point(0.0, 0.0), width, engraving.height)
+    )
+
+
+def words_on(plate: PlateLayout) -> Iterator[Words]:
+    for engraving in plate.plate.engravings:
+        yield Words(engraving.id, engraving.text, engraving_box(engraving))
+    for placed in plate.items:
+        if placed.cutout.family == PLACARDS:
+            yield Words(placed.item.id, placed.item.name, placed.face)

@@ -1,0 +1,94 @@
+"""AC 23.1311-1C paragraphs 15.2 and 15.3: 15 and 35 degrees sideways, about a line of sight 15 degrees down.
+
+At 30 in from a flat, square panel 15 degrees are 8.038 in and 35 degrees 21.006 in (30·tan 15°, 30·tan 35°).
+"""
+
+import math
+
+import pytest
+
+from panelcad.checks.pilot_sight import sight_of
+from panelcad.geometry.point import Point
+from panelcad.model.plate import Frame
+from panelcad.model.surroundings import Surroundings
+from tests.checks.pilot_panels import EYE_DISTANCE, INCH, blamed, eye, fitted, found, panel
+
+
+@pytest.mark.parametrize(("inches", "outside"), [(8.0, False), (8.1, True), (-8.0, False), (-8.1, True)])
+def test_primary_limit_sideways_at_thirty_inches(inches: float, outside: bool) -> None:
+    findings = found(
+        panel(fitted("attitude", inches * INCH, -EYE_DISTANCE * math.tan(math.radians(15)))), "view-primary"
+    )
+    assert bool(findings) == outside
+
+
+@pytest.mark.parametrize(("inches", "outside"), [(20.9, False), (21.1, True), (-20.9, False), (-21.1, True)])
+def test_important_limit_sideways_at_thirty_inches(inches: float, outside: bool) -> None:
+    findings = found(panel(fitted("tachometer", inches * INCH, 0)), "view-important")
+    assert bool(findings) == outside
+    if outside:
+        assert findings[0].measured == pytest.approx(math.degrees(math.atan(21.1 / 30)))
+        assert findings[0].required == 35
+
+
+@pytest.mark.parametrize(("degrees", "outside"), [(-29.9, False), (-30.1, True), (-0.1, False), (0.1, True)])
+def test_primary_runs_from_level_to_thirty_degrees_down(degrees: float, outside: bool) -> None:
+    item = fitted("attitude", 0, EYE_DISTANCE * math.tan(math.radians(degrees)))
+    assert bool(found(panel(item), "view-primary")) == outside
+
+
+@pytest.mark.parametrize(("degrees", "outside"), [(24.9, False), (25.1, True), (-34.9, False), (-35.1, True)])
+def test_important_runs_from_25_up_to_35_down(degrees: float, outside: bool) -> None:
+    item = fitted("tachometer", 0, EYE_DISTANCE * math.tan(math.radians(degrees)))
+    assert bool(found(panel(item), "view-important")) == outside
+
+
+def test_standby_instruments_are_judged_by_the_wider_view() -> None:
+    spare = fitted("spare", 12 * INCH, -200, "attitude")
+    project = panel(fitted("attitude", 0, -200), spare)
+    assert found(project, "view-primary") == []
+    assert found(project, "view-important") == []
+
+
+def test_what_shows_nothing_is_not_judged() -> None:
+    assert found(panel(fitted("nothing", 900, 0)), "view-important") == []
+
+
+def test_a_symmetric_panel_gives_symmetric_findings() -> None:
+    items = [
+        fitted(f"t-{i}", x, y, "tachometer") for i, (x, y) in enumerate(((-600, 30), (600, 30), (-100, 0), (100, 0)))
+    ]
+    assert blamed(found(panel(*items), "view-important")) == {("t-0",), ("t-1",)}
+
+
+@pytest.mark.parametrize("off", [(0.0, 0.0, 0.0), (431.0, -77.0, 912.0)])
+def test_moving_aircraft_axes_changes_nothing(off: tuple[float, float, float]) -> None:
+    frame = Frame(x=off[0], y=off[1], z=off[2])
+    around = Surroundings(eye=eye(off[0], off[1], off[2] - EYE_DISTANCE))
+    (finding,) = found(
+        panel(fitted("tachometer", 21.1 * INCH, 0), plate={"frame": frame}, around=around), "view-important"
+    )
+    assert finding.measured == pytest.approx(math.degrees(math.atan(21.1 / 30)))
+
+
+@pytest.mark.parametrize("tilt", [-30.0, 0.0, 12.0, 40.0])
+def test_a_tilted_plate_lifts_and_draws_back_its_points_by_cosine_and_sine(tilt: float) -> None:
+    plate = panel(plate={"frame": Frame(tilt=tilt)}).option("new").plates[0]
+    sight = sight_of(plate, eye(), 15.0)
+    up, away = 200 * math.cos(math.radians(tilt)), 200 * math.sin(math.radians(tilt))
+    assert sight.above(Point(0, 200)) == pytest.approx(math.degrees(math.atan2(up, EYE_DISTANCE + away)) + 15)
+    assert sight.turned(Point(0, 0)) == pytest.approx(abs(tilt))
+
+
+@pytest.mark.parametrize(("cant", "outside"), [(44.9, False), (45.1, True), (-45.1, True)])
+def test_a_face_may_turn_45_degrees(cant: float, outside: bool) -> None:
+    project = panel(fitted("tachometer", 0, 0), plate={"frame": Frame(cant=cant)})
+    assert bool(found(project, "face-turned")) == outside
+
+
+def test_without_an_eye_point_the_view_is_unknown_and_said_so() -> None:
+    project = panel(fitted("tachometer", 900, 0), around=Surroundings())
+    assert found(project, "view-important") == []
+    assert len(found(project, "eye-point")) == 1
+    assert found(panel(fitted("tachometer", 900, 0)), "eye-point") == []
+    assert found(panel(fitted("nothing", 0, 0), around=Surroundings()), "eye-point") == []

@@ -1,0 +1,128 @@
+"""Fingers (MIL-STD-1472E table VII, NUREG-0700 table 11.5), reach (NUREG-0700 table 11.4), labels, levers, masters."""
+
+import math
+
+import pytest
+
+from panelcad.model.finding import Severity
+from panelcad.model.pilot import Purpose
+from panelcad.model.plate import PlateRole
+from panelcad.model.project import Project
+from panelcad.model.surroundings import Surroundings
+from tests.checks.pilot_panels import INCH, blamed, eye, fitted, found, panel, words
+
+PAIRS = [
+    ("toggle", "push-button", 13.0),
+    ("toggle", "continuous-rotary", 19.0),
+    ("toggle", "rotary-selector", 19.0),
+    ("toggle", "toggle", 19.05),
+    ("toggle", "key", 19.05),
+    ("push-button", "push-button", 12.7),
+    ("push-button", "continuous-rotary", 13.0),
+    ("push-button", "rotary-selector", 13.0),
+    ("continuous-rotary", "continuous-rotary", 25.0),
+    ("continuous-rotary", "rotary-selector", 25.0),
+    ("rotary-selector", "rotary-selector", 25.0),
+    ("rocker", "rocker", 12.7),
+    ("key", "key", 25.4),
+]
+
+
+def two(a: str, b: str, apart: float) -> Project:
+    """Two controls with 10 mm square knobs."""
+    return panel(fitted("a", 0, 0, a), fitted("b", 10 + apart, 0, b))
+
+
+@pytest.mark.parametrize(("a", "b", "limit"), PAIRS)
+def test_edge_to_edge_by_kind(a: str, b: str, limit: float) -> None:
+    assert found(two(a, b, limit), "finger-room") == []
+    (finding,) = found(two(a, b, limit - 0.1), "finger-room")
+    assert finding.measured == pytest.approx(limit - 0.1)
+    assert finding.required == pytest.approx(limit)
+
+
+def test_kinds_without_a_published_figure_are_not_judged() -> None:
+    assert found(two("push-pull", "toggle", 1.0), "finger-room") == []
+    assert found(two("push-pull", "push-pull", 1.0), "finger-room") == []
+
+
+def toggle_at(far: float, **fields: object) -> Project:
+    """A toggle so far from the shoulder, which is 215.9 mm below and 101.6 mm behind the eye."""
+    across = math.sqrt(far**2 - 500.0**2)
+    around = Surroundings(eye=eye(y=215.9, z=-500.0 + 101.6))
+    return panel(fitted("a", across, 0, "toggle", **fields), around=around)
+
+
+@pytest.mark.parametrize(
+    ("inches", "severity"),
+    [(26.6, None), (26.8, Severity.ADVICE), (34.8, Severity.ADVICE), (35.0, Severity.WARNING)],
+)
+def test_reach_of_a_small_and_a_large_pilot(inches: float, severity: Severity | None) -> None:
+    findings = found(toggle_at(inches * INCH), "reach")
+    assert [finding.severity for finding in findings] == ([severity] if severity else [])
+    if findings:
+        assert findings[0].measured == pytest.approx(inches * INCH)
+
+
+@pytest.mark.parametrize(("inches", "severity"), [(26.8, Severity.WARNING), (35.0, Severity.ERROR)])
+def test_a_breaker_to_be_reset_in_flight_is_graver(inches: float, severity: Severity) -> None:
+    (finding,) = found(toggle_at(inches * INCH, reset_in_flight=True), "reach")
+    assert finding.severity is severity
+    assert "23.1357(d)" in finding.source
+
+
+def test_an_instrument_need_not_be_reached() -> None:
+    assert found(panel(fitted("attitude", 900, 0)), "reach") == []
+
+
+@pytest.mark.parametrize(("below", "labelled"), [(30, True), (60, False)])
+def test_each_control_has_a_label_near_it(below: float, labelled: bool) -> None:
+    project = panel(fitted("a", 0, 0, "toggle"), plate={"engravings": (words("PITOT HEAT", 0, -below),)})
+    assert bool(found(project, "label")) != labelled
+
+
+def test_a_placard_labels_too_and_an_instrument_needs_none() -> None:
+    assert found(panel(fitted("a", 0, 0, "toggle"), fitted("p", 0, -30, "plate")), "label") == []
+    assert found(panel(fitted("attitude", 0, 0)), "label") == []
+    assert blamed(found(panel(fitted("a", 0, 0, "toggle")), "label")) == {("a",)}
+
+
+@pytest.mark.parametrize(("apart", "found_apart"), [(19.0, False), (19.1, True)])
+def test_halves_of_a_split_master_stand_together(apart: float, found_apart: bool) -> None:
+    project = panel(
+        fitted("bat", 0, 0, "toggle", purpose=Purpose.BATTERY_MASTER),
+        fitted("alt", 10 + apart, 0, "toggle", purpose=Purpose.ALTERNATOR_MASTER),
+    )
+    assert bool(found(project, "split-master")) == found_apart
+
+
+def test_levers_stand_power_propeller_mixture() -> None:
+    def levers(*order: Purpose) -> Project:
+        items = [fitted(f"l{i}", 40 * i, 0, "push-pull", purpose=purpose) for i, purpose in enumerate(order)]
+        return panel(*items)
+
+    assert found(levers(Purpose.POWER, Purpose.PROPELLER, Purpose.MIXTURE), "lever-order") == []
+    assert found(levers(Purpose.POWER, Purpose.MIXTURE), "lever-order") == []
+    assert blamed(found(levers(Purpose.POWER, Purpose.MIXTURE, Purpose.PROPELLER), "lever-order")) == {("l1", "l2")}
+    assert blamed(found(levers(Purpose.MIXTURE, Purpose.POWER), "lever-order")) == {("l0", "l1")}
+
+
+@pytest.mark.parametrize(
+    ("x", "role", "wrong"),
+    [
+        (50 + 7.9 * INCH, PlateRole.STRUCTURAL, True),
+        (50 + 8.0 * INCH, PlateRole.STRUCTURAL, False),
+        (-2 * INCH, PlateRole.STRUCTURAL, False),
+        (50 + 2 * INCH, PlateRole.PEDESTAL, False),
+    ],
+)
+def test_carburettor_heat_left_of_the_throttle_or_eight_inches_from_the_mixture(
+    x: float, role: PlateRole, wrong: bool
+) -> None:
+    project = panel(
+        fitted("throttle", 0, 0, "push-pull", purpose=Purpose.POWER),
+        fitted("mixture", 50, 0, "push-pull", purpose=Purpose.MIXTURE),
+        fitted("heat", x, 0, "push-pull", purpose=Purpose.CARBURETTOR_HEAT),
+        plate={"role": role},
+    )
+    assert bool(found(project, "carburettor-heat")) == wrong
