@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from panelcad.checks.run import check
 from panelcad.geometry.contour import Rounded, rectangle
 from panelcad.geometry.gap import TIE, edge_gap, gap
 from panelcad.geometry.point import Point, distance
@@ -18,6 +19,7 @@ from panelcad.model.plate import Cut
 from panelcad.model.project import Item
 from panelcad.model.source import Source, Standing
 from panelcad.units import MM_PER_INCH
+from tests import builders
 
 CATALOGUE = packaged_catalogue()
 ALL = list(CATALOGUE.cutouts.values())
@@ -104,6 +106,20 @@ def test_the_case_passes_the_opening(cutout: Cutout) -> None:
     for body in fitted(cutout).behind:
         if body.near < 1.0 and body.kind in {BodyKind.CASE, BodyKind.TRAY}:
             assert edge_gap(body.footprint, placed(cutout).openings[0].contour).distance >= -TIE
+
+
+@every_cutout
+def test_a_cutout_alone_on_a_large_sheet_gives_no_finding(cutout: Cutout) -> None:
+    cuts = (builders.cut("cut", 0.0, 0.0, cutout.name),) if cutout.openings or cutout.holes else ()
+    fitted_to = {"cut": "cut"} if cuts else {}
+    alone = builders.project(
+        builders.sheet(1500.0, 1000.0, cuts=cuts),
+        items=(builders.item("item", 0.0, 0.0, cutout.name, **fitted_to),),
+        cutouts=(cutout,),
+    )
+    report = check(alone, alone.option("new"))
+    assert report.findings == ()
+    assert report.not_judged == ()
 
 
 @every_cutout
