@@ -142,7 +142,7 @@ def _item_group(
     placed: PlacedItem, laid: PlateLayout, kind: FaceKind, shown: tuple[EquipmentUnit | None, Flight]
 ) -> Group:
     unit, flight = shown
-    label = label_of(placed.item, unit) if kind.labelled else ""
+    label = label_of(placed.item, kind, unit)
     frame = frame_of(placed, laid, label)
     picture = face(kind, frame, flight)
     behind = placed.bezel is not None and not placed.shows_bezel
@@ -159,10 +159,12 @@ def face(kind: FaceKind, frame: Frame, flight: Flight) -> Group:
     return Group(kind.drawn_for(frame)(frame, flight))
 
 
-def label_of(item: Item, unit: EquipmentUnit | None) -> str:
-    """The item's name, with the rating of its breaker where one is known."""
+def label_of(item: Item, kind: FaceKind, unit: EquipmentUnit | None) -> str:
+    """What a labelled face bears: the item's name; on a breaker its rating, where one is known."""
     rating = item.circuit.breaker or (unit.breaker if unit else None)
-    return f"{item.name}, {rating:g} A" if rating else item.name
+    if kind.name == "breaker" and rating:
+        return f"{rating:g} A"
+    return item.name if kind.labelled else ""
 
 
 def frame_of(placed: PlacedItem, laid: PlateLayout, label: str) -> Frame:

@@ -143,9 +143,10 @@ def _columns(area: Box, flight: Flight) -> tuple[Node, ...]:
     count = max(len(engine.cylinder_f), 1)
     field = area.part(0.08, 0.2, 0.84, 0.6)
     pitch = field.width / count
+    height = min(0.055 * area.height, 0.045 * area.width)
     nodes: list[Node] = [
-        words_left("EXHAUST °F", area.at(0.08, 0.92), 0.055 * area.height, CYAN),
-        words_right("CYL HEAD °F", area.at(0.92, 0.92), 0.055 * area.height, LIME),
+        words_left("EXHAUST °F", area.at(0.08, 0.92), height, CYAN),
+        words_right("CYL HEAD °F", area.at(0.92, 0.92), height, LIME),
     ]
     for i, (head, gas) in enumerate(zip(engine.cylinder_f, engine.exhaust_f, strict=False)):
         x = field.x + i * pitch
@@ -153,7 +154,7 @@ def _columns(area: Box, flight: Flight) -> tuple[Node, ...]:
             column = Box(x + (0.14 + 0.38 * j) * pitch, field.y, 0.32 * pitch, field.height)
             nodes.append(box(column, ink("#24282d")))
             nodes.append(box(column._replace(height=max(0.02, min(1.0, share)) * column.height), colour))
-        nodes.append(word(f"{i + 1}", Point(x + 0.48 * pitch, area.at(0, 0.1).y), 0.07 * area.height, WHITE))
+        nodes.append(word(f"{i + 1}", Point(x + 0.48 * pitch, area.at(0, 0.1).y), 1.2 * height, WHITE))
     limit = field.y + 0.9 * field.height
     nodes.append(stroke(Point(field.x, limit), Point(field.right, limit), RED, 0.4))
     return tuple(nodes)

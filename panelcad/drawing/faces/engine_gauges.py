@@ -4,6 +4,7 @@ Coloured ranges as 14 CFR 23.1549 has them: green for normal, yellow for caution
 invented for the demo; the aircraft's own limits come from its flight manual.
 """
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
@@ -64,6 +65,7 @@ CYLINDER = Kind(
     "CYL HEAD", "°F", (100, 200, 300, 400, 500), lambda f: _mean(f.engine.cylinder_f), ((200, 460),), (), (500,), 4
 )
 EXHAUST = Kind("EXHAUST", "°F", (800, 1000, 1200, 1400, 1600), lambda f: _mean(f.engine.exhaust_f), (), (), (), 4)
+LOAD = Kind("LOAD FACTOR", "G", (-2, 0, 2, 4, 6), lambda f: 1 / math.cos(math.radians(f.bank)), (), (), (-1.5, 3.8), 2)
 COOLANT = Kind("COOLANT", "°C", (40, 60, 80, 100, 120, 140), lambda _f: 92.0, ((60, 115),), ((115, 120),), (120,))
 FUEL = Kind("FUEL", "QTY", (0, 0.25, 0.5, 0.75, 1), lambda f: f.fuel_left, (), (), (0,), 2, ("E", "¼", "½", "¾", "F"))
 FUEL_RIGHT = replace(FUEL, title="FUEL R", value=lambda f: f.fuel_right)

@@ -19,7 +19,7 @@ from panelcad.drawing.faces.inks import (
     WHITE,
     ink,
 )
-from panelcad.drawing.faces.marks import Box, box, circle_line, clock, disc, ring, shape, strokes, word
+from panelcad.drawing.faces.marks import Box, box, circle_line, clock, disc, grown, ring, shape, strokes, word
 from panelcad.drawing.faces.parts import bezel, knob, raised, slanted, soft_shadow
 from panelcad.geometry.contour import Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
@@ -195,7 +195,9 @@ def draw_lamp(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
 
 
 def draw_vent(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
-    """A round air vent with vanes around a movable eye."""
+    """A round air vent with vanes around a movable eye, or slats in a long one."""
+    if not frame.is_round:
+        return _slats(frame)
     c, r = frame.centre, reach(frame)
     rim = circle(c, 2 * r)
     vanes = [line(clock(c, 0.8 * r, a), clock(c, 0.36 * r, a + 22)) for a in range(0, 360, 24)]
@@ -205,6 +207,19 @@ def draw_vent(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
         strokes(vanes, ink("#3b3e43"), 0.07 * r),
         ring(c, 0.86 * r, 0.8 * r, ink("#2a2c30")),
         *knob(c, 0.36 * r, None),
+    )
+
+
+def _slats(frame: Frame) -> tuple[Node, ...]:
+    inner = grown(frame.outline, -2.0)
+    area = Box.around(inner)
+    count = max(2, int(area.height // 5))
+    bars = [line(area.at(0.0, (i + 0.5) / count), area.at(1.0, (i + 0.5) / count)) for i in range(count)]
+    pitch = area.height / count
+    return (
+        Path((frame.outline,), slanted(frame.outline, ink("#4a4d52"), ink("#111214"))),
+        Path((inner,), DARK),
+        Group((strokes(bars, ink("#34373b"), 0.5 * pitch),), clip=inner),
     )
 
 

@@ -101,7 +101,7 @@ def draw_meter(frame: Frame, flight: Flight) -> tuple[Node, ...]:
     elif "hour" in text:
         value, unit = "2416.3", "H"
     screen = screen_area(frame, Margins(0.09, 0.09, 0.16, 0.16))
-    size = min(0.5 * screen.height, 0.9 * screen.width / max(len(value) + 1, 4))
+    size = min(0.5 * screen.height, 12.0, 0.9 * screen.width / max(len(value) + 1, 4))
     shown = (
         word(value, screen.at(0.46, 0.5), size, LIME, Face.BOLD),
         word(unit, screen.at(0.9, 0.28), 0.4 * size, GREY),

@@ -59,7 +59,7 @@ _E = engine
 KINDS: Final[tuple[FaceKind, ...]] = (
     FaceKind(
         "airspeed",
-        ("airspeed", "speed indicator", "asi"),
+        ("airspeed", "airspeed indicator", "asi"),
         airspeed.draw,
         "How fast the aircraft moves through the air, in knots. White is the range for flaps, green the normal range, "
         "yellow for smooth air only, the red line is never exceeded.",
@@ -79,7 +79,7 @@ KINDS: Final[tuple[FaceKind, ...]] = (
     ),
     FaceKind(
         "turn",
-        ("turn coordinator", "turn and slip", "turn and bank", "rate of turn", "wing leveller"),
+        ("turn coordinator", "turn and slip indicator", "turn and bank", "rate of turn", "wing leveller"),
         turn.draw,
         "How fast the aircraft turns, and with the ball whether the turn is clean.",
     ),
@@ -97,7 +97,7 @@ KINDS: Final[tuple[FaceKind, ...]] = (
     ),
     FaceKind(
         "vertical speed",
-        ("vertical speed", "rate of climb", "climb indicator", "vsi"),
+        ("vertical speed", "vertical speed indicator", "rate of climb", "climb indicator", "vsi"),
         vertical_speed.draw,
         "How fast the aircraft climbs or sinks, in hundreds of feet a minute.",
     ),
@@ -109,7 +109,13 @@ KINDS: Final[tuple[FaceKind, ...]] = (
     ),
     FaceKind(
         "course display",
-        ("heading and course", "heading and course display", "horizontal situation", "hsi"),
+        (
+            "heading and course display",
+            "heading and course indicator",
+            "flight display heading",
+            "heading display",
+            "hsi",
+        ),
         flight_display.draw_heading_display,
         "Heading, course and deviation in one picture, as if seen from above.",
     ),
@@ -144,8 +150,15 @@ KINDS: Final[tuple[FaceKind, ...]] = (
         _E.draw_pair(_E.FUEL_LEFT, _E.FUEL_RIGHT),
         "How much fuel is in the left and the right tank.",
     ),
-    FaceKind("fuel left", ("fuel left", "left fuel", "fuel l"), _E.draw(_E.FUEL_LEFT), "Fuel in the left tank."),
-    FaceKind("fuel right", ("fuel right", "right fuel", "fuel r"), _E.draw(_E.FUEL_RIGHT), "Fuel in the right tank."),
+    FaceKind(
+        "fuel left", ("fuel left", "fuel quantity left", "left fuel"), _E.draw(_E.FUEL_LEFT), "Fuel in the left tank."
+    ),
+    FaceKind(
+        "fuel right",
+        ("fuel right", "fuel quantity right", "right fuel"),
+        _E.draw(_E.FUEL_RIGHT),
+        "Fuel in the right tank.",
+    ),
     FaceKind(
         "cylinder and exhaust",
         ("cylinder head and exhaust", "cylinder exhaust", "cylinder head and exhaust gas temperature"),
@@ -159,6 +172,9 @@ KINDS: Final[tuple[FaceKind, ...]] = (
         "How hot the cylinder heads are.",
     ),
     FaceKind("exhaust", ("exhaust gas", "exhaust", "egt"), _E.draw(_E.EXHAUST), "How hot the exhaust gas is."),
+    FaceKind(
+        "load", ("accelerometer", "load factor"), _E.draw(_E.LOAD), "How hard the aircraft is pulled or pushed, in g."
+    ),
     FaceKind("coolant", ("coolant", "water temperature"), _E.draw(_E.COOLANT), "Temperature of the coolant."),
     FaceKind(
         "suction",
@@ -245,7 +261,12 @@ KINDS: Final[tuple[FaceKind, ...]] = (
         radio.draw_nav,
         "The receiver for ground beacons and landing aids.",
     ),
-    FaceKind("adf", ("adf", "adf receiver", "beacon receiver"), radio.draw_adf, "The receiver for radio beacons."),
+    FaceKind(
+        "adf",
+        ("adf", "adf receiver", "beacon receiver", "radio compass"),
+        radio.draw_adf,
+        "The receiver for radio beacons.",
+    ),
     FaceKind(
         "dme", ("dme", "distance measuring"), radio.draw_dme, "Distance to a ground station, and the speed toward it."
     ),
