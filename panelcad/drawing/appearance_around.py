@@ -104,20 +104,20 @@ def _yoke(part: MovingPart) -> Group:
 def _horn() -> Contour:
     """A plain control wheel: a bar with two upright grips."""
     half = (
-        Vertex(0.0, 22.0),
-        Vertex(70.0, 22.0, 0.3),
-        Vertex(108.0, 46.0),
-        Vertex(116.0, 84.0, -1.0),
-        Vertex(142.0, 80.0),
-        Vertex(140.0, 16.0, -0.35),
-        Vertex(104.0, -24.0),
-        Vertex(0.0, -24.0),
+        Vertex(0.0, 16.0),
+        Vertex(58.0, 16.0, 0.25),
+        Vertex(92.0, 36.0, 0.12),
+        Vertex(104.0, 88.0, -0.9),
+        Vertex(132.0, 84.0, -0.1),
+        Vertex(128.0, 22.0, -0.32),
+        Vertex(78.0, -30.0, -0.08),
+        Vertex(0.0, -38.0),
     )
-    left = []
-    for i in range(len(half) - 1, -1, -1):
-        bulge = half[i - 1].bulge if i > 0 else 0.0
-        left.append(Vertex(-half[i].x, half[i].y, bulge))
-    return closed_chain((*half[:-1], *left[:-1]))
+    mirrored = [
+        Vertex(-v.x, v.y, half[i - 1].bulge) for i, v in reversed(list(enumerate(half))) if 0 < i < len(half) - 1
+    ]
+    bottom = Vertex(0.0, -38.0, half[-2].bulge)
+    return closed_chain((*half[:-1], bottom, *mirrored))
 
 
 def _hub() -> Track:

@@ -19,7 +19,7 @@ def png(nodes: tuple[Node, ...], bounds: Bounds, width_px: int, background: Colo
 
     from panelcad.outputs.qt_painter import colour, paint  # noqa: PLC0415
 
-    x1, y1, x2, y2 = bounds
+    x1, _, x2, y2 = bounds
     height_px = checked_height(bounds, width_px)
     image = QImage(width_px, height_px, QImage.Format.Format_ARGB32_Premultiplied)
     image.fill(colour(background or Colour(0, 0, 0, 0)))
@@ -32,7 +32,7 @@ def png(nodes: tuple[Node, ...], bounds: Bounds, width_px: int, background: Colo
     painter.end()
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, "PNG")
+    image.save(buffer, b"PNG")
     return bytes(buffer.data().data())
 
 

@@ -58,6 +58,7 @@ def nut(centre: Point, half: float) -> tuple[Node, ...]:
 def draw_toggle(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
     """A bat-handled switch, up; the lever ends where the room it sweeps ends."""
     c, r = frame.centre, reach(frame)
+    guard = () if frame.is_round else raised(frame.outline, ink("#c8372e"), ink("#8e1f18"))
     top = frame.levers[0].bounds[3] if frame.levers else c.y + 1.5 * r
     half = 0.26 * r
     tip = Point(c.x, top - 1.4 * half)
@@ -70,6 +71,7 @@ def draw_toggle(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
         )
     )
     return (
+        *guard,
         *nut(c, r),
         disc(c, 0.62 * r, ink("#2a2c2f")),
         *soft_shadow(lever, 3.0, 22),
@@ -102,7 +104,7 @@ def draw_rotary(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
     r = frame.spots[0][1] / 1.55 if frame.knobs else max(reach(frame), 4.0)
     marks = [line(clock(c, 2.05 * r, a), clock(c, 1.75 * r, a)) for a in range(-120, 121, 40)]
     legends = Group((strokes(marks, WHITE, 0.1 * r),), layer=LEGEND)
-    return (legends, *knob(c, 1.55 * r))
+    return (Path((frame.outline,), ink("#6a6e73")), legends, *knob(c, 1.55 * r))
 
 
 def draw_push(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
@@ -224,16 +226,16 @@ def _slats(frame: Frame) -> tuple[Node, ...]:
 
 
 def draw_key_switch(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
-    """A key switch with its positions around it."""
-    c, r = frame.centre, 0.77 * max(reach(frame), 5.0)
-    names = ("OFF", "R", "L", "BOTH", "START")
-    angles = (-100, -55, -10, 40, 90)
-    legends = [word(n, clock(c, 1.95 * r, a), 0.24 * r, WHITE, Face.BOLD) for n, a in zip(names, angles, strict=True)]
-    slot = [clock(c, 0.62 * r, 40 + s) for s in (-9, 9)] + [clock(c, 0.62 * r, 220 + s) for s in (-9, 9)]
-    barrel = circle(c, 1.5 * r)
+    """A key switch with its positions on the plate around it."""
+    c, r = frame.centre, reach(frame)
+    names = (("OFF", -90), ("R", -40), ("L", 0), ("BOTH", 42), ("START", 92))
+    legends = [word(name, clock(c, 0.76 * r, a), 0.105 * r, WHITE, Face.BOLD) for name, a in names]
+    slot = [clock(c, 0.4 * r, 42 + s) for s in (-9, 9)] + [clock(c, 0.4 * r, 222 + s) for s in (-9, 9)]
+    barrel = circle(c, 1.04 * r)
     return (
-        *soft_shadow(circle(c, 2.6 * r), 1.6, 20),
-        disc(c, 1.3 * r, ink("#8b8f94")),
+        *soft_shadow(circle(c, 2 * r), 1.6, 20),
+        disc(c, r, ink("#77797d")),
+        disc(c, 0.96 * r, ink("#1a1b1d")),
         Path((barrel,), slanted(barrel, STEEL, STEEL_DARK)),
         shape(slot, DARK),
         Group(tuple(legends), layer=LEGEND),
@@ -246,20 +248,15 @@ def draw_pull(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
     r = frame.spots[0][1] if frame.knobs else max(1.4 * reach(frame), 11.0)
     colour = _control_colour(frame.label)
     grip = circle(c, 2 * r)
-    top = RadialGradient(
-        c.moved(-0.3 * r, 0.35 * r), 1.3 * r, (Stop(0.0, _lighter(colour)), Stop(1.0, _darker(colour)))
-    )
-    lobes = () if colour in {BLACK, ink("#26282b")} else tuple(_lobe(c, r, a, colour) for a in range(0, 360, 45))
+    shine = (Stop(0.0, _lighter(colour)), Stop(1.0, _darker(colour)))
+    notches = [line(clock(c, 0.99 * r, a), clock(c, 0.86 * r, a)) for a in range(0, 360, 30)]
     return (
+        disc(c, reach(frame), ink("#7d8186")),
         *soft_shadow(grip, 9.0, 18),
-        *lobes,
-        Path((grip,), top),
-        circle_line(c, 0.82 * r, GLINT._replace(opacity=30), 0.4),
+        Path((grip,), RadialGradient(c.moved(-0.3 * r, 0.35 * r), 1.3 * r, shine)),
+        *((strokes(notches, _darker(colour), 0.06 * r),) if colour != _THROTTLE else ()),
+        circle_line(c, 0.8 * r, GLINT._replace(opacity=30), 0.4),
     )
-
-
-def _lobe(c: Point, r: float, angle: float, colour: Colour) -> Node:
-    return disc(clock(c, 0.92 * r, angle), 0.2 * r, _darker(colour))
 
 
 def _control_colour(label: str) -> Colour:

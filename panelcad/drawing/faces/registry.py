@@ -25,7 +25,7 @@ from panelcad.drawing.faces import (
 )
 from panelcad.drawing.faces import engine_gauges as engine
 from panelcad.drawing.faces.frame import Frame
-from panelcad.model.cutout import Cutout
+from panelcad.model.cutout import Control, Cutout
 from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.flight import Flight
 from panelcad.model.project import Item
@@ -294,7 +294,7 @@ KINDS: Final[tuple[FaceKind, ...]] = (
         console.draw_annunciators,
         "Lights up what needs attention: red at once, amber soon.",
     ),
-    FaceKind("clock", ("clock", "chronometer"), clock.draw, "The time."),
+    FaceKind("clock", ("clock", "chronometer"), plates.draw_meter, "The time.", clock.draw),
     FaceKind("digital clock", ("digital clock",), plates.draw_meter, "The time and a timer.", plates.draw_clock),
     FaceKind(
         "hour meter",
@@ -368,7 +368,7 @@ KINDS: Final[tuple[FaceKind, ...]] = (
 BY_NAME: Final = {kind.name: kind for kind in KINDS}
 _LABELLED: Final = frozenset(
     {"com", "nav", "nav com", "push", "legend push", "breaker", "lamp", "pull", "placard", "rail panel", "meter"}
-    | {"digital clock", "hour meter", "indicator", "unit"}
+    | {"clock", "digital clock", "hour meter", "indicator", "unit"}
 )
 HARDWARE: Final = {
     "blanks": ("blank",),
@@ -389,6 +389,13 @@ HARDWARE: Final = {
     "vents": ("vent",),
 }
 """Families whose cutout says what the thing is; an item's name there says what it is for ('COM 1' on a breaker)."""
+_CONTROLS: Final[dict[Control | None, str]] = {
+    Control.TOGGLE: "toggle",
+    Control.ROCKER: "rocker",
+    Control.PUSH_BUTTON: "push",
+    Control.PUSH_PULL: "pull",
+    Control.KEY: "key switch",
+}
 _FALLBACKS: Final = {"indicator", "unit", "toggle", "push", "lamp", "connector", "pull", "meter", "placard"}
 """Kinds whose words are too general to be found in the name of something else."""
 
@@ -405,6 +412,10 @@ def kind_of(item: Item, cutout: Cutout, unit: EquipmentUnit | None = None) -> Fa
         found = _best(text, specific)
         if found is not None:
             return found
+    if len(cutout.shows) == 1 and (shown := _best(cutout.shows[0].value, specific)) is not None:
+        return shown
+    if cutout.control in _CONTROLS:
+        return BY_NAME[_CONTROLS[cutout.control]]
     return _best(cutout.title, KINDS) or BY_NAME["indicator"]
 
 
