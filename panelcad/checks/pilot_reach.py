@@ -1,17 +1,21 @@
 """Reach: controls within the arm of a small and of a large pilot, harness on, both with their eye at the eye point."""
 
 from collections.abc import Iterator
+from typing import Final
 
-from panelcad.checks.parts import Kind
-from panelcad.checks.pilot_sight import eye_spot, plate_frame
-from panelcad.checks.registry import EachPart, rule
-from panelcad.checks.setting import Setting
+from panelcad.checks.pilot_sight import Seen, eye_spot, seen_items
+from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.space import Spot
 from panelcad.model.finding import Finding, Severity
-from panelcad.model.layout import PlacedItem
+from panelcad.model.layout import Layout
 from panelcad.model.profile import Profile, limit_source
 from panelcad.model.surroundings import Eye
+
+BREAKERS: Final = "breakers"
+_WHOSE: Final = {"reach_large": "any pilot", "reach_small": "a small pilot"}
+_GRAVE: Final = {"reach_large": Severity.ERROR, "reach_small": Severity.WARNING}
+_MILD: Final = {"reach_large": Severity.WARNING, "reach_small": Severity.ADVICE}
 
 
 def shoulder(eye: Eye, profile: Profile) -> Spot:
@@ -20,46 +24,59 @@ def shoulder(eye: Eye, profile: Profile) -> Spot:
     return Spot(eye.centre_line, spot.y - profile.shoulder_below_eye, spot.z - profile.shoulder_behind_eye)
 
 
-def reach_to(placed: PlacedItem, setting: Setting, eye: Eye) -> float:
+def reach_to(seen: Seen, eye: Eye, profile: Profile) -> float:
     """From the shoulder to the middle of a control's face, in mm."""
-    target = plate_frame(setting.plate).on_face(placed.centre)
-    return shoulder(eye, setting.profile).to(target).length
+    return shoulder(eye, profile).to(seen.middle).length
 
 
 @rule(
     "reach",
     title="Controls within reach",
-    measures="distance from the shoulder of a small and of a large pilot to the middle of each control",
-    looks_at=EachPart((Kind.ITEM,)),
+    measures="distance from the shoulder of a small and of a large pilot to the middle of each control, breakers only "
+    "where they must be reset in flight; the farthest of a plate is shown",
+    looks_at=TheWhole(),
     severities=(Severity.ERROR, Severity.WARNING, Severity.ADVICE),
     limits=("reach_small", "reach_large", "shoulder_below_eye", "shoulder_behind_eye"),
 )
-def reach(placed: PlacedItem, setting: Setting) -> Iterator[Finding]:
-    eye = setting.surroundings.eye
-    if eye is None or (placed.cutout.control is None and not placed.item.reset_in_flight):
+def reach(laid: Layout) -> Iterator[Finding]:
+    eye, profile = laid.project.surroundings.eye, laid.project.profile
+    if eye is None:
         return
-    far = reach_to(placed, setting, eye)
-    for name, whose in (("reach_large", "any pilot"), ("reach_small", "a small pilot")):
-        limit = float(getattr(setting.profile, name))
-        if far > limit + TIE:
-            yield _finding(placed, setting, far, name, f"Out of reach of {whose}")
-            return
+    beyond: dict[tuple[str, str, bool], list[tuple[float, Seen]]] = {}
+    for seen in seen_items(laid):
+        limit = _missed(reach_to(seen, eye, profile), profile) if _is_reached_for(seen) else None
+        if limit is not None:
+            key = (seen.plate.plate.id, limit, seen.item.item.reset_in_flight)
+            beyond.setdefault(key, []).append((reach_to(seen, eye, profile), seen))
+    for (_, limit, essential), far in beyond.items():
+        yield _finding(far, limit, profile, _GRAVE if essential else _MILD)
 
 
-def _finding(placed: PlacedItem, setting: Setting, far: float, name: str, problem: str) -> Finding:
-    essential = placed.item.reset_in_flight
-    grave = {"reach_large": Severity.ERROR, "reach_small": Severity.WARNING}
-    mild = {"reach_large": Severity.WARNING, "reach_small": Severity.ADVICE}
+def _is_reached_for(seen: Seen) -> bool:
+    is_breaker = seen.item.cutout.family == BREAKERS
+    return seen.item.item.reset_in_flight or (seen.item.cutout.control is not None and not is_breaker)
+
+
+def _missed(far: float, profile: Profile) -> str | None:
+    """The largest reach that does not suffice."""
+    return next((name for name in _WHOSE if far > float(getattr(profile, name)) + TIE), None)
+
+
+def _finding(
+    beyond: list[tuple[float, Seen]], limit: str, profile: Profile, severities: dict[str, Severity]
+) -> Finding:
+    far, farthest = max(beyond, key=lambda each: each[0])
+    essential = severities is _GRAVE
     rests_on = "14 CFR 23.1357(d) before amendment 23-64; " if essential else ""
     return Finding(
         rule="reach",
-        severity=(grave if essential else mild)[name],
-        problem=f"{problem}, and it must be reset in flight" if essential else problem,
-        items=(placed.item.id,),
-        plate=setting.plate.id,
+        severity=severities[limit],
+        problem=f"Out of reach of {_WHOSE[limit]}{', and to be reset in flight' if essential else ''}",
+        items=tuple(sorted(seen.id for _, seen in beyond)),
+        plate=farthest.plate.plate.id,
         measured=far,
-        required=float(getattr(setting.profile, name)),
+        required=float(getattr(profile, limit)),
         more_is_worse=True,
-        where=(placed.centre,),
-        source=f"{rests_on}{limit_source(name)}",
+        where=(farthest.item.centre,),
+        source=f"{rests_on}{limit_source(limit)}",
     )

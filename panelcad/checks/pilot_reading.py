@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Iterator
+from typing import NamedTuple
 
 from panelcad.checks.pilot_sight import sight_of
 from panelcad.checks.pilot_words import engraving_box, words_on
@@ -30,32 +31,42 @@ def height_for(minutes: float, distance: float) -> float:
     limits=("letter_least", "letter_preferred"),
 )
 def letter_height(laid: Layout) -> Iterator[Finding]:
+    """One finding a plate and limit, measured at the line of lettering that misses it the most."""
     eye, profile = laid.project.surroundings.eye, laid.project.profile
     if eye is None:
         return
     for plate in laid.plates:
         sight = sight_of(plate.plate, eye, profile.line_of_sight_down)
+        low: dict[str, list[Low]] = {"letter_least": [], "letter_preferred": []}
         for engraving in plate.plate.engravings:
-            distance = sight.distance(Point(engraving.x, engraving.y))
-            least, preferred = (height_for(m, distance) for m in (profile.letter_least, profile.letter_preferred))
-            if engraving.height < least - TIE:
-                yield _too_low(engraving, plate, "letter_least", least)
-            elif engraving.height < preferred - TIE:
-                yield _too_low(engraving, plate, "letter_preferred", preferred)
+            for limit, found in low.items():
+                least = height_for(getattr(profile, limit), sight.distance(Point(engraving.x, engraving.y)))
+                if engraving.height < least - TIE:
+                    found.append(Low(engraving, least))
+                    break
+        yield from (_too_low(found, plate, limit) for limit, found in low.items() if found)
 
 
-def _too_low(engraving: Engraving, plate: PlateLayout, limit: str, height: float) -> Finding:
+class Low(NamedTuple):
+    """A line of lettering and the height it should have, in mm."""
+
+    engraving: Engraving
+    least: float
+
+
+def _too_low(low: list[Low], plate: PlateLayout, limit: str) -> Finding:
+    worst, least = min(low, key=lambda each: each.engraving.height / each.least)
     return Finding(
         rule="letter-height",
         severity=Severity.WARNING if limit == "letter_least" else Severity.ADVICE,
         problem="Letters are low for their distance from the eye",
-        items=(engraving.id,),
+        items=tuple(sorted(each.engraving.id for each in low)),
         plate=plate.plate.id,
-        measured=engraving.height,
-        required=height,
-        where=(Point(engraving.x, engraving.y),),
+        measured=worst.height,
+        required=least,
+        where=(Point(worst.x, worst.y),),
         source=str(limit_source(limit)),
-        cure=Cure(item=engraving.id, advice="make the letters {value} high", value=height),
+        cure=Cure(item=worst.id, advice="make the letters {value} high", value=least),
     )
 
 

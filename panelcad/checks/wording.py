@@ -11,6 +11,8 @@ from panelcad.units import LengthUnit, format_angle, format_length, format_numbe
 _STEP: Final = {LengthUnit.INCH: 0.01, LengthUnit.MM: 0.1}
 """Moves are told in hundredths of an inch or tenths of a mm, rounded up so that they suffice."""
 
+_MOST_NAMES: Final = 3
+
 
 class Words(NamedTuple):
     """A finding in words, part by part; '' where there is nothing to say."""
@@ -40,7 +42,7 @@ def words(finding: Finding, project: Project, option: Option) -> Words:
     unit = project.unit
     return Words(
         problem=finding.problem,
-        who=" and ".join(_who(finding, known)),
+        who=_listed(_who(finding, known)),
         measured="" if finding.measured is None else quantity(finding.measured, finding.measure, unit),
         required=_required(finding, unit),
         where=_where(finding, unit),
@@ -60,8 +62,16 @@ def names(project: Project, option: Option) -> dict[str, str]:
     for plate in option.plates:
         known |= {screw.id: f"attach screw {screw.id}" for screw in plate.attach_screws}
         known |= {cut.id: cut.name for cut in plate.cuts}
+        known |= {engraving.id: f"‘{engraving.text}’" for engraving in plate.engravings}
         known[plate.id] = plate.name
     return known | {item.id: item.name for item in option.items}
+
+
+def _listed(who: list[str]) -> str:
+    """All of a few names, or the first of many and how many more there are."""
+    if len(who) <= _MOST_NAMES:
+        return " and ".join(who)
+    return f"{', '.join(who[: _MOST_NAMES - 1])} and {len(who) - _MOST_NAMES + 1} more"
 
 
 def _required(finding: Finding, unit: LengthUnit) -> str:

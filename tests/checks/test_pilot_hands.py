@@ -71,6 +71,14 @@ def test_a_breaker_to_be_reset_in_flight_is_graver(inches: float, severity: Seve
     assert "23.1357(d)" in finding.source
 
 
+def test_a_row_out_of_reach_is_one_finding_measured_at_its_farthest() -> None:
+    around = Surroundings(eye=eye(y=215.9, z=-700.0 + 101.6))
+    row = [fitted(f"s{i}", 40 * i, 0, "toggle") for i in range(4)]
+    (finding,) = found(panel(*row, around=around), "reach")
+    assert finding.items == ("s0", "s1", "s2", "s3")
+    assert finding.measured == pytest.approx(math.hypot(700, 120))
+
+
 def test_an_instrument_need_not_be_reached() -> None:
     assert found(panel(fitted("attitude", 900, 0)), "reach") == []
 

@@ -31,6 +31,13 @@ def test_letters_farther_off_must_be_higher() -> None:
     assert finding.required == pytest.approx(height_for(15, 762 * 2**0.5))
 
 
+def test_low_letters_are_one_finding_measured_at_the_worst() -> None:
+    lines = (words("FLAPS", 0, 0, 2.0), words("TRIM", 0, 50, 1.0), words("FUEL", 0, 90, 5.0))
+    (finding,) = found(panel(plate={"engravings": lines}), "letter-height")
+    assert set(finding.items) == {lines[0].id, lines[1].id}
+    assert finding.measured == 1.0
+
+
 @pytest.mark.parametrize(("tool", "wrong"), [(0.62, True), (0.63, False), (0.83, False), (0.84, True)])
 def test_strokes_are_a_sixth_to_an_eighth_of_the_height(tool: float, wrong: bool) -> None:
     project = panel(plate={"engravings": (words("FLAPS", 0, 0, 5.0),)}, profile={"engraving_tool": tool})
