@@ -1,0 +1,160 @@
+"""A DXF file as anybody's program may have written it: closed contours, open chains, points and texts, in mm.
+
+Lines, arcs, circles and polylines of model space are read, those in inserted blocks too, mirrored ones put upright.
+"""
+
+import io
+import logging
+import math
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from panelcad.errors import UnusableInput
+from panelcad.geometry.contour import Chain, Contour, Vertex, circle, closed_chain
+from panelcad.geometry.point import Point, distance
+from panelcad.geometry.segment import FULL_TURN, Arc
+from panelcad.geometry.track import Track
+from panelcad.intake.dxf_chains import Piece, chained
+from panelcad.intake.dxf_entities import Gathered, gather
+from panelcad.intake.dxf_unit import other_unit, stated_unit
+from panelcad.units import LARGEST_LENGTH, LengthUnit
+
+if TYPE_CHECKING:
+    from ezdxf.document import Drawing
+
+LARGEST_FILE: Final = 64 * 1024 * 1024
+EXPECTED: Final = "a DXF drawing of closed lines, arcs, circles and polylines"
+_ONE_CIRCLE: Final = 1e-4
+"""Arcs whose centres and radii agree to this many mm and that go all around are one circle."""
+
+
+@dataclass(frozen=True)
+class FoundContour:
+    layer: str
+    contour: Contour
+
+
+@dataclass(frozen=True)
+class FoundTrack:
+    """A chain that does not close."""
+
+    layer: str
+    track: Track
+
+
+@dataclass(frozen=True)
+class DxfFile:
+    """What a drawing holds, in mm; `unreadable` names kinds and layers of entities that are neither line nor arc."""
+
+    source: str
+    unit: LengthUnit
+    contours: tuple[FoundContour, ...]
+    tracks: tuple[FoundTrack, ...]
+    points: tuple[tuple[str, Point], ...]
+    texts: tuple[str, ...]
+    unreadable: tuple[tuple[str, str], ...]
+
+
+def read_dxf(path: Path | str, unit: LengthUnit | None = None) -> DxfFile:
+    """Read a drawing; `unit` is meant where the file states none. Raises `UnusableInput` in one sentence."""
+    file = Path(path)
+    content = _content(file)
+    found = _gathered(file, _drawing(file, content))
+    return _in_mm(str(file), found, _unit(file, content, found, unit))
+
+
+def _content(file: Path) -> bytes:
+    try:
+        size = file.stat().st_size
+        if size > LARGEST_FILE:
+            raise UnusableInput(str(file), "", f"it is {size // 1024**2} MB long", "a drawing of at most 64 MB")
+        return file.read_bytes()
+    except OSError as error:
+        raise UnusableInput(str(file), "", f"it cannot be read ({error.strerror})", EXPECTED) from None
+
+
+def _drawing(file: Path, content: bytes) -> "Drawing":
+    """The document, small faults of other programs repaired where ezdxf can."""
+    from ezdxf import recover  # noqa: PLC0415 - slow to load
+
+    logging.getLogger("ezdxf").addHandler(logging.NullHandler())  # what it repaired is no message of ours
+    if b"SECTION" not in content:
+        raise UnusableInput(str(file), "", "it is no DXF file", EXPECTED)
+    try:
+        if content.startswith(b"AutoCAD Binary DXF"):
+            return recover.readfile(file)[0]
+        return recover.read(io.BytesIO(content))[0]
+    except Exception as error:  # noqa: BLE001 - a damaged file makes ezdxf fail in any way
+        problem = f"it is no whole DXF file ({error or type(error).__name__})"
+        raise UnusableInput(str(file), "", problem, EXPECTED) from None
+
+
+def _gathered(file: Path, drawing: "Drawing") -> Gathered:
+    found = Gathered()
+    for entity in drawing.modelspace():
+        try:
+            gather(entity, found)
+        except Exception as error:  # noqa: BLE001 - as above
+            place = f"{entity.dxftype()} {entity.dxf.get('handle', '')} on layer {entity.dxf.get('layer', '0')}"
+            raise UnusableInput(
+                str(file), place, f"it is damaged ({error or type(error).__name__})", EXPECTED
+            ) from None
+    return found
+
+
+def _unit(file: Path, content: bytes, found: Gathered, named: LengthUnit | None) -> LengthUnit:
+    unit = stated_unit(content, found.texts) or named
+    if unit is not None:
+        return unit
+    other = other_unit(content)
+    problem = f"its unit is {other}" if other else "it does not say its unit"
+    raise UnusableInput(str(file), "", problem, "mm or in; name the unit that its numbers are in")
+
+
+def _in_mm(source: str, found: Gathered, unit: LengthUnit) -> DxfFile:
+    contours = [FoundContour(layer, _ring(vertices, unit)) for layer, vertices in found.closed]
+    tracks: list[FoundTrack] = []
+    for layer, pieces in found.pieces.items():
+        joined = chained([Piece(_scaled(piece.vertices, unit)) for piece in pieces])
+        contours += [FoundContour(layer, _ring(ring, LengthUnit.MM)) for ring in joined.closed]
+        tracks += [FoundTrack(layer, Track(piece.vertices)) for piece in joined.open]
+    points = tuple((layer, _point(at, unit)) for layer, at in found.points)
+    read = DxfFile(
+        source, unit, tuple(contours), tuple(tracks), points, tuple(found.texts), tuple(dict.fromkeys(found.unreadable))
+    )
+    _refuse_wild_numbers(read)
+    return read
+
+
+def _refuse_wild_numbers(read: DxfFile) -> None:
+    for found in read.contours:
+        if not all(abs(edge) <= LARGEST_LENGTH for edge in found.contour.bounds):
+            raise UnusableInput(read.source, f"layer {found.layer}", "a contour has wild numbers", "at most 100 m")
+
+
+def _point(at: Point, unit: LengthUnit) -> Point:
+    return Point(at.x * unit.mm, at.y * unit.mm)
+
+
+def _scaled(vertices: tuple[Vertex, ...], unit: LengthUnit) -> tuple[Vertex, ...]:
+    return tuple(Vertex(v.x * unit.mm, v.y * unit.mm, v.bulge) for v in vertices)
+
+
+def _ring(vertices: tuple[Vertex, ...], unit: LengthUnit) -> Contour:
+    """The contour through these vertices; arcs of one circle that go all around are that circle."""
+    chain = closed_chain(_scaled(vertices, unit))
+    return _as_circle(chain) or chain
+
+
+def _as_circle(chain: Chain) -> Contour | None:
+    first = chain.segments[0]
+    if not isinstance(first, Arc):
+        return None
+    arcs = [segment for segment in chain.segments if isinstance(segment, Arc)]
+    is_one = len(arcs) == len(chain.segments) and all(
+        distance(arc.centre, first.centre) <= _ONE_CIRCLE and abs(arc.radius - first.radius) <= _ONE_CIRCLE
+        for arc in arcs
+    )
+    goes_around = abs(sum(arc.sweep for arc in arcs) - FULL_TURN) < 1e-6
+    return circle(first.centre, 2 * first.radius) if is_one and goes_around and math.isfinite(first.radius) else None
