@@ -5,6 +5,7 @@ from enum import StrEnum
 from typing import Final
 
 from panelcad.drawing.display import Across, Along, Colour, Face, Pen, Text
+from panelcad.drawing.paper import Paper
 from panelcad.drawing.style import BLACK_ON_WHITE, NARROW, PAPER, WIDE, Line, Palette
 from panelcad.geometry.point import Point
 
@@ -14,6 +15,22 @@ PLAIN: Final = 2.5
 LARGE: Final = 3.5
 TITLE: Final = 5.0
 """Letter heights of ISO 3098-1 in mm."""
+
+
+@dataclass(frozen=True)
+class Letters:
+    """Heights of a sheet's plain letters and of its numbers and headings."""
+
+    plain: float
+    large: float
+
+
+_ON_LARGE_SHEETS: Final = 600.0
+
+
+def letters(paper: Paper) -> Letters:
+    """2.5 and 3.5 mm up to A2 and ANSI C, one step of ISO 3098 more on larger sheets."""
+    return Letters(LARGE, TITLE) if paper.width > _ON_LARGE_SHEETS else Letters(PLAIN, LARGE)
 
 
 class Ink(StrEnum):

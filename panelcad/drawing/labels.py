@@ -1,15 +1,17 @@
 """Short texts beside what they name, moved about until none covers another or, if it can be helped, a line."""
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from enum import Enum
 from typing import Final
 
 import shapely
 
-from panelcad.drawing.box import grown, overlap
+from panelcad.drawing.box import grown, overlap, size
+from panelcad.drawing.box import middle as middle_of
 from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path, Text
-from panelcad.drawing.inks import PLAIN, Inks
+from panelcad.drawing.inks import PLAIN, Inks, Letters
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point, distance, polar
@@ -46,14 +48,23 @@ CROWDED: Final = 0.08
 """A view with more leaders than this share deserves a larger sheet."""
 
 
+class Stand(Enum):
+    """Where a text had best stand: beside its spot, in the middle of what it names, or beside its centre lines."""
+
+    BESIDE = "beside"
+    MIDDLE = "middle"
+    QUARTER = "quarter"
+
+
 @dataclass(frozen=True)
 class Wish:
-    """A text and the spot it names; it may stand inside where there is room, else `radius` or more away."""
+    """A text and the spot it names; it stands within its room where there is one, else `radius` or more away."""
 
     text: str
     spot: Point
     radius: float
-    inside: bool = False
+    stand: Stand = Stand.BESIDE
+    room: Bounds = (0.0, 0.0, 0.0, 0.0)
     height: float = PLAIN
     face: Face = Face.REGULAR
     colour: Colour | None = None
@@ -104,14 +115,26 @@ class Ground:
         return best[1]
 
     def _is_taken(self, box: Bounds) -> bool:
-        x1, y1, x2, y2 = self._area
-        if box[0] < x1 or box[1] < y1 or box[2] > x2 or box[3] > y2:
+        if not _is_within(box, self._area):
             return True
         roomy = grown(box, AIR)
         return any(overlap(roomy, text) for text in self._texts)
 
     def _crossed(self, label: Label) -> int:
         return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
+
+
+def number_in(text: str, box: Bounds, letters: Letters) -> Wish:
+    """A bold number in the middle of a box, large where there is room."""
+    width, height = size(box)
+    fits_large = width >= text_width(text, letters.large, Face.BOLD) + 2.0 and height >= letters.large + 2.0
+    tall = letters.large if fits_large else letters.plain
+    return Wish(text, middle_of(box), min(width, height) / 2, Stand.MIDDLE, grown(box, -AIR), tall, Face.BOLD)
+
+
+def name_in(text: str, box: Bounds, height: float, colour: Colour) -> Wish:
+    """A name in the middle of a box, or beside it."""
+    return Wish(text, middle_of(box), min(size(box)) / 2, Stand.MIDDLE, grown(box, -AIR), height, Face.REGULAR, colour)
 
 
 def crowding(labels: Sequence[Label]) -> float:
@@ -128,26 +151,47 @@ def lines_of(contours: Iterable[Contour], tracks: Iterable[Track]) -> list[shape
 def _candidates(wish: Wish) -> Iterator[tuple[float, Label]]:
     """Places from the cheapest: inside where wished, then around the spot, farther and farther."""
     half_width = text_width(wish.text, wish.height, wish.face) / 2
-    for spot in _inside(wish, half_width):
-        yield 0.2 * distance(spot, wish.spot), Label(wish, spot, needs_leader=False)
-    outside = _NOT_INSIDE if wish.inside else 0.0
+    for spot in _STANDS[wish.stand](wish, half_width):
+        label = Label(wish, spot, needs_leader=False)
+        if _is_within(label.box, wish.room):
+            yield 0.2 * distance(spot, wish.spot), label
+    outside = 0.0 if wish.stand is Stand.BESIDE else _NOT_INSIDE
     for reach in _REACHES:
         for i, angle in enumerate(_ANGLES):
             spot = _around(wish, reach, angle, half_width)
             yield outside + reach + 0.05 * i + 0.5, Label(wish, spot, reach > _LEADER)
 
 
-def _inside(wish: Wish, half_width: float) -> Iterator[Point]:
-    """In the quarters between the centre lines, nearest to the middle first."""
-    if not wish.inside:
-        return
+def _beside(_wish: Wish, _half_width: float) -> Iterator[Point]:
+    yield from ()
+
+
+def _in_the_middle(wish: Wish, _half_width: float) -> Iterator[Point]:
+    """The spot itself, then places up and down and to both sides of it."""
+    width, height = size(wish.room)
+    steps = (0.0, 0.12, 0.24, 0.36)
+    for dx, dy in sorted(((dx, dy) for dx in steps for dy in steps), key=sum):
+        yield from (wish.spot.moved(x * width, y * height) for x in sorted({dx, -dx}) for y in sorted({dy, -dy}))
+
+
+def _in_a_quarter(wish: Wish, half_width: float) -> Iterator[Point]:
+    """Between the centre lines, nearest to the middle first."""
     steps = [wish.radius * share for share in (0.0, 0.12, 0.25, 0.4)]
-    offsets = sorted(((dx, dy) for dx in steps for dy in steps), key=sum)
-    for dx, dy in offsets:
+    for dx, dy in sorted(((dx, dy) for dx in steps for dy in steps), key=sum):
         across, up = half_width + 1.2 + dx, wish.height / 2 + 1.0 + dy
-        if math.hypot(across + half_width, up + wish.height / 2) > wish.radius:
-            continue
-        yield from (wish.spot.moved(x, y) for x in (across, -across) for y in (up, -up))
+        if math.hypot(across + half_width, up + wish.height / 2) < wish.radius:
+            yield from (wish.spot.moved(x, y) for x in (across, -across) for y in (up, -up))
+
+
+_STANDS: Final[dict[Stand, Callable[[Wish, float], Iterator[Point]]]] = {
+    Stand.BESIDE: _beside,
+    Stand.MIDDLE: _in_the_middle,
+    Stand.QUARTER: _in_a_quarter,
+}
+
+
+def _is_within(box: Bounds, room: Bounds) -> bool:
+    return room[0] <= box[0] and room[1] <= box[1] and box[2] <= room[2] and box[3] <= room[3]
 
 
 def _around(wish: Wish, reach: float, angle: float, half_width: float) -> Point:

@@ -8,19 +8,22 @@ from enum import Enum
 from typing import Final
 
 from panelcad.drawing.display import Across, Along, Bounds, Node, Path, Text
-from panelcad.drawing.inks import PLAIN, Inks
+from panelcad.drawing.inks import Inks
 from panelcad.drawing.spread import spread
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, polyline
 
-PITCH: Final = 3.6
-"""From text to text along a side."""
-REACH: Final = 26.0
-"""Room that ordinates need outside the view's box: run, crank, and a value of nine characters."""
+PITCH: Final = 1.44
+"""From text to text along a side, in heights of the letters."""
 _RUN: Final = 3.0
 _CRANK: Final = 6.0
 _SAME: Final = 0.005
 """Values nearer than this on paper are one ordinate."""
+
+
+def reach(height: float) -> float:
+    """Room in mm that ordinates need outside the view's box: run, crank, and a value of nine characters."""
+    return _RUN + _CRANK + 2.0 + 6.0 * height
 
 
 class Side(Enum):
@@ -61,27 +64,45 @@ class Ordinates:
     lines: tuple[Track, ...]
 
 
-def ordinates(marks: Sequence[Mark], view: Bounds, area: Bounds, inks: Inks) -> Ordinates | None:
+class Shared(Enum):
+    """Which sides bear the ordinates: whichever is nearer, or left and bottom, or right and top alone."""
+
+    NEARER = "nearer"
+    LOW = "low"
+    HIGH = "high"
+
+
+@dataclass(frozen=True)
+class Surround:
+    """A view's box, the area around it that ordinates may use, and how they are written."""
+
+    view: Bounds
+    area: Bounds
+    inks: Inks
+    height: float
+    shared: Shared = Shared.NEARER
+
+
+def ordinates(marks: Sequence[Mark], around: Surround) -> Ordinates | None:
     """Ordinates of all marks around a view; None where a side is too short for them."""
-    sides = list(_sides(marks, view))
     texts: list[Text] = []
     tracks: list[Track] = []
-    for side, found in sides:
-        laid = _laid(side, found, view, area, inks)
+    for side, found in _sides(marks, around):
+        laid = _laid(side, found, around)
         if laid is None:
             return None
         texts.extend(laid[0])
         tracks.extend(laid[1])
-    lines = Path(tuple(tracks), pen=inks.measure)
+    lines = Path(tuple(tracks), pen=around.inks.measure)
     return Ordinates((lines, *texts) if tracks else (), tuple(texts), tuple(tracks))
 
 
-def _sides(marks: Sequence[Mark], view: Bounds) -> Iterator[tuple[Side, list[Ordinate]]]:
-    x1, y1, x2, y2 = view
+def _sides(marks: Sequence[Mark], around: Surround) -> Iterator[tuple[Side, list[Ordinate]]]:
+    x1, y1, x2, y2 = around.view
     across = _grouped(marks, lambda mark: (mark.at.x, mark.at.y, mark.x_text))
     upward = _grouped(marks, lambda mark: (mark.at.y, mark.at.x, mark.y_text))
-    yield from zip((Side.BOTTOM, Side.TOP), _shared_out(across, y1, y2), strict=True)
-    yield from zip((Side.LEFT, Side.RIGHT), _shared_out(upward, x1, x2), strict=True)
+    yield from zip((Side.BOTTOM, Side.TOP), _shared_out(across, y1, y2, around.shared), strict=True)
+    yield from zip((Side.LEFT, Side.RIGHT), _shared_out(upward, x1, x2, around.shared), strict=True)
 
 
 @dataclass(frozen=True)
@@ -110,26 +131,33 @@ def _grouped(marks: Iterable[Mark], reading: Callable[[Mark], tuple[float, float
     return groups
 
 
-def _shared_out(groups: list[_Group], low: float, high: float) -> tuple[list[Ordinate], list[Ordinate]]:
-    """The ordinates of the low and of the high side: each group goes to the side that one of its marks is nearer to."""
+def _shared_out(groups: list[_Group], low: float, high: float, shared: Shared) -> tuple[list[Ordinate], list[Ordinate]]:
+    """The ordinates of the low and of the high side."""
     below: list[Ordinate] = []
     above: list[Ordinate] = []
     for group in groups:
-        if group.low - low <= high - group.high:
+        if _GOES_LOW[shared](group, low, high):
             below.append(Ordinate(group.along, group.high, group.text))
         else:
             above.append(Ordinate(group.along, group.low, group.text))
     return below, above
 
 
-def _laid(
-    side: Side, found: list[Ordinate], view: Bounds, area: Bounds, inks: Inks
-) -> tuple[list[Text], list[Track]] | None:
+_GOES_LOW: Final[dict[Shared, Callable[[_Group, float, float], bool]]] = {
+    Shared.NEARER: lambda group, low, high: group.low - low <= high - group.high,
+    Shared.LOW: lambda *_: True,
+    Shared.HIGH: lambda *_: False,
+}
+
+
+def _laid(side: Side, found: list[Ordinate], around: Surround) -> tuple[list[Text], list[Track]] | None:
+    area = around.area
     low, high = (area[0], area[2]) if side.is_across else (area[1], area[3])
-    places = spread([ordinate.along for ordinate in found], PITCH, low + PITCH / 2, high - PITCH / 2)
+    pitch = PITCH * around.height
+    places = spread([ordinate.along for ordinate in found], pitch, low + pitch / 2, high - pitch / 2)
     if places is None:
         return None
-    edge, outward = _edge(side, view)
+    edge, outward = _edge(side, around.view)
     texts, tracks = [], []
     for ordinate, place in zip(found, places, strict=True):
         ends = (
@@ -140,7 +168,7 @@ def _laid(
         )
         places_along = (ordinate.along, ordinate.along, place, place)
         tracks.append(polyline(*(_at(side, along, across) for along, across in zip(places_along, ends, strict=True))))
-        texts.append(_text(side, _at(side, place, ends[-1] + outward * 0.8), ordinate.text, inks))
+        texts.append(_text(side, _at(side, place, ends[-1] + outward * 0.8), ordinate.text, around))
     return texts, tracks
 
 
@@ -154,8 +182,9 @@ def _at(side: Side, along: float, across: float) -> Point:
     return Point(along, across) if side.is_across else Point(across, along)
 
 
-def _text(side: Side, at: Point, words: str, inks: Inks) -> Text:
+def _text(side: Side, at: Point, words: str, around: Surround) -> Text:
     """Read from below or from the right, as ISO 129-1 wants."""
     rotation = 90.0 if side.is_across else 0.0
     along = Along.RIGHT if side in {Side.BOTTOM, Side.LEFT} else Along.LEFT
-    return inks.text(words, at, PLAIN, along, Across.MIDDLE, rotation=rotation, colour=inks.note)
+    inks = around.inks
+    return inks.text(words, at, around.height, along, Across.MIDDLE, rotation=rotation, colour=inks.note)

@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import grown, middle, size
+from panelcad.drawing.box import grown
 from panelcad.drawing.clearance import Clearance, clearances
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Along, Bounds, Colour, Face, Group, Node, Path, walk
+from panelcad.drawing.display import Along, Group, Node, Path, walk
 from panelcad.drawing.extent import extent
-from panelcad.drawing.inks import LARGE, PLAIN
-from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of
+from panelcad.drawing.inks import Letters, letters
+from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of, name_in, number_in
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, drawing_papers
@@ -94,6 +94,10 @@ class _Behind:
     def seat(self) -> Seat | None:
         real = extent(self._groups(1.0))
         return seated(real, grown(above_title_block(self.paper), -_ROOM))
+
+    @property
+    def letters(self) -> Letters:
+        return letters(self.paper)
 
     @property
     def is_clear(self) -> bool:
@@ -180,25 +184,16 @@ class _Behind:
     def _item_wishes(self) -> Iterator[Wish]:
         for group in self.nodes:
             if group.layer == Layer.BODIES:
-                box = extent(group.nodes)
-                is_roomy = min(size(box)) >= 7.0
-                yield _centred(self.subject.numbers.items[group.owner], box, inside=is_roomy)
+                yield number_in(self.subject.numbers.items[group.owner], extent(group.nodes), self.letters)
 
     def _gap_wishes(self) -> Iterator[Wish]:
         for a, b, text in self.gap_ends:
-            yield Wish(text, halfway(a, b), 0.5, colour=self.subject.inks.alarm)
+            yield Wish(text, halfway(a, b), 0.5, height=self.letters.plain, colour=self.subject.inks.alarm)
 
     def _name_wishes(self) -> Iterator[Wish]:
         for group in self.nodes:
             if group.layer in {Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH}:
-                yield _centred(group.title, extent(group.nodes), inside=True, colour=self.subject.inks.note)
-
-
-def _centred(text: str, box: Bounds, *, inside: bool, colour: Colour | None = None) -> Wish:
-    """A bold number, or a plain name where it has a colour of its own, in or at the middle of a box."""
-    radius = max(size(box)) / 2 if inside else min(size(box)) / 2
-    height, face = (LARGE, Face.BOLD) if inside and colour is None else (PLAIN, Face.REGULAR)
-    return Wish(text, middle(box), radius, inside, height, face, colour)
+                yield name_in(group.title, extent(group.nodes), self.letters.plain, self.subject.inks.note)
 
 
 _MIRRORED: Final = "As the mechanic sees it: mirrored, X grows to the left. Numbers as on the front."

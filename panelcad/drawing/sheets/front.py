@@ -8,11 +8,11 @@ from typing import Final
 from panelcad.drawing.box import grown, size
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Bounds, Face, Node, Path, Text, walk
-from panelcad.drawing.inks import LARGE
-from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of
+from panelcad.drawing.inks import Letters, letters
+from panelcad.drawing.labels import CROWDED, Ground, Label, Stand, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
-from panelcad.drawing.ordinates import REACH, Mark, Ordinates, ordinates
+from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, drawing_papers
 from panelcad.drawing.schedule import Hole, holes
@@ -26,8 +26,6 @@ from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
 
-_INSIDE: Final = 7.0
-"""An opening at least so wide and high on paper, in mm, has its number inside."""
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
 
@@ -39,7 +37,7 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
     """
     fronts = []
     for paper in drawing_papers(subject.series):
-        seat = seated(plate.outline.bounds, grown(above_title_block(paper), -REACH))
+        seat = seated(plate.outline.bounds, grown(above_title_block(paper), -reach(letters(paper).plain)))
         if seat is None:
             continue
         front = _Front(subject, plate, paper, seat)
@@ -60,6 +58,10 @@ class _Front:
     plate: PlateLayout
     paper: Paper
     seat: Seat
+
+    @property
+    def letters(self) -> Letters:
+        return letters(self.paper)
 
     @cached_property
     def area(self) -> Bounds:
@@ -128,16 +130,20 @@ class _Front:
         x1, y1, x2, y2 = grown(self.seat.contour(hole.feature.contour).bounds, _OVER if is_large else _OVER / 2)
         return line(Point(x1, y), Point(x2, y)), line(Point(x, y1), Point(x, y2))
 
+    @property
+    def _surround(self) -> Surround:
+        return Surround(self.view, self.area, self.subject.inks, self.letters.plain)
+
     @cached_property
     def ordinates(self) -> Ordinates | None:
         """Ordinates of the outline, of all openings and of the attach screws; None where a side is too short."""
         mains = [self._mark(hole) for hole in self.holes if hole.is_main]
-        return ordinates([*self._outline_marks(), *mains], self.view, self.area, self.subject.inks)
+        return ordinates([*self._outline_marks(), *mains], self._surround)
 
     @cached_property
     def fewer_ordinates(self) -> Ordinates:
         """Those of the outline alone."""
-        return ordinates([*self._outline_marks()], self.view, self.area, self.subject.inks) or Ordinates((), (), ())
+        return ordinates([*self._outline_marks()], self._surround) or Ordinates((), (), ())
 
     def _mark(self, hole: Hole) -> Mark:
         x, y = hole.centre
@@ -160,7 +166,7 @@ class _Front:
     @cached_property
     def labels(self) -> list[Label]:
         ground = self._ground()
-        wishes = sorted((self._wish(hole) for hole in self.holes), key=lambda wish: not wish.inside)
+        wishes = sorted((self._wish(hole) for hole in self.holes), key=lambda wish: wish.stand is Stand.BESIDE)
         return [label for label in map(ground.place, wishes) if label is not None]
 
     def _ground(self) -> Ground:
@@ -174,10 +180,11 @@ class _Front:
         return Ground(texts, lines_of(edges, (*self.centre_lines, *scale.lines)), self.view)
 
     def _wish(self, hole: Hole) -> Wish:
-        width, height = size(self.seat.contour(hole.feature.contour).bounds)
+        box = self.seat.contour(hole.feature.contour).bounds
+        width, height = size(box)
         spot = self.seat.point(hole.centre)
-        room = text_width(hole.number, LARGE, Face.BOLD) + 3.0
-        if min(width, height) >= _INSIDE and width / 2 >= room:
-            return Wish(hole.number, spot, max(width, height) / 2, inside=True, height=LARGE, face=Face.BOLD)
+        large = self.letters.large
+        if min(width, height) >= 2 * large and width / 2 >= text_width(hole.number, large, Face.BOLD) + 3.0:
+            return Wish(hole.number, spot, max(width, height) / 2, Stand.QUARTER, box, large, Face.BOLD)
         face = Face.BOLD if hole.is_main else Face.REGULAR
-        return Wish(hole.number, spot, min(width, height) / 2, face=face)
+        return Wish(hole.number, spot, min(width, height) / 2, height=self.letters.plain, face=face)

@@ -12,10 +12,12 @@ from panelcad.drawing.table import PITCH
 
 _INDENT: Final = 5.0
 _GAP: Final = 1.0
+_WIDEST: Final = 330.0
 
 
 def caution_box(box: Bounds, inks: Inks) -> tuple[Node, ...]:
     """What must be read before cutting and before flight, side by side."""
+    box = (box[0], box[1], min(box[2], box[0] + _WIDEST), box[3])
     left, bottom, right, top = shrunk(box, 3.0)
     half = (left + right) / 2
     columns = (

@@ -9,11 +9,11 @@ from panelcad.drawing.box import middle, size
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, walk
 from panelcad.drawing.extent import extent
-from panelcad.drawing.inks import LARGE, PLAIN
-from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of
+from panelcad.drawing.inks import Letters, letters
+from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of, name_in, number_in
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds
-from panelcad.drawing.ordinates import REACH, Mark, Ordinates, ordinates
+from panelcad.drawing.ordinates import Mark, Ordinates, Shared, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, heading
 from panelcad.drawing.paper import Paper, Scale, drawing_papers, fitting_scale
 from panelcad.drawing.sheets.section_lines import chosen_lines
@@ -27,8 +27,9 @@ from panelcad.geometry.point import Point
 from panelcad.model.layout import PlateLayout
 
 _TITLE: Final = 10.0
-_NAMES: Final = 20.0
-"""Room beside A–A, which has its depths below and above."""
+_NAMES: Final = 12.0
+"""Room for names beside A–A, whose depths are below, and left of B–B, whose depths are at the right."""
+_SIDE: Final = {Direction.VERTICAL: Shared.LOW, Direction.HORIZONTAL: Shared.HIGH}
 _WORDS: Final = (
     "A–A upright, seen from the right; B–B level, seen from above. The pilot is at the left and below. "
     "Depths are from the sheet's front face."
@@ -64,14 +65,15 @@ def _sections(subject: Subject, plate: PlateLayout, paper: Paper) -> list["_Sect
     lines = chosen_lines(plate)
     real = [_extent(subject, plate, each) for each in lines]
     widths, heights = zip(*(size(box) for box in real), strict=True)
-    room = (x2 - x1 - 2 * REACH - 2 * _NAMES, y2 - y1 - 2 * REACH - _TITLE)
+    out = reach(letters(paper).plain)
+    room = (x2 - x1 - out - 3 * _NAMES, y2 - y1 - out - _NAMES - _TITLE)
     scale = fitting_scale((sum(widths), max(heights)), room)
     if scale is None:
         return []
     left = x1 + widths[0] * scale.factor + 2 * _NAMES + (room[0] - sum(widths) * scale.factor) / 2
     areas = ((x1, y1, left, y2), (left, y1, x2, y2))
     return [
-        _Section(subject, plate, letter, each, area, _seat(box, area, scale))
+        _Section(subject, plate, letters(paper), letter, each, area, _seat(box, area, scale))
         for letter, each, area, box in zip("AB", lines, areas, real, strict=True)
     ]
 
@@ -93,6 +95,7 @@ def _extent(subject: Subject, plate: PlateLayout, each: SectionLine) -> Bounds:
 class _Section:
     subject: Subject
     plate: PlateLayout
+    letters: Letters
     letter: str
     line: SectionLine
     area: Bounds
@@ -112,7 +115,7 @@ class _Section:
         yield from (node for label in self.labels for node in label.nodes(inks))
         name = f"{self.letter}–{self.letter}   {self._where}"
         at = ((self.area[0] + self.area[2]) / 2, self.area[3] - 4.0)
-        yield inks.text(name, at, LARGE, Along.CENTRE, Across.MIDDLE, face=Face.BOLD)
+        yield inks.text(name, at, self.letters.large, Along.CENTRE, Across.MIDDLE, face=Face.BOLD)
 
     @property
     def _where(self) -> str:
@@ -130,7 +133,8 @@ class _Section:
         face = self.seat.point(Point(0.0, 0.0))
         is_upright = self.line.across is Direction.VERTICAL
         marks.append(Mark(face, "0" if is_upright else "", "" if is_upright else "0"))
-        return ordinates(marks, self.view, self.area, self.subject.inks) or Ordinates((), (), ())
+        around = Surround(self.view, self.area, self.subject.inks, self.letters.plain, _SIDE[self.line.across])
+        return ordinates(marks, around) or Ordinates((), (), ())
 
     def _depth_mark(self, owner: str, box: Bounds) -> Mark:
         placed = next(each for each in self.plate.items if each.item.id == owner)
@@ -165,12 +169,7 @@ class _Section:
     @cached_property
     def _wishes(self) -> list[Wish]:
         numbers = self.subject.numbers.items
-        items = [_centred(numbers[owner], box, LARGE, Face.BOLD) for owner, box in self.bodies]
+        items = [number_in(numbers[owner], box, self.letters) for owner, box in self.bodies]
         named = [group for group in self.groups if group.layer in _NAMED]
-        return [*items, *(_centred(group.title, extent(group.nodes), PLAIN, Face.REGULAR) for group in named)]
-
-
-def _centred(text: str, box: Bounds, height: float, face: Face) -> Wish:
-    is_roomy = min(size(box)) >= 2 * height
-    radius = max(size(box)) / 2 if is_roomy else min(size(box)) / 2
-    return Wish(text, middle(box), radius, is_roomy, height, face)
+        note = self.subject.inks.note
+        return [*items, *(name_in(g.title, extent(g.nodes), self.letters.plain, note) for g in named)]
