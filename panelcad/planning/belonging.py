@@ -54,14 +54,12 @@ def _unmet(fitted: Fitted, need: Need) -> Finding:
             features=(need.words,),
         )
     rule = "no-controller" if need.controller else "need"
-    return finding(
-        rule,
-        Severity.ERROR,
-        (fitted.id,),
-        f"It needs a {need.words}, and nothing in the option is one",
-        _MAKERS,
-        features=(need.words,),
-    )
+    whole = not need.for_functions or set(need.for_functions) >= set(fitted.unit.provides)
+    words = f"It needs a {need.words}, and nothing in the option is one"
+    if not whole:
+        words = f"Without a {need.words} it gives no {', '.join(need.for_functions)}"
+    severity = Severity.ERROR if whole else Severity.WARNING
+    return finding(rule, severity, (fitted.id,), words, _MAKERS, features=(need.words,))
 
 
 def _fights(equipment: Equipment) -> Iterator[Finding]:

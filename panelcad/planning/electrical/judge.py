@@ -5,14 +5,18 @@ from dataclasses import dataclass
 
 from panelcad.model.equipment import Phase
 from panelcad.model.finding import Finding, Measure, Severity
+from panelcad.model.function import Function
 from panelcad.model.planning import ElectricalSystem
-from panelcad.planning.electrical.capacity import LIMIT, Endurance, rating, system_endurance
+from panelcad.planning.electrical.capacity import LIMIT, SHORT_LIMIT, Endurance, rating, system_endurance
 from panelcad.planning.electrical.circuits import CircuitLine, judge_circuits, schedule
 from panelcad.planning.electrical.loads import Load, PhaseLoad, load_by_phase, loads
 from panelcad.planning.equipment import Equipment
 from panelcad.planning.report import finding, unknown
 
 _RULE_OF_THUMB = "AC 43.13-1B paragraph 11-35a; a screening check, not an electrical load analysis"
+_SHORT = (
+    "approved installation manuals: up to 95 % with pitot heat and landing light on, at most 80 % without the light"
+)
 _BATTERY = "14 CFR 23.1353(h), older text: 30 minutes; capacity taken at 0.75 as approved installation manuals do"
 
 
@@ -76,21 +80,37 @@ def _overload(figures: Electrical) -> Iterator[Finding]:
     if figures.rating is None:
         yield unknown("alternator-unknown", "The alternator's rating is not entered, so the load is not judged")
         return
-    ids = tuple(alternator.id for alternator in figures.system.alternators)
     for row in figures.phases:
         if row.phase is not Phase.EMERGENCY and row.continuous > LIMIT * figures.rating:
-            yield finding(
-                "overload",
-                Severity.ERROR,
-                ids,
-                f"Continuous load in {row.phase} against 80 % of the alternator's rating",
-                _RULE_OF_THUMB,
-                features=(row.phase.value,),
-                measure=Measure.AMPERES,
-                measured=row.continuous,
-                required=LIMIT * figures.rating,
-                more_is_worse=True,
-            )
+            is_short = _is_short(row, figures, figures.rating)
+            yield _above(row, figures, figures.rating, SHORT_LIMIT if is_short else LIMIT)
+
+
+def _is_short(row: PhaseLoad, figures: Electrical, rating: float) -> bool:
+    """Whether only the landing light, beside the pitot heat, carries take-off or landing above 80 %, not above 95 %."""
+    on = [load for load in figures.loads if load.is_on(row.phase)]
+    light = sum(load.continuous or 0.0 for load in on if Function.LANDING_LIGHT in load.provides)
+    heated = any(Function.PITOT_HEAT in load.provides for load in on)
+    in_phase = row.phase in {Phase.TAKE_OFF, Phase.LANDING}
+    within = row.continuous - light <= LIMIT * rating and row.continuous <= SHORT_LIMIT * rating
+    return bool(light) and heated and in_phase and within
+
+
+def _above(row: PhaseLoad, figures: Electrical, rating: float, limit: float) -> Finding:
+    is_short = limit == SHORT_LIMIT
+    words = " while pitot heat and landing light are on" if is_short else ""
+    return finding(
+        "load-above-80" if is_short else "overload",
+        Severity.ADVICE if is_short else Severity.ERROR,
+        tuple(alternator.id for alternator in figures.system.alternators),
+        f"Continuous load in {row.phase} against {limit:.0%} of the alternator's rating{words}",
+        _SHORT if is_short else _RULE_OF_THUMB,
+        features=(row.phase.value,),
+        measure=Measure.AMPERES,
+        measured=row.continuous,
+        required=limit * rating,
+        more_is_worse=True,
+    )
 
 
 def _battery(figures: Electrical) -> Iterator[Finding]:

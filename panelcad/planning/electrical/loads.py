@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from panelcad.model.equipment import Draw, Duty, Phase, Power
+from panelcad.model.function import Function
 from panelcad.model.planning import AfterFailure, Circuit, ElectricalSystem
 from panelcad.planning.equipment import Equipment, Fitted
 
@@ -18,6 +19,7 @@ class Load:
     phases: tuple[Phase, ...]
     circuit: Circuit
     stated_breaker: float | None
+    provides: tuple[Function, ...] = ()
 
     @property
     def continuous(self) -> float | None:
@@ -54,7 +56,7 @@ def loads(equipment: Equipment) -> tuple[Load, ...]:
     if system is None:
         return ()
     own = (
-        Load(load.id, load.name, load.draw, load.duty, load.phases, load.circuit, load.circuit.breaker)
+        Load(load.id, load.name, load.draw, load.duty, load.phases, load.circuit, load.circuit.breaker, load.provides)
         for load in system.loads
     )
     return (*own, *(_load(fitted, system) for fitted in equipment.units if draws(fitted)))
@@ -68,7 +70,9 @@ def draws(fitted: Fitted) -> bool:
 def _load(fitted: Fitted, system: ElectricalSystem) -> Load:
     unit, circuit = fitted.unit, fitted.item.circuit
     breaker = circuit.breaker or unit.breaker
-    return Load(fitted.id, fitted.name, unit.draw(system.voltage), unit.duty, unit.phases, circuit, breaker)
+    return Load(
+        fitted.id, fitted.name, unit.draw(system.voltage), unit.duty, unit.phases, circuit, breaker, unit.provides
+    )
 
 
 @dataclass(frozen=True)

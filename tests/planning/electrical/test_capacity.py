@@ -70,6 +70,29 @@ def test_just_inside_and_just_outside_the_limit(rating: float, is_over: int) -> 
     assert ("overload" in rules(system(rating=rating))) == bool(is_over)
 
 
+LIGHTS = (
+    {"id": "heat", "name": "Pitot heat", "provides": ("pitot heat",), "draw": {"continuous": 6.5}},
+    {
+        "id": "light",
+        "name": "Landing light",
+        "provides": ("landing light",),
+        "draw": {"continuous": 7.5},
+        "phases": ("landing",),
+    },
+)
+
+
+@pytest.mark.parametrize(
+    ("other", "expected"), [(12.0, []), (16.0, ["load-above-80"]), (21.4, ["load-above-80"]), (21.6, ["overload"])]
+)
+def test_the_landing_light_may_carry_the_load_to_95_percent(other: float, expected: list[str]) -> None:
+    """Approved installation manuals. Of 37.4 A 80 % are 29.9 A and 95 % are 35.5 A."""
+    rest = {"id": "rest", "name": "Rest", "draw": {"continuous": other}}
+    entered = {"voltage": 14, "alternators": ({"id": "a", "name": "A", "rating": 37.4},), "loads": (*LIGHTS, rest)}
+    found = [f.rule for f in judge_electrical(kit.fitted(planning={"electrical": entered})) if f.measured]
+    assert found == expected
+
+
 def test_battery_endurance_of_the_installation_manuals_form() -> None:
     """35 Ah at 0.75; 43.5 A for 5 min, 48.1 A for 10 min, then 34.0 A: 1575 - 217.5 - 481 = 876.5 A-min, 40.8 min."""
     lasts = endurance(35.0, 0.75, normal=43.5, landing=48.1, kept=34.0)

@@ -1,0 +1,175 @@
+"""The figures of a judgement as short texts in the project's unit. What is not known says so."""
+
+from decimal import Decimal
+from typing import Final
+
+from panelcad.model.planning import LineKind
+from panelcad.model.project import AS_FOUND
+from panelcad.planning.cost import Cost
+from panelcad.planning.judge import Judgement
+from panelcad.planning.redundancy import missing_minimums
+from panelcad.planning.required import State
+from panelcad.units import LengthUnit, format_length, format_mass, format_money, mass_unit
+
+UNKNOWN: Final = "not known"
+
+
+def is_as_found(judgement: Judgement) -> bool:
+    return judgement.option.id == AS_FOUND
+
+
+def unit_of(judgement: Judgement) -> LengthUnit:
+    return judgement.equipment.project.unit
+
+
+def capital(text: str) -> str:
+    """The first letter large."""
+    return text[:1].upper() + text[1:]
+
+
+def counted(count: int, word: str) -> str:
+    """'1 error', '2 errors', '3 pieces of advice'."""
+    if word == "advice":
+        return f"{count} advice"
+    return f"{count} {word}{'' if count == 1 else 's'}"
+
+
+def sources(count: int, independent: int) -> str:
+    """'2', or '2, 1 independent' where they hang together."""
+    return str(count) if count == independent else f"{count}, {independent} independent"
+
+
+def unit_count(judgement: Judgement) -> str:
+    units = judgement.equipment.units
+    waiting = sum(1 for fitted in units if fitted.is_unplaced)
+    return f"{len(units)}, {waiting} not placed yet" if waiting else str(len(units))
+
+
+def bad_failures(judgement: Judgement) -> str:
+    kind = judgement.equipment.flight
+    if kind is None:
+        return UNKNOWN
+    return str(sum(1 for outcome in judgement.outcomes if missing_minimums(outcome, kind)))
+
+
+def flight(judgement: Judgement) -> str:
+    kind = judgement.equipment.flight
+    return kind.value if kind else "not stated"
+
+
+def missing(judgement: Judgement) -> str:
+    if judgement.equipment.flight is None:
+        return UNKNOWN
+    lacking = [result.requirement.title for result in judgement.required if result.state is State.MISSING]
+    return "; ".join(lacking) or "nothing"
+
+
+def worst_load(judgement: Judgement) -> str:
+    found = judgement.electrical
+    if found is None:
+        return UNKNOWN
+    more = f" and {counted(len(found.unknown), 'unknown load')}" if found.unknown else ""
+    return f"{found.worst.continuous:.1f} A in {found.worst.phase}{more}"
+
+
+def alternator_share(judgement: Judgement) -> str:
+    found = judgement.electrical
+    if found is None or found.share is None:
+        return UNKNOWN
+    return f"{'at least ' if found.unknown else ''}{found.share:.0%} of {found.rating:g} A"
+
+
+def battery(judgement: Judgement) -> str:
+    found = judgement.electrical
+    if found is None or found.endurance is None or found.endurance.total_minutes is None:
+        return UNKNOWN
+    return f"{'at most ' if found.unknown else ''}{found.endurance.total_minutes:.0f} min"
+
+
+def weight_difference(judgement: Judgement) -> str:
+    change = judgement.balance.change
+    text = signed_mass(change.known_mass_difference, unit_of(judgement))
+    return f"{text} and {counted(len(change.unknown), 'unknown item')}" if change.unknown else text
+
+
+def signed_mass(kg: float, unit: LengthUnit) -> str:
+    text = format_mass(kg, mass_unit(unit), places=1)
+    return f"+{text}" if kg > 0 and not text.startswith("0.0 ") else text
+
+
+def new_weight(judgement: Judgement) -> str:
+    new = judgement.balance.change.new
+    return UNKNOWN if new is None else format_mass(new.kg, mass_unit(unit_of(judgement)), places=1)
+
+
+def new_cg(judgement: Judgement) -> str:
+    new = judgement.balance.change.new
+    return UNKNOWN if new is None else format_arm(new.arm, unit_of(judgement))
+
+
+def format_arm(mm: float, unit: LengthUnit) -> str:
+    """An arm to a hundredth of an inch or a whole millimetre."""
+    return format_length(mm, unit, places=2 if unit is LengthUnit.INCH else 0)
+
+
+def useful_load(judgement: Judgement) -> str:
+    left = judgement.balance.change.useful_load
+    return UNKNOWN if left is None else format_mass(left, mass_unit(unit_of(judgement)), places=1)
+
+
+def equipment_cost(judgement: Judgement) -> str:
+    return money(judgement.cost.sum_of(LineKind.EQUIPMENT), judgement.cost)
+
+
+def labour(judgement: Judgement) -> str:
+    found = judgement.cost
+    amount = UNKNOWN if found.hourly_rate is None else format_money(found.sum_of(LineKind.LABOUR), found.currency)
+    return f"{found.total_hours:f} h, {amount}"
+
+
+def total(judgement: Judgement) -> str:
+    return money(judgement.cost.total, judgement.cost)
+
+
+def money(amount: Decimal, cost: Cost) -> str:
+    """The amount, 'at least' before it where something is not known."""
+    text = format_money(amount, cost.currency)
+    return text if cost.is_whole else f"at least {text}"
+
+
+def money_difference(amount: Decimal, cost: Cost) -> str:
+    return format_money(amount, cost.currency) if amount else "the least"
+
+
+def fits(judgement: Judgement) -> str:
+    found = judgement.space
+    if found.fits is None:
+        return UNKNOWN
+    if found.fits:
+        return "yes"
+    parts = [counted(found.errors, "error")] if found.errors else []
+    parts += [f"{len(found.not_placed)} not placed yet"] if found.not_placed else []
+    return f"no: {', '.join(parts)}"
+
+
+def faces(judgement: Judgement) -> str:
+    return f"{judgement.space.faces_before}, {judgement.space.faces}"
+
+
+def covered(judgement: Judgement) -> str:
+    return "; ".join(f"{plate.covered_share:.0%}" for plate in judgement.space.plates)
+
+
+def free_width(judgement: Judgement) -> str:
+    return "; ".join(f"{plate.free_width_share:.0%}" for plate in judgement.space.plates)
+
+
+def stack_left(judgement: Judgement) -> str:
+    unit = unit_of(judgement)
+    left = [format_length(stack.left, unit) for plate in judgement.space.plates for stack in plate.stacks]
+    return "; ".join(left) or "no stack"
+
+
+def room(judgement: Judgement) -> str:
+    rooms = [f"{room.count} × {room.title}" for room in judgement.space.rooms if room.count]
+    return "; ".join(rooms) or "nothing usual"
