@@ -16,7 +16,7 @@ from panelcad.store.project_file import load, save
 if TYPE_CHECKING:
     from panelcad.checks.report import CheckReport
 
-__all__ = ["Project", "check", "export_dxf", "layout", "load", "save", "sentence"]
+__all__ = ["Project", "check", "export_drawing", "export_dxf", "layout", "load", "save", "sentence"]
 
 
 def layout(project: Project, option: Option | str) -> Layout:
@@ -43,6 +43,13 @@ def export_dxf(project: Project, option: Option | str, plate: str, path: Path | 
     from panelcad.outputs.dxf import export_dxf as write  # noqa: PLC0415 - loads ezdxf
 
     write(project, _chosen(project, option), plate, path)
+
+
+def export_drawing(project: Project, option: Option | str, path: Path | str) -> None:
+    """Write the drawing of an option as PDF. Raises `UnknownName`, `UnusableInput`."""
+    from panelcad.outputs.drawing import export_drawing as write  # noqa: PLC0415 - loads reportlab
+
+    write(project, _chosen(project, option), Path(path))
 
 
 def _chosen(project: Project, option: Option | str) -> Option:

@@ -3,8 +3,9 @@
 import json
 import sys
 import traceback
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from datetime import datetime
 from pathlib import Path
 from typing import Annotated, Any, Final
 
@@ -65,7 +66,9 @@ def open_window(
     for file in files or []:
         if not file.exists() and not file.suffix:
             raise UnknownName("file or command", str(file), tuple(_command_names()))
-    raise UnusableInput("panelcad", "", "this build has no window yet")
+    from panelcad.desktop.start import run  # noqa: PLC0415 - Qt is needed for the window alone
+
+    raise typer.Exit(run(files or []))
 
 
 def _command_names() -> Iterator[str]:
@@ -109,6 +112,39 @@ def _print_report(project: Any, option: Any, report: Any) -> None:
     counts = [f"{report.count(severity)} {severity.value}" for severity in Severity]
     accepted = f", {len(report.accepted)} accepted" if report.accepted else ""
     out.print(f"  {' · '.join(counts)}{accepted} · geometry {report.fingerprint}")
+
+
+@app.command(epilog="Example: panelcad release tourer.panel.json --option glass --to papers")
+def release(
+    file: File,
+    option: Annotated[str, typer.Option("--option", metavar="NAME", help="The option to release.")],
+    to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the papers; made where missing.")],
+    by: Annotated[str, typer.Option("--by", metavar="WHO", help="Who releases it, for the release log.")] = "",
+    draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
+) -> None:
+    """Write all papers of one option: cutting files, drawing, manifest. Refuses while errors are open.
+
+    The release is entered in the project's log; the same geometry is issued again under the same letter.
+    """
+    from panelcad.outputs import release as releasing  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
+    from panelcad.store.project_file import load, save  # noqa: PLC0415
+
+    project = load(file)
+    with _progress("Writing papers") as tell:
+        if draft:
+            files = releasing.draft(project, option, to, ReleaseOptions(tell=tell))
+            said = "draft, not for cutting"
+        else:
+            today = datetime.now().astimezone().date().isoformat()
+            issued = releasing.release(project, option, to, today, ReleaseOptions(by=by, tell=tell))
+            save(issued.project, file)
+            files, again = issued.files, ", as issued before" if issued.was_reissued else ""
+            said = f"revision {issued.stamp.revision} of {issued.stamp.on}{again}"
+    for path in files:
+        out.print(str(path))
+    out.print(f"{len(files)} files of option [bold]{escape(option)}[/], {said}")
+    out.print(CAUTION, style="dim")
 
 
 @app.command(epilog="Example: panelcad new my.panel.json --sample tourer")
@@ -216,13 +252,13 @@ def _print_json(value: Any) -> None:
 
 
 @contextmanager
-def _progress(what: str) -> Iterator[None]:
-    """A turning mark on a terminal's error stream while the work lasts; nothing elsewhere."""
+def _progress(what: str) -> Iterator[Callable[[str], None]]:
+    """A turning mark on a terminal's error stream while the work lasts, told of each step; nothing elsewhere."""
     if err.is_terminal:
-        with err.status(f"{what} …"):
-            yield
+        with err.status(f"{what} …") as status:
+            yield lambda step: status.update(f"{what}: {step} …")
     else:
-        yield
+        yield lambda _: None
 
 
 def main() -> None:

@@ -149,3 +149,32 @@ def test_a_fault_of_the_program_has_its_own_exit_code(run, clean, tmp_path, monk
     code, _, complained = run("list", stored(clean, tmp_path), "--json")
     assert code == 3
     assert "ZeroDivisionError" in complained
+
+
+def test_a_release_is_entered_in_the_project_and_issued_again_the_same(run, clean: Project, tmp_path: Path) -> None:
+    file, papers = stored(clean, tmp_path), tmp_path / "papers"
+    code, printed, complained = run("release", file, "--option", "new", "--to", papers)
+    assert (code, complained) == (0, "")
+    assert "revision A" in printed
+    first = {path.name: path.read_bytes() for path in (papers / "new-A").iterdir()}
+    assert {Path(name).suffix for name in first} >= {".dxf", ".pdf", ".sha256"}
+    code, printed, _ = run("release", file, "--option", "new", "--to", papers)
+    assert code == 0
+    assert "as issued before" in printed
+    assert {path.name: path.read_bytes() for path in (papers / "new-A").iterdir()} == first
+
+
+def test_a_release_is_refused_while_errors_are_open_and_a_draft_is_pdf_only(
+    run, faulty: Project, tmp_path: Path
+) -> None:
+    file, papers = stored(faulty, tmp_path), tmp_path / "papers"
+    before = file.read_bytes()
+    code, _, complained = run("release", file, "--option", "new", "--to", papers)
+    assert code == 1
+    assert "not released" in complained
+    assert not papers.exists()
+    code, printed, _ = run("release", file, "--option", "new", "--to", papers, "--draft")
+    assert code == 0
+    assert "not for cutting" in printed
+    assert {path.suffix for path in papers.iterdir()} == {".pdf"}
+    assert file.read_bytes() == before

@@ -3,7 +3,7 @@
 import shutil
 import tempfile
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
 
@@ -49,9 +49,10 @@ def release(
     _refuse_uncuttable(option)
     entry, grown = _entry(project, option, on, options.by)
     mark = Stamp(entry.fingerprint, entry.revision, entry.on)
+    issue = Issue(replace(report, project=grown), mark, entry.changes)
     target = Path(folder) / f"{option.id}-{entry.revision}"
     try:
-        names = _issued(target, lambda beside: write_papers(Issue(report, mark, entry.changes), beside, options))
+        names = _issued(target, lambda beside: write_papers(issue, beside, options))
     except OSError as error:
         problem = f"the release cannot be written ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
