@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.page import Page
 from panelcad.drawing.sheets.behind import behind_page, clearance_pages
+from panelcad.drawing.sheets.engraving import engraving_pages
 from panelcad.drawing.sheets.equipment import equipment_pages
 from panelcad.drawing.sheets.findings import note_pages
 from panelcad.drawing.sheets.front import front_page
@@ -26,5 +27,7 @@ def _pages(subject: Subject) -> Iterator[Page]:
         yield behind_page(subject, plate)
         yield from clearance_pages(subject, plate)
     yield from (section_page(subject, plate) for plate in plates)
+    for plate in plates:
+        yield from engraving_pages(subject, plate)
     yield from equipment_pages(subject)
     yield from note_pages(subject)

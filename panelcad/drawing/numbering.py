@@ -3,7 +3,7 @@
 Cuts are numbered plate by plate in reading order: row by row from the top, each from the left. A cut's opening bears
 the cut's number (7), its other openings and its holes follow it (7.1, 7.2). An item has the number of its cut; items
 that share one add a letter from the top (7A, 7B); items without a cut and those mounted elsewhere come last.
-Attach screws are S1, S2, …, inner openings of a plate P1, P2, …
+Attach screws are S1, S2, …, inner openings of a plate P1, P2, …, engravings E1, E2, …
 """
 
 from collections.abc import Callable, Iterable, Iterator
@@ -22,11 +22,12 @@ Thing = TypeVar("Thing")
 
 @dataclass(frozen=True)
 class Numbering:
-    """Numbers by id: of cuts, of features (owner/name), of items."""
+    """Numbers by id: of cuts, of features (owner/name), of items, of engravings."""
 
     cuts: dict[str, str]
     features: dict[str, str]
     items: dict[str, str]
+    engravings: dict[str, str]
 
 
 def numbering(layout: Layout) -> Numbering:
@@ -36,7 +37,7 @@ def numbering(layout: Layout) -> Numbering:
     features = dict(_cut_features(placed, cuts))
     features.update(_series("S", (f for plate in layout.plates for f in _attach_in_order(plate))))
     features.update(_series("P", (f for plate in layout.plates for f in _in_reading_order(plate.inner, _centre))))
-    return Numbering(cuts, features, dict(_items(layout, cuts)))
+    return Numbering(cuts, features, dict(_items(layout, cuts)), dict(_engravings(layout)))
 
 
 def _in_reading_order(things: Iterable[Thing], place: Callable[[Thing], Point]) -> list[Thing]:
@@ -81,6 +82,12 @@ def _cut_features(placed: list[PlacedCut], cuts: dict[str, str]) -> Iterator[tup
 def _series(letter: str, features: Iterable[Feature]) -> Iterator[tuple[str, str]]:
     for number, feature in enumerate(features, 1):
         yield feature.id, f"{letter}{number}"
+
+
+def _engravings(layout: Layout) -> Iterator[tuple[str, str]]:
+    words = [e for plate in layout.plates for e in _in_reading_order(plate.plate.engravings, lambda e: Point(e.x, e.y))]
+    for number, engraving in enumerate(words, 1):
+        yield engraving.id, f"E{number}"
 
 
 def _items(layout: Layout, cuts: dict[str, str]) -> Iterator[tuple[str, str]]:

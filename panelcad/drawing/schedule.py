@@ -6,6 +6,7 @@ from typing import Final
 
 from panelcad.drawing.describe import hole_text, shape_text, turned_text
 from panelcad.drawing.subject import Subject
+from panelcad.geometry.contour import Rounded
 from panelcad.geometry.point import Point
 from panelcad.model.layout import Feature, FeatureKind, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, PlateState
@@ -24,6 +25,11 @@ class Hole:
     size: str
     purpose: str
     is_there: bool
+
+    @property
+    def is_circle(self) -> bool:
+        contour = self.feature.contour
+        return isinstance(contour, Rounded) and contour.is_circle
 
     @property
     def is_main(self) -> bool:

@@ -1,0 +1,74 @@
+"""The first-article inspection sheet as a PDF to be filled in, and as CSV for a measuring machine or a spreadsheet."""
+
+import csv
+import io
+from pathlib import Path
+from typing import Final
+
+from panelcad.drawing.drawing_plates import worked_plates
+from panelcad.drawing.inspection import characteristics
+from panelcad.drawing.page import bordered
+from panelcad.drawing.sheet import Sheet
+from panelcad.drawing.sheets.inspection import inspection_pages
+from panelcad.drawing.subject import Subject
+from panelcad.model.project import Option, Project
+from panelcad.outputs.drawing import DrawingOptions, drawn_subject, properties
+from panelcad.outputs.pdf import write_pdf
+from panelcad.store.atomic import write_atomically
+from panelcad.units import LengthUnit
+
+_DEFAULTS: Final = DrawingOptions()
+COLUMNS: Final = (
+    "characteristic",
+    "plate",
+    "feature",
+    "for",
+    "what",
+    "nominal",
+    "tolerance",
+    "unit",
+    "reference",
+    "measured",
+    "pass",
+    "option",
+    "revision",
+    "fingerprint",
+)
+
+
+def export_inspection(project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS) -> None:
+    """Write the inspection sheets of all plates that are worked on, as a PDF."""
+    shown = drawn_subject(project, option, options)
+    write_pdf(Path(path), inspection_sheets(shown), properties(shown, "First-article inspection"))
+
+
+def export_inspection_csv(
+    project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS
+) -> None:
+    """Write the same characteristics as comma-separated values (RFC 4180), UTF-8, one a line."""
+    write_atomically(Path(path), inspection_csv(drawn_subject(project, option, options)).encode())
+
+
+def inspection_sheets(shown: Subject) -> list[Sheet]:
+    return bordered(shown, [page for plate in worked_plates(shown) for page in inspection_pages(shown, plate)])
+
+
+def inspection_csv(shown: Subject) -> str:
+    """The lines; numbers are in the project's unit, with a point, to five decimals at most."""
+    stream = io.StringIO()
+    writer = csv.writer(stream)
+    writer.writerow(COLUMNS)
+    mark = shown.stamp
+    for plate in worked_plates(shown):
+        for number, each in enumerate(characteristics(shown, plate), 1):
+            nominal = each.words if each.nominal is None else _number(each.nominal, shown.unit)
+            tolerance = "" if each.tolerance is None else _number(each.tolerance, shown.unit)
+            unit = "" if each.nominal is None else shown.unit.value
+            reference = "yes" if each.is_reference else "no"
+            what = (number, plate.plate.id, each.feature, each.purpose, each.what, nominal, tolerance, unit, reference)
+            writer.writerow((*what, "", "", shown.option.id, mark.revision or "draft", mark.fingerprint))
+    return stream.getvalue()
+
+
+def _number(mm: float, unit: LengthUnit) -> str:
+    return f"{round(mm / unit.mm, 5):.5f}".rstrip("0").rstrip(".")
