@@ -16,7 +16,7 @@ class Chooser(QWidget):
         self.bench = bench
         self.box = QComboBox()
         self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
-        self.box.setMaximumWidth(220)
+        self.box.setMaximumWidth(300)
         self.box.setAccessibleName(self.word)
         label = QLabel(f"&{self.word}")
         label.setProperty("role", "faint")

@@ -23,7 +23,7 @@ class Settings(QObject):
 
     def __init__(self) -> None:
         super().__init__()
-        self._store = QSettings("panelcad", "panelcad")
+        self._store = QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "panelcad", "panelcad")
 
     def _text(self, key: str, default: str = "") -> str:
         return str(self._store.value(key, default))

@@ -1,6 +1,6 @@
 """The middle of the window: cautions above, rulers along two sides, the canvas between them."""
 
-from PySide6.QtCore import QRectF, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -60,9 +60,7 @@ class Workspace(QWidget):
         bench = self._bench
         for ruler in self._rulers:
             ruler.take(bench.theme, bench.unit, mirrored=bench.stage.view.is_mirrored)
-        box = bench.stage.scene.box((bench.stage.plate_id,))
-        step = bench.settings.step("grid", bench.unit) if bench.settings.shows_grid and box else 0.0
+        step = bench.settings.step("grid", bench.unit) if bench.settings.shows_grid else 0.0
         ink = QColor(bench.theme.ink)
         ink.setAlphaF(0.10)
-        area = QRectF(box[0], box[1], box[2] - box[0], box[3] - box[1]) if box else QRectF()
-        self._grid.lay(area, step, ink)
+        self._grid.lay(bench.stage.scene.area(bench.stage.plate_id), step, ink)

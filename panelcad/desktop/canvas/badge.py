@@ -8,6 +8,8 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, 
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 _RADIUS: Final = 9.0
+_SMALL: Final = 6.5
+"""Advice and what was accepted stand back behind what must be put right."""
 
 
 class MarkKind(StrEnum):
@@ -61,7 +63,8 @@ class Badge(QGraphicsItem):
     def __init__(self, kind: MarkKind, ground: QColor, ink: QColor, *, stands_out: bool) -> None:
         super().__init__()
         self._kind, self._ground, self._ink = kind, ground, ink
-        self._radius = _RADIUS * (1.35 if stands_out else 1.0)
+        plain = _RADIUS if kind in {MarkKind.ERROR, MarkKind.WARNING} else _SMALL
+        self._radius = plain * (1.35 if stands_out else 1.0)
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
 
     def boundingRect(self) -> QRectF:

@@ -4,7 +4,7 @@ from math import ceil, floor
 from typing import Final
 
 from PySide6.QtCore import QLineF, QRectF
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtGui import QColor, QPainter, QPainterPath
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from panelcad.desktop.canvas.overlay import thin
@@ -18,28 +18,30 @@ class GridItem(QGraphicsItem):
     def __init__(self) -> None:
         super().__init__()
         self._step = 0.0
-        self._area = QRectF()
+        self._area = QPainterPath()
         self._colour = QColor()
         self.setZValue(_HEIGHT)
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
-    def lay(self, area: QRectF, step: float, colour: QColor) -> None:
+    def lay(self, area: QPainterPath, step: float, colour: QColor) -> None:
         """Cover this area with lines `step` mm apart through the origin; none where it is 0."""
         self.prepareGeometryChange()
         self._area, self._step, self._colour = area, step, colour
         self.setVisible(step > 0)
 
     def boundingRect(self) -> QRectF:
-        return self._area
+        return self._area.boundingRect()
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
         scale = painter.worldTransform().m11() / painter.device().devicePixelRatioF()
         step = coarsened(self._step, scale)
-        part = option.exposedRect.intersected(self._area)
+        part = option.exposedRect.intersected(self._area.boundingRect())
+        painter.save()
+        painter.setClipPath(self._area)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
         painter.setPen(thin(self._colour, 1.0))
         painter.drawLines(_lines(part, step))
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=True)
+        painter.restore()
 
 
 def coarsened(step: float, pixels_per_mm: float) -> float:

@@ -21,6 +21,7 @@ from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point, middle
 
 _ABOVE: Final = 1_000_000.0
+_BADGE_HEIGHTS: Final = {MarkKind.ACCEPTED: 3.0, MarkKind.ADVICE: 3.1, MarkKind.WARNING: 3.2, MarkKind.ERROR: 3.3}
 
 
 class Highlight(StrEnum):
@@ -95,6 +96,11 @@ class Overlay:
             if mark not in self._marks and mark.where:
                 self._marks[mark] = self._mark_items(mark)
 
+    @property
+    def marks(self) -> tuple[Mark, ...]:
+        """The marks that are shown."""
+        return tuple(self._marks)
+
     def _mark_items(self, mark: Mark) -> list[QGraphicsItem]:
         colour = QColor(self._theme.severity[mark.kind.value])
         made: list[QGraphicsItem] = []
@@ -106,7 +112,7 @@ class Overlay:
         badge.setPos(QPointF(*middle(mark.where[0], mark.where[-1])))
         badge.setToolTip(mark.title)
         badge.setData(0, mark.key)
-        made.append(self._add(badge, 4 if mark.stands_out else 3))
+        made.append(self._add(badge, 4 if mark.stands_out else _BADGE_HEIGHTS[mark.kind]))
         return made
 
     def mark_at(self, at: Point) -> str:

@@ -162,11 +162,12 @@ class PanelScene(QGraphicsScene):
     def _highlight(self) -> None:
         wanted: dict[str, Highlight] = dict.fromkeys(self._hovered, Highlight.HOVERED)
         wanted |= dict.fromkeys(self._selected, Highlight.SELECTED)
-        self.overlay.set_highlights({owner: (self._area(owner), how) for owner, how in wanted.items()})
+        self.overlay.set_highlights({owner: (self.area(owner), how) for owner, how in wanted.items()})
         if self._shift[0]:
             self.overlay.shift_highlights(*self._shift)
 
-    def _area(self, owner: str) -> QPainterPath:
+    def area(self, owner: str) -> QPainterPath:
+        """What an owner covers, in mm."""
         path = QPainterPath()
         for item in self.groups:
             if item.owner == owner and item.isVisible():

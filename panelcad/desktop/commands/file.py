@@ -30,6 +30,12 @@ def _save_as(parts: Parts) -> None:
     parts.desk.save_as()
 
 
+def _release(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.release import release_option  # noqa: PLC0415 - the writers load when they are needed
+
+    release_option(parts)
+
+
 def _close(parts: Parts) -> None:
     parts.window.show_start_page()
 
@@ -48,6 +54,18 @@ ACTIONS: Final = (
     Action("file.open", "&Open…", "&File", 0, _open, _Keys.Open, icon="open", on_bar=True, hint="Open a project file"),
     Action("file.save", "&Save", "&File", 1, _save, _Keys.Save, has_panel, icon="save", on_bar=True),
     Action("file.save-as", "Save &as…", "&File", 1, _save_as, "Ctrl+Shift+S", has_panel),
+    Action(
+        "file.release",
+        "&Release to the machinist…",
+        "&File",
+        2,
+        _release,
+        "Ctrl+R",
+        has_panel,
+        icon="release",
+        hint="Write the cutting files and papers of this option",
+        on_bar=True,
+    ),
     Action("file.start", "S&tart page", "&File", 3, _close, "Ctrl+W", has_panel),
     Action("file.quit", "&Quit", "&File", 3, _quit, "Ctrl+Q"),
 )

@@ -49,7 +49,8 @@ class FindingRow(QStyledItemDelegate):
         painter.setFont(_small(option.font))
         painter.setPen(QColor(theme.faint))
         low = room.adjusted(0, 0, 0, -2 * _PADDING)
-        painter.drawText(low, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, entry.title)
+        title = painter.fontMetrics().elidedText(entry.title, Qt.TextElideMode.ElideRight, low.width())
+        painter.drawText(low, Qt.AlignmentFlag.AlignBottom | Qt.AlignmentFlag.AlignLeft, title)
 
 
 _WRAP: Final = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt.AlignmentFlag.AlignTop)

@@ -28,9 +28,9 @@ class ManyThings(Form):
             field.refused.connect(bench.told)
         self.row("&Right", self.dx)
         self.row("&Up", self.dy)
-        move = QPushButton("&Move")
-        move.clicked.connect(self._move)
-        self.row("", move)
+        self.move_button = QPushButton("&Move")
+        self.move_button.clicked.connect(self._move)
+        self.row("", self.move_button)
         self.end()
         self.refresh(bench.document.project)
 

@@ -1,0 +1,132 @@
+"""Releasing an option: who and where to; then all papers are written, with progress, and the folder is shown."""
+
+from datetime import UTC, datetime
+from pathlib import Path
+
+from PySide6.QtCore import QUrl
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgressDialog, QVBoxLayout, QWidget
+
+from panelcad.desktop.dialogs.folder_field import FolderField
+from panelcad.desktop.fields import TextField
+from panelcad.desktop.panes.form import Form
+from panelcad.desktop.window_parts import Parts
+from panelcad.errors import PanelcadError, ReleaseRefused
+from panelcad.outputs.release import Released, draft, release
+from panelcad.outputs.release_papers import ReleaseOptions
+
+
+class ReleaseQuestion(QDialog):
+    """Who releases, where the papers go, and what must be true before metal is cut."""
+
+    def __init__(self, parent: QWidget, option: str, folder: Path, initials: str) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Release to the machinist")
+        self.setMinimumWidth(560)
+        self.by = TextField("Released by")
+        self.by.setText(initials)
+        self.folder = FolderField("Folder", folder)
+        form = Form()
+        form.heading(f"Option '{option}'")
+        form.row("Released &by", self.by)
+        form.row("&Folder", self.folder)
+        form.words(
+            "Cutting files, drawing, list of changes and manifest are written to a folder of their own, all of one "
+            "revision. The option is locked then; a later change opens a new revision."
+        )
+        form.words(
+            "This approves nothing. Do not cut before the data are approved and a paper or scrap template has been "
+            "tried in the aircraft.",
+            "heading",
+        )
+        buttons = QDialogButtonBox()
+        buttons.addButton("&Release", QDialogButtonBox.ButtonRole.AcceptRole).setDefault(True)
+        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(form)
+        column.addWidget(buttons)
+
+
+def release_option(parts: Parts) -> None:
+    """Ask, then write; a refusal says why and offers a draft."""
+    bench = parts.bench
+    question = ReleaseQuestion(
+        parts.window, bench.document.option.name, _suggested_folder(parts), bench.settings.initials
+    )
+    if question.exec() != QDialog.DialogCode.Accepted:
+        return
+    by, folder = question.by.text().strip(), question.folder.path
+    bench.settings.initials = by
+    try:
+        _release(parts, folder, by)
+    except ReleaseRefused as refusal:
+        _offer_draft(parts, folder, by, str(refusal))
+    except PanelcadError as fault:
+        parts.asking.tell("Nothing was released", str(fault))
+
+
+def _release(parts: Parts, folder: Path, by: str) -> None:
+    document = parts.bench.document
+    today = datetime.now(tz=UTC).astimezone().date().isoformat()
+    with _Progress(parts.window) as progress:
+        options = ReleaseOptions(by=by, tell=progress.tell)
+        released = release(document.project, document.option_id, folder, today, options)
+    if not released.was_reissued:
+        document.record_release(released.project)
+        parts.desk.save()
+    _tell(parts, released)
+
+
+def _offer_draft(parts: Parts, folder: Path, by: str, refusal: str) -> None:
+    """A draft is a drawing only, marked as not for cutting."""
+    write, leave = "Write a &draft drawing", "&Close"
+    detail = "A draft is a PDF marked 'not for cutting'; no cutting file is written."
+    if parts.asking.choice("Not released", refusal, detail, write, leave) != write:
+        return
+    document = parts.bench.document
+    with _Progress(parts.window) as progress:
+        files = draft(document.project, document.option_id, folder, ReleaseOptions(by=by, tell=progress.tell))
+    parts.bench.told.emit(f"Wrote {files[0]}")
+    _show_folder(folder)
+
+
+def _tell(parts: Parts, released: Released) -> None:
+    names = ", ".join(file.name for file in released.files)
+    again = " again" if released.was_reissued else ""
+    show, leave = "&Show the folder", "&Close"
+    words = f"Revision {released.stamp.revision_text} is released{again}."
+    if parts.asking.choice("Released", words, f"{released.folder}\n\n{names}", show, leave) == show:
+        _show_folder(released.folder)
+
+
+def _show_folder(folder: Path) -> None:
+    QDesktopServices.openUrl(QUrl.fromLocalFile(str(folder)))
+
+
+def _suggested_folder(parts: Parts) -> Path:
+    return parts.desk.folder() / "released"
+
+
+class _Progress:
+    """Says which paper is being written."""
+
+    def __init__(self, parent: QWidget) -> None:
+        self._dialog = QProgressDialog("Checking the option", "", 0, 0, parent)
+        self._dialog.setWindowTitle("Releasing")
+        self._dialog.setCancelButton(None)
+        self._dialog.setMinimumDuration(400)
+
+    def __enter__(self) -> "_Progress":
+        self.tell("Checking the option")
+        return self
+
+    def tell(self, words: str) -> None:
+        self._dialog.setLabelText(words)
+        self._dialog.setValue(0)
+        QApplication.processEvents()
+
+    def __exit__(self, *error: object) -> None:
+        self._dialog.close()
+        self._dialog.deleteLater()

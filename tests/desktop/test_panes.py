@@ -1,0 +1,232 @@
+import pytest
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from panelcad.desktop.panes.findings import FindingsPane
+
+
+def pane(hands, name):
+    return hands.window.docks.dock(name).widget()
+
+
+def type_into(field, text: str) -> None:
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+
+
+# Properties
+
+
+@pytest.mark.parametrize(
+    ("text", "mm"), [("25", 25.0), ("1 in", 25.4), ("3 1/8in + 0,6", 79.975), ("100/8", 12.5), ("-4.5 mm", -4.5)]
+)
+def test_a_position_is_typed_in_any_unit(hands, text, mm) -> None:
+    hands.click(0, 50)
+    type_into(pane(hands, "properties").sheet.across, text)
+    assert hands.item("two").x == pytest.approx(mm)
+    assert [step.title for step in hands.window.bench.document.done] == ["Move two"]
+
+
+def test_nonsense_is_marked_and_changes_nothing(hands) -> None:
+    hands.click(0, 50)
+    field = pane(hands, "properties").sheet.across
+    type_into(field, "3 apples")
+    assert field.property("wrong") is True
+    assert "cannot be read" in field.toolTip()
+    assert hands.item("two").x == 0.0
+    QTest.keyClick(field, Qt.Key.Key_Escape)
+    assert field.text() == "0"
+
+
+def test_a_position_can_be_given_from_another_thing(hands) -> None:
+    hands.click(0, 50)
+    sheet = pane(hands, "properties").sheet
+    sheet.origin.setCurrentIndex(sheet.origin.findText("one"))
+    sheet.origin.activated.emit(sheet.origin.currentIndex())
+    assert sheet.across.text() == "200"
+    type_into(sheet.across, "100")
+    assert hands.item("two").x == -100.0
+
+
+def test_the_position_follows_a_drag(hands) -> None:
+    hands.click(0, 50)
+    sheet = pane(hands, "properties").sheet
+    hands.press(0, 50)
+    hands.move(20, 60)
+    hands.move(33, 80, held=Qt.KeyboardModifier.AltModifier)
+    assert float(sheet.across.text()) == pytest.approx(33, abs=1)
+    hands.key(Qt.Key.Key_Escape)
+    assert sheet.across.text() == "0"
+
+
+def test_renaming_and_turning(hands) -> None:
+    hands.click(0, 50)
+    type_into(pane(hands, "properties").sheet.name, "Clock")
+    type_into(pane(hands, "properties").sheet.turn, "22,5")
+    assert hands.item("two").name == "Clock"
+    assert hands.item("two").rotation == 22.5
+
+
+def test_several_things_move_by_figures(hands) -> None:
+    hands.drag((-260, 120), (100, 0))
+    sheet = pane(hands, "properties").sheet
+    type_into(sheet.dx, "10")
+    QTest.mouseClick(sheet.move_button, Qt.MouseButton.LeftButton)
+    assert [hands.item(name).x for name in ("one", "two", "three")] == [-190.0, 10.0, 200.0]
+
+
+# Library
+
+
+def test_the_library_is_searched(hands) -> None:
+    library = pane(hands, "library")
+    everything = library.model.rowCount()
+    QTest.keyClicks(library.search, "altimeter")
+    assert 0 < library.model.rowCount() < everything
+    assert "ltimeter" in library.model.index(0).data()
+
+
+def test_words_that_suit_nothing_say_so(hands) -> None:
+    library = pane(hands, "library")
+    QTest.keyClicks(library.search, "zzzzzz")
+    assert library.model.rowCount() == 0
+    assert library.none.isVisible()
+
+
+def test_a_double_click_puts_a_cutout_on_a_free_place(hands) -> None:
+    library = pane(hands, "library")
+    QTest.keyClicks(library.search, "altimeter")
+    where = library.list.visualRect(library.model.index(0)).center()
+    viewport = library.list.viewport()
+    QTest.mouseClick(viewport, Qt.MouseButton.LeftButton, pos=where)
+    QTest.mouseDClick(viewport, Qt.MouseButton.LeftButton, pos=where)
+    option = hands.window.bench.document.option
+    assert len(option.items) == 4
+    assert hands.window.bench.selection.ids == (option.items[-1].id,)
+    assert len(hands.window.bench.document.done) == 1
+    report = hands.window.bench.judge
+    report.check_now()
+    assert not any("overlap" in finding.problem for finding in report.report.findings)
+
+
+def test_a_cutout_is_dragged_onto_the_panel(hands, qtbot) -> None:
+    library, viewport = pane(hands, "library"), hands.view.viewport()
+    data = library.model.mimeData([library.model.index(0)])
+    at = hands.pixel(100, 80)
+    left, none = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.AltModifier
+    copy = Qt.DropAction.CopyAction
+    QApplication.sendEvent(viewport, QDragEnterEvent(at, copy, data, left, none))
+    QApplication.sendEvent(viewport, QDragMoveEvent(at, copy, data, left, none))
+    assert len(hands.window.bench.document.option.items) == 3
+    QApplication.sendEvent(viewport, QDropEvent(QPointF(at), copy, data, left, none))
+    placed = hands.window.bench.document.option.items[-1]
+    assert (placed.x, placed.y) == pytest.approx((100, 80), abs=1)
+    assert len(hands.window.bench.document.done) == 1
+
+
+def test_a_cutout_in_hand_is_put_down_by_clicks_until_escape(hands) -> None:
+    library = pane(hands, "library")
+    library.list.setCurrentIndex(library.model.index(0))
+    QTest.mouseClick(library.place, Qt.MouseButton.LeftButton)
+    for x in (-100, 110):
+        hands.hover(x, -80)
+        hands.click(x, -80)
+    hands.key(Qt.Key.Key_Escape)
+    assert hands.window.toolbox.tool_id == "select"
+    assert len(hands.window.bench.document.option.items) == 5
+    assert [step.title[:5] for step in hands.window.bench.document.done] == ["Place", "Place"]
+
+
+# Findings
+
+
+def test_findings_come_up_while_dragging(hands, qtbot) -> None:
+    findings = pane(hands, "findings")
+    assert not any("overlap" in entry.words for entry in findings.model.entries)
+    hands.press(-200, 50)
+    for x in range(-190, -29, 20):
+        hands.move(x, 50)
+    qtbot.waitUntil(lambda: any("overlap" in entry.words for entry in findings.model.entries))
+    hands.key(Qt.Key.Key_Escape)
+    qtbot.waitUntil(lambda: not any("overlap" in entry.words for entry in findings.model.entries))
+
+
+def overlap(hands, qtbot) -> FindingsPane:
+    """Two instruments one over the other."""
+    hands.drag((-200, 50), (-30, 50), steps=10)
+    findings = pane(hands, "findings")
+    qtbot.waitUntil(lambda: any("overlap" in entry.words for entry in findings.model.entries))
+    return findings
+
+
+def test_a_click_on_a_finding_goes_there(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    zoom = hands.view.zoom
+    row = next(i for i, entry in enumerate(findings.model.entries) if "overlap" in entry.words)
+    where = findings.list.visualRect(findings.model.index(row)).center()
+    QTest.mouseClick(findings.list.viewport(), Qt.MouseButton.LeftButton, pos=where)
+    assert hands.view.zoom > zoom
+    finding = findings.model.entries[row].finding
+    x1, y1, x2, y2 = hands.view.seen()
+    assert all(x1 < x < x2 and y1 < y < y2 for x, y in finding.where)
+    assert hands.window.bench.stage.current_finding == finding.identity
+
+
+def test_findings_are_marked_on_the_canvas_and_a_mark_can_be_picked(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    overlay = hands.window.bench.stage.scene.overlay
+    marked = {mark.key: mark for mark in overlay.marks}
+    shown = [entry.finding for entry in findings.model.entries if entry.finding.where]
+    assert {finding.identity for finding in shown} <= set(marked)
+    finding = next(f for f in shown if "overlap" in f.problem)
+    x = sum(point[0] for point in finding.where) / len(finding.where)
+    y = sum(point[1] for point in finding.where) / len(finding.where)
+    hands.click(x, y)
+    assert hands.window.bench.stage.current_finding in marked
+
+
+def test_the_filter_leaves_only_errors(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    findings.filter.setFocus()
+    QTest.keyClick(findings.filter, Qt.Key.Key_Down)
+    findings.filter.activated.emit(findings.filter.currentIndex())
+    assert findings.model.entries
+    assert {entry.kind.value for entry in findings.model.entries} == {"error"}
+
+
+# The list of things
+
+
+def test_choosing_in_the_list_chooses_on_the_canvas(hands) -> None:
+    items = pane(hands, "items")
+    row = items.tree.findItems("three", Qt.MatchFlag.MatchExactly)[0]
+    QTest.mouseClick(
+        items.tree.viewport(), Qt.MouseButton.LeftButton, pos=items.tree.visualItemRect(row).center() - QPoint(10, 0)
+    )
+    assert hands.window.bench.selection.ids == ("three",)
+
+
+def test_choosing_on_the_canvas_chooses_in_the_list(hands) -> None:
+    hands.click(0, 50)
+    items = pane(hands, "items")
+    assert [row.text(0) for row in items.tree.selectedItems()] == ["two"]
+
+
+# What was done
+
+
+def test_the_history_goes_back_and_forth(hands) -> None:
+    first = hands.window.bench.document.project
+    hands.click(0, 50)
+    hands.key(Qt.Key.Key_Right)
+    hands.key(Qt.Key.Key_Up)
+    last = hands.window.bench.document.project
+    history = pane(hands, "history")
+    history.go_to(0)
+    assert hands.window.bench.document.project is first
+    history.go_to(2)
+    assert hands.window.bench.document.project is last
