@@ -19,11 +19,16 @@ def before_finish(plan: Plan, thickness: float) -> Plan:
     return replace(plan, loops=tuple(_cut_size(loop, thickness) for loop in plan.loops))
 
 
+def finish_on(layer: Layer, thickness: float) -> float:
+    """How many mm the contours of a layer are cut outside their finished place; the sheet's edge lies inside it."""
+    if layer not in CUT_THROUGH or layer in _NOT_COATED:
+        return 0.0
+    return -thickness if layer is Layer.OUTLINE else thickness
+
+
 def _cut_size(loop: Loop, thickness: float) -> Loop:
-    if loop.layer not in CUT_THROUGH or loop.layer in _NOT_COATED:
-        return loop
     try:
-        return replace(loop, contour=offset(loop.contour, -thickness if loop.layer is Layer.OUTLINE else thickness))
+        return replace(loop, contour=offset(loop.contour, finish_on(loop.layer, thickness)))
     except ValueError as error:
         problem = f"a finish {thickness:g} mm thick leaves no sound contour ({error})"
         raise UnusableInput("", loop.feature, problem, "a thinner finish or a plainer contour") from error

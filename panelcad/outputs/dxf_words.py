@@ -11,7 +11,7 @@ from panelcad.model.plate import PlateState
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
 from panelcad.outputs.dxf_layers import Layer
-from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, FaceUp, Origin
+from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
 from panelcad.outputs.dxf_plan import Label
 from panelcad.units import LengthUnit, format_length
 
@@ -48,6 +48,7 @@ def words(project: Project, option: Option, plate: PlateLayout, stamp: Stamp, op
         f"Origin: {_origin(project, options)}",
         f"Sizes: {_sizes(project)}, no allowance for the cutter's width",
         *_of_corner_relief(project, options),
+        *_of_contents(options),
         *_of_a_used_sheet(plate),
         *(f"Caution: {line}" for line in CAUTION),
     ]
@@ -77,6 +78,13 @@ def _sizes(project: Project) -> str:
 def _of_corner_relief(project: Project, options: DxfOptions) -> Iterator[str]:
     if options.corner_relief is CornerRelief.ROUND:
         yield f"Corner relief: round, for a cutter of {format_length(project.profile.cutter_diameter, project.unit)}"
+
+
+def _of_contents(options: DxfOptions) -> Iterator[str]:
+    if options.content != EVERYTHING:
+        yield f"Content: {', '.join(each.value for each in Content if each in options.content)}"
+    if options.small_holes is SmallHoles.CENTRE_MARKS:
+        yield "Small holes: centre marks, to be drilled"
 
 
 def _of_a_used_sheet(plate: PlateLayout) -> Iterator[str]:

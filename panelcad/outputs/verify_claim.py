@@ -1,0 +1,68 @@
+"""What a cutting file says of itself: option, plate, revision, fingerprint, and how it was written."""
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
+
+_NAMED: Final = re.compile(r"\(([a-z0-9][a-z0-9._-]*)\)")
+_FINGERPRINT: Final = re.compile(r"\b([0-9A-F]{4}(?:-[0-9A-F]{4}){3})\b")
+_ESCAPED: Final = re.compile(r"\\U\+([0-9A-F]{4})", re.IGNORECASE)
+
+
+@dataclass(frozen=True)
+class Claim:
+    """Empty strings where the file does not say; `options` None where it does not say how it lies."""
+
+    option: str = ""
+    plate: str = ""
+    revision: str = ""
+    fingerprint: str = ""
+    plate_fingerprint: str = ""
+    options: DxfOptions | None = None
+
+
+def claim(texts: tuple[str, ...]) -> Claim:
+    """The claim in a file's texts, whatever else somebody wrote there."""
+    said = _said(texts)
+    return Claim(
+        option=_first(_NAMED, said.get("Option", "")),
+        plate=_first(_NAMED, said.get("Plate", "")),
+        revision="" if said.get("Revision", "not").startswith("not") else said["Revision"],
+        fingerprint=_first(_FINGERPRINT, said.get("Fingerprint", "")),
+        plate_fingerprint=_first(_FINGERPRINT, said.get("Plate fingerprint", "")),
+        options=_options(said) if "Face" in said else None,
+    )
+
+
+def _said(texts: tuple[str, ...]) -> dict[str, str]:
+    lines = (line.partition(": ") for line in texts)
+    return {key.strip(): _ESCAPED.sub(lambda m: chr(int(m[1], 16)), value) for key, colon, value in lines if colon}
+
+
+def _first(pattern: re.Pattern[str], text: str) -> str:
+    found = pattern.findall(text)
+    return str(found[-1]) if found else ""
+
+
+def _options(said: dict[str, str]) -> DxfOptions:
+    options = DxfOptions()
+    for key, read in _READERS.items():
+        if key in said:
+            options = replace(options, **read(said[key]))
+    return options
+
+
+def _content(text: str) -> dict[str, Any]:
+    return {"content": frozenset(each for each in Content if each.value in text)}
+
+
+_READERS: Final[dict[str, Callable[[str], dict[str, Any]]]] = {
+    "Face": lambda text: {"face_up": FaceUp.BACK if "BACK" in text.upper() else FaceUp.FRONT},
+    "Origin": lambda text: {"origin": Origin.DATUM if text.startswith("datum") else Origin.LOWER_LEFT},
+    "Content": _content,
+    "Corner relief": lambda _: {"corner_relief": CornerRelief.ROUND},
+    "Small holes": lambda _: {"small_holes": SmallHoles.CENTRE_MARKS},
+}
