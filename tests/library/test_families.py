@@ -15,9 +15,11 @@ from panelcad.geometry.point import Point, distance
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.cutout import BodyKind, Cutout, Mounting
 from panelcad.model.layout import FeatureKind, hole_spots, placed_cut, placed_item
-from panelcad.model.plate import Cut
-from panelcad.model.project import Item
+from panelcad.model.pilot import Light
+from panelcad.model.plate import Cut, Engraving
+from panelcad.model.project import Item, Project
 from panelcad.model.source import Source, Standing
+from panelcad.model.surroundings import Eye, Surroundings
 from panelcad.units import MM_PER_INCH
 from tests import builders
 
@@ -108,17 +110,29 @@ def test_the_case_passes_the_opening(cutout: Cutout) -> None:
             assert edge_gap(body.footprint, placed(cutout).openings[0].contour).distance >= -TIE
 
 
+def alone(cutout: Cutout) -> Project:
+    """A cutout on a large sheet seen from arm's length, with its label, its light's meaning and a compass's placard."""
+    cuts = (builders.cut("cut", 0.0, 0.0, cutout.name),) if cutout.openings or cutout.holes else ()
+    light = Light(colour="white", meaning="other") if cutout.family == "lamps" else None
+    _, low, _, _ = (fitted(cutout).bezel or rectangle(Point(0.0, 0.0), 10.0, 10.0)).bounds
+    label = Engraving(id="label", text="LABEL", x=0.0, y=low - 20.0, height=5.0)
+    placard = CATALOGUE.cutout("placard-compass-card")
+    return builders.project(
+        builders.sheet(1500.0, 1000.0, cuts=cuts, engravings=(label,)),
+        items=(
+            builders.item("item", 0.0, 0.0, cutout.name, light=light, **({"cut": "cut"} if cuts else {})),
+            builders.item("placard", 0.0, low - 50.0, placard.name, name="Compass deviation"),
+        ),
+        cutouts=tuple({c.name: c for c in (cutout, placard)}.values()),
+        surroundings=Surroundings(eye=Eye(x=0.0, y=200.0, z=-560.0, centre_line=0.0, source=builders.SOURCE)),
+    )
+
+
 @every_cutout
 def test_a_cutout_alone_on_a_large_sheet_gives_no_finding(cutout: Cutout) -> None:
-    cuts = (builders.cut("cut", 0.0, 0.0, cutout.name),) if cutout.openings or cutout.holes else ()
-    fitted_to = {"cut": "cut"} if cuts else {}
-    alone = builders.project(
-        builders.sheet(1500.0, 1000.0, cuts=cuts),
-        items=(builders.item("item", 0.0, 0.0, cutout.name, **fitted_to),),
-        cutouts=(cutout,),
-    )
-    report = check(alone, alone.option("new"))
-    assert report.findings == ()
+    project = alone(cutout)
+    report = check(project, project.option("new"))
+    assert [finding.identity for finding in report.findings] == []
     assert report.not_judged == ()
 
 
