@@ -79,7 +79,7 @@ def unlit_view(layout: Layout, plate_id: str, look: Look) -> tuple[Group, ...]:
 def _around(layout: Layout, laid: PlateLayout, appearance: Appearance) -> tuple[Group, ...]:
     groups = []
     if appearance.shield is Shield.PADDED and laid.plate.role in {PlateRole.STRUCTURAL, PlateRole.OVERLAY}:
-        groups.append(kept("glareshield", (laid.plate.outline,), lambda: glareshield(laid.outline)))
+        groups.append(glareshield(laid.outline))
     if appearance.yokes is Yokes.OUTLINE:
         moving = layout.project.surroundings.moving_parts
         groups.extend(yokes(tuple(part for part in moving if part.plate == laid.plate.id)))
@@ -89,7 +89,7 @@ def _around(layout: Layout, laid: PlateLayout, appearance: Appearance) -> tuple[
 def sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture | None) -> Group:
     """The sheet with its trim, its open cuts and the screws that hold it."""
     used = {placed.item.cut for placed in laid.items}
-    surface = kept("finish", (laid.plate.outline, appearance), lambda: finish(laid.outline, appearance))
+    surface = finish(laid.outline, appearance)
     photo = (Group((photograph,), clip=laid.outline),) if photograph is not None else ()
     open_features = (
         *laid.inner,
@@ -205,12 +205,20 @@ def _bodies(cutout: Cutout, kind: BodyKind) -> tuple[Contour, ...]:
     )
 
 
-def _fallen(placed: PlacedItem) -> tuple[Path, ...]:
+def _fallen(placed: PlacedItem) -> tuple[Group, ...]:
     """The shadow of the bezel on the sheet."""
-    if placed.bezel is None:
+    bezel = placed.cutout.bezel
+    if bezel is None or bezel.shape.contour().bounds[2] * 2 < _SMALL:
         return ()
-    x1, _, x2, _ = placed.bezel.bounds
-    return () if x2 - x1 < _SMALL else soft_shadow(placed.bezel, _SHADOW_DEPTH)
+    local = Placement(bezel.x, bezel.y).contour(bezel.shape.contour())
+    turned = Placement(rotation=placed.placement.rotation).contour(local)
+    return (Group((bezel_shadow(turned),), placement=Placement(placed.placement.x, placed.placement.y)),)
+
+
+@lru_cache(512)
+def bezel_shadow(outline: Contour) -> Group:
+    """The shadow of a bezel about its own origin, made once for each shape."""
+    return Group(soft_shadow(outline, _SHADOW_DEPTH))
 
 
 def _rim(frame: Frame) -> tuple[Node, ...]:

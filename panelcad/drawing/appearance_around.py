@@ -1,5 +1,6 @@
 """What surrounds the instruments in a picture: edge trim, glareshield, yokes in outline."""
 
+from functools import lru_cache
 from typing import Final
 
 import shapely
@@ -37,6 +38,7 @@ def edge_trim(outline: Contour, trim: Trim) -> tuple[Node, ...]:
     )
 
 
+@lru_cache(64)
 def glareshield(outline: Contour) -> Group:
     """A padded roll above the panel that follows its upper edge, and the shadow it throws on the sheet."""
     edge = upper_edge(outline)

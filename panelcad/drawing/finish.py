@@ -5,6 +5,7 @@ Textures are a few paths of many strokes, always the same for the same sheet: no
 
 import math
 from collections.abc import Callable, Iterator
+from functools import lru_cache
 from typing import Final
 
 from panelcad.drawing.display import Bounds, Cap, Colour, Fill, Group, LinearGradient, Node, Path, Pen, Stop
@@ -17,6 +18,7 @@ from panelcad.model.appearance import Appearance, Finish
 _GOLDEN: Final = 0.6180339887498949
 
 
+@lru_cache(64)
 def finish(outline: Contour, appearance: Appearance) -> Group:
     """The surface of a sheet, clipped to its outline."""
     colour = Colour.parse(appearance.colour)

@@ -64,10 +64,13 @@ class SvgPainter:
     _shared: dict[int, tuple[Group, str]] = field(default_factory=dict)
     _repeated: set[int] = field(default_factory=set)
 
-    def paint(self, nodes: tuple[Node, ...]) -> str:
-        """The elements of a display list; groups that it holds more than once are written once and used."""
+    def expect(self, nodes: tuple[Node, ...]) -> None:
+        """Look at what will be painted: groups that it holds more than once are written once and used."""
         times = Counter(id(node) for node in walk(nodes) if isinstance(node, Group))
         self._repeated |= {key for key, count in times.items() if count > 1}
+
+    def paint(self, nodes: tuple[Node, ...]) -> str:
+        """The elements of a display list."""
         return self._nodes(nodes, "")
 
     def _nodes(self, nodes: tuple[Node, ...], layer: str) -> str:
@@ -201,6 +204,7 @@ def svg(nodes: tuple[Node, ...], bounds: Bounds, title: str, width_px: int | Non
     x1, y1, x2, y2 = bounds
     width, height = x2 - x1, y2 - y1
     painter = SvgPainter(mm_per_px=width / width_px if width_px else 25.4 / 96)
+    painter.expect(nodes)
     body = painter.paint(nodes)
     size = (
         f'width="{width_px}" height="{round(width_px * height / width)}"'
