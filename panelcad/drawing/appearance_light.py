@@ -46,7 +46,7 @@ NIGHT: Final = Lighting(Hour.NIGHT)
 NIGHT_RED: Final = Lighting(Hour.NIGHT, Flood.RED)
 
 _AMBIENT: Final = {Hour.DAY: (1.0, 1.0, 1.0), Hour.DUSK: (0.46, 0.43, 0.5), Hour.NIGHT: (0.055, 0.06, 0.075)}
-_FLOODS: Final = {Flood.NONE: (0.0, 0.0, 0.0), Flood.WHITE: (0.25, 0.235, 0.205), Flood.RED: (0.4, 0.05, 0.03)}
+_FLOODS: Final = {Flood.NONE: (0.0, 0.0, 0.0), Flood.WHITE: (0.31, 0.29, 0.25), Flood.RED: (0.4, 0.05, 0.03)}
 _GLOW: Final = {Flood.NONE: (1.0, 0.93, 0.8), Flood.WHITE: (1.0, 0.93, 0.8), Flood.RED: (1.0, 0.34, 0.24)}
 _GLEAM: Final = {Hour.DAY: 1.0, Hour.DUSK: 0.6, Hour.NIGHT: 0.12}
 

@@ -59,6 +59,7 @@ class SvgPainter:
     prefix: str = ""
     more: Callable[[Group], str] = nothing_more
     write_text: Callable[[Text, str], str] | None = None
+    owners: bool = True
     defs: list[str] = field(default_factory=list)
     _ids: dict[object, str] = field(default_factory=dict)
     _shared: dict[int, tuple[Group, str]] = field(default_factory=dict)
@@ -96,13 +97,13 @@ class SvgPainter:
 
     def _written(self, group: Group, layer: str, name: str) -> str:
         inner = self._nodes(group.nodes, group.layer or layer)
-        title = f"<title>{escape(group.title)}</title>" if group.title else ""
+        title = f"<title>{escape(group.title)}</title>" if group.title and self.owners else ""
         attributes = name + self._attributes(group)
         return f"<g{attributes}>{title}{inner}</g>" if attributes or title else inner
 
     def _attributes(self, group: Group) -> str:
         text = self.more(group)
-        if group.owner:
+        if group.owner and self.owners:
             text += f" data-owner={quoteattr(group.owner)}"
         if group.opacity < 1.0:
             text += f' opacity="{number(group.opacity)}"'
