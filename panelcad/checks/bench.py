@@ -12,7 +12,7 @@ from typing import Any
 from panelcad.checks.judging import judged, worst
 from panelcad.checks.parts import Layer, Part, Piece
 from panelcad.checks.pieces import Rows, close_pairs, pieces_of
-from panelcad.checks.registry import EachPair, EachPart, Rule
+from panelcad.checks.registry import EachNeighbourhood, EachPair, EachPart, Rule
 from panelcad.checks.report import Verdict
 from panelcad.checks.setting import Setting
 from panelcad.checks.sources import Source, sources
@@ -31,6 +31,30 @@ class Hit:
     verdicts: tuple[Verdict, ...]
 
 
+class Neighbourhood:
+    """One part, the pieces near it, and what a rule said of them; asked again when they change."""
+
+    def __init__(self, part: Part) -> None:
+        self._part = part
+        self._near: dict[int, Piece] = {}
+        self._said: tuple[Verdict, ...] | None = None
+
+    def add(self, piece: Piece) -> None:
+        self._near[id(piece)] = piece
+        self._said = None
+
+    def forget(self, gone: set[int]) -> None:
+        left = {key: piece for key, piece in self._near.items() if id(piece.part) not in gone}
+        if len(left) < len(self._near):
+            self._near, self._said = left, None
+
+    def verdicts(self, rule: Rule, setting: Setting) -> tuple[Verdict, ...]:
+        if self._said is None:
+            near = tuple(sorted(self._near.values(), key=attrgetter("id", "near", "far")))
+            self._said = judged(rule, self._part.source, near, setting)
+        return self._said
+
+
 class Bench:
     """Judges the parts of one plate in one setting."""
 
@@ -40,6 +64,7 @@ class Bench:
         self._known: dict[Key, tuple[Source, Part]] = {}
         self._alone: dict[int, tuple[Verdict, ...]] = {}
         self._hits: dict[int, list[Hit]] = {}
+        self._near: dict[str, dict[int, Neighbourhood]] = {}
         self._layers: Layers = {layer: pieces_of(layer, ()) for layer in Layer}
 
     def lay(self, plate: PlateLayout) -> None:
@@ -52,7 +77,7 @@ class Bench:
         fresh = [part for key, (_, part) in self._known.items() if key not in before]
         if fresh:
             self._judge_alone(fresh)
-            self._judge_pairs(fresh)
+            self._judge_near(fresh)
 
     def verdicts(self) -> Iterator[Verdict]:
         """All that is known of the parts on the bench."""
@@ -62,6 +87,9 @@ class Bench:
             for hit in hits:
                 if id(hit.a) == part_id:
                     yield from hit.verdicts
+        for rule in self._rules:
+            for each in self._near.get(rule.id, {}).values():
+                yield from each.verdicts(rule, self.setting)
 
     def _forget(self, gone: list[Part]) -> None:
         for part in gone:
@@ -70,6 +98,10 @@ class Bench:
                 other = hit.b if hit.a is part else hit.a
                 if id(other) in self._hits:
                     self._hits[id(other)].remove(hit)
+            for each in self._near.values():
+                each.pop(id(part), None)
+        if gone:
+            self._forget_neighbours({id(part) for part in gone})
         for layer in {layer for part in gone for layer in part.pieces}:
             self._layers[layer] = self._layers[layer].without(gone)
 
@@ -84,11 +116,18 @@ class Bench:
         if verdicts:
             self._alone[id(part)] = self._alone.get(id(part), ()) + verdicts
 
-    def _judge_pairs(self, fresh: list[Part]) -> None:
+    def _forget_neighbours(self, gone: set[int]) -> None:
+        for rule in self._rules:
+            for each in self._near.get(rule.id, {}).values():
+                each.forget(gone)
+
+    def _judge_near(self, fresh: list[Part]) -> None:
         new: Layers = {layer: pieces_of(layer, fresh) for layer in Layer}
         for rule in self._rules:
             if isinstance(rule.looks_at, EachPair):
                 self._note_pairs(rule, self._close(rule.looks_at, new))
+            elif isinstance(rule.looks_at, EachNeighbourhood):
+                self._note_neighbours(rule, rule.looks_at, new)
         for layer, rows in new.items():
             if len(rows):
                 self._layers[layer] = self._layers[layer].joined(rows)
@@ -103,6 +142,21 @@ class Bench:
             found += close_pairs(self._layers[look.a], new[look.b], reach, depth)
             return found
         return [(a, b) if a.id <= b.id else (b, a) for a, b in found]
+
+    def _note_neighbours(self, rule: Rule, look: EachNeighbourhood, new: Layers) -> None:
+        """Find the neighbours of new parts, and new neighbours of old ones."""
+        known = self._near.setdefault(rule.id, {})
+        for piece in new[look.layer].pieces:
+            if piece.part.kind is look.kind and id(piece.part) not in known:
+                known[id(piece.part)] = Neighbourhood(piece.part)
+        reach = look.reach(self.setting)
+        for layer in look.others:
+            found = close_pairs(new[look.layer], new[layer], reach)
+            found += close_pairs(new[look.layer], self._layers[layer], reach)
+            found += close_pairs(self._layers[look.layer], new[layer], reach)
+            for subject, neighbour in found:
+                if id(subject.part) in known:
+                    known[id(subject.part)].add(neighbour)
 
     def _note_pairs(self, rule: Rule, pairs: list[tuple[Piece, Piece]]) -> None:
         by_parts: dict[tuple[int, int], list[tuple[Piece, Piece]]] = {}

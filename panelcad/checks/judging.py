@@ -24,7 +24,7 @@ def worst(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
     kept: list[Verdict] = []
     gravest: Finding | None = None
     for verdict in verdicts:
-        if isinstance(verdict, NotJudged):
+        if not isinstance(verdict, Finding):
             kept.append(verdict)
         elif gravest is None or _gravity(verdict) < _gravity(gravest):
             gravest = verdict

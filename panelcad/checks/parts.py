@@ -34,6 +34,7 @@ class Layer(StrEnum):
     """Pieces that are alike; a rule that looks at pairs says between which two layers."""
 
     CUTS = "every contour cut in the sheet"
+    OLD_CUTS = "contours of old cuts that nothing uses"
     BEYOND = "everything outside the sheet's edge"
     BENDS = "bend lines"
     SCREWS = "edge distance around each screw and rivet in use"
@@ -43,6 +44,7 @@ class Layer(StrEnum):
     BEZELS = "bezels that show in front"
     BEFORE = "knobs, levers and plugs in front"
     BEHIND = "bodies behind"
+    CONNECTORS = "connectors behind"
     SLIDE_OUT = "way of a unit that is pulled out of its tray"
     OBSTACLES = "ribs, tubes, ducts, lines and cables"
     MOVING = "moving parts over their whole travel"

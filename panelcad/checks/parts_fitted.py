@@ -59,7 +59,10 @@ def _bodies(part: Part, placed: PlacedItem) -> Iterator[tuple[Layer, Piece]]:
     for name, body, prism in zip(names, placed.cutout.bodies, placed.bodies, strict=True):
         layer = Layer.BEFORE if body.in_front else Layer.BEHIND
         for footprint, near, far in _over_travel(body, prism, placed.placement.rotation):
-            yield layer, Piece(part, part.id, name, footprint, near, far, body=body.kind)
+            piece = Piece(part, part.id, name, footprint, near, far, body=body.kind)
+            yield layer, piece
+            if body.kind is BodyKind.CONNECTOR:
+                yield Layer.CONNECTORS, piece
 
 
 def _over_travel(body: Body, prism: Prism, rotation: float) -> Iterator[tuple[Contour, float, float]]:

@@ -37,7 +37,10 @@ def fitting_part(fitting: Fitting, setting: Setting) -> Part:
     """The screws of a cut are there when something uses it or it is still to be made."""
 
     def pieces(part: Part) -> Pieces:
-        return _all_hardware(part, fitting.cut.features, setting) if fitting.items or not part.is_existing else ()
+        features = fitting.cut.features
+        if fitting.items or not part.is_existing:
+            return _all_hardware(part, features, setting)
+        return ((Layer.OLD_CUTS, Piece(part, f.owner, f.name, f.contour, feature=f)) for f in features)
 
     cut = fitting.cut
     return Part(Kind.FITTING, cut.cut.id, fitting, pieces, cut.cut.id, _is_old(cut))

@@ -22,19 +22,21 @@ from importlib.metadata import entry_points
 from typing import Any, Final, TypeVar
 
 from panelcad.checks.parts import Kind, Layer
+from panelcad.checks.report import Verdict
 from panelcad.checks.setting import Setting
-from panelcad.model.finding import Finding, Severity
+from panelcad.model.finding import Severity
 from panelcad.model.profile import limit_source
 
 ENTRY_POINT_GROUP: Final = "panelcad.rules"
 """Other packages name a module here; importing it registers its rules."""
 
-Judge = TypeVar("Judge", bound=Callable[..., Iterable[Finding]])
+Judge = TypeVar("Judge", bound=Callable[..., Iterable[Verdict]])
 
 
 class Scope(StrEnum):
     ITEM = "one part"
     PAIR = "a pair"
+    NEIGHBOURHOOD = "one part among its neighbours"
     WHOLE = "the whole option"
 
 
@@ -62,13 +64,27 @@ class EachPair:
 
 
 @dataclass(frozen=True)
+class EachNeighbourhood:
+    """The rule is called as `judge(source, near, setting)` for each part of this kind that has pieces on `layer`.
+
+    `near` are the pieces of other parts on the layers `others` that are nearer than `reach` mm in plan.
+    """
+
+    kind: Kind
+    layer: Layer
+    others: tuple[Layer, ...]
+    reach: Callable[[Setting], float]
+    scope: Scope = Scope.NEIGHBOURHOOD
+
+
+@dataclass(frozen=True)
 class TheWhole:
     """The rule is called as `judge(layout)` once."""
 
     scope: Scope = Scope.WHOLE
 
 
-Look = EachPart | EachPair | TheWhole
+Look = EachPart | EachPair | EachNeighbourhood | TheWhole
 
 
 @dataclass(frozen=True)
@@ -82,7 +98,7 @@ class Rule:
     severities: tuple[Severity, ...]
     limits: tuple[str, ...]
     source: str
-    judge: Callable[..., Iterable[Finding]]
+    judge: Callable[..., Iterable[Verdict]]
 
     @property
     def scope(self) -> Scope:
@@ -107,7 +123,27 @@ _PILOT: Final = (
     "pilot_reading",
     "pilot_t",
 )
-_BUILT_IN: Final = ("bezels", "bodies", "contours", "depth", "edge_distance", "outline", "stack", "web")
+_BUILT_IN: Final = (
+    "bends",
+    "bezels",
+    "bodies",
+    "bundles",
+    "compass",
+    "contours",
+    "corner",
+    "coverage",
+    "depth",
+    "edge_distance",
+    "fit",
+    "front",
+    "hardware",
+    "net_section",
+    "outline",
+    "service",
+    "sheet",
+    "stack",
+    "web",
+)
 _rules: dict[str, Rule] = {}
 _failures: dict[str, str] = {}
 _loaded: list[str] = []

@@ -18,7 +18,17 @@ class NotJudged:
     reason: str
 
 
-Verdict = Finding | NotJudged
+@dataclass(frozen=True, order=True)
+class Unknown:
+    """What a rule could not judge because something is not known of these items; unknown is never safe."""
+
+    rule: str
+    items: tuple[str, ...]
+    missing: str
+    """What is not known: 'its compass-safe distance'."""
+
+
+Verdict = Finding | NotJudged | Unknown
 
 
 @dataclass(frozen=True)
@@ -39,6 +49,7 @@ class CheckReport:
     accepted: tuple[Accepted, ...] = ()
     lapsed: tuple[Acceptance, ...] = ()
     not_judged: tuple[NotJudged, ...] = ()
+    unknown: tuple[Unknown, ...] = ()
 
     @cached_property
     def fingerprint(self) -> str:

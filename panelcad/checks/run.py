@@ -6,7 +6,7 @@ from panelcad.checks.acceptance import sort_out
 from panelcad.checks.bench import Bench
 from panelcad.checks.judging import judged
 from panelcad.checks.registry import Loaded, TheWhole, load_rules
-from panelcad.checks.report import CheckReport, NotJudged, Verdict, in_order
+from panelcad.checks.report import CheckReport, NotJudged, Unknown, Verdict, in_order
 from panelcad.checks.setting import Setting
 from panelcad.model.finding import Finding
 from panelcad.model.layout import Layout, PlateLayout, layout
@@ -36,15 +36,21 @@ def whole_verdicts(laid: Layout, loaded: Loaded) -> list[Verdict]:
 
 def reported(laid: Layout, verdicts: Iterable[Verdict], loaded: Loaded) -> CheckReport:
     """The report of these verdicts, acceptances applied."""
+    every = list(verdicts)
     broken = {NotJudged(name, reason) for name, reason in loaded.failures}
-    findings: list[Finding] = []
-    for verdict in verdicts:
-        if isinstance(verdict, NotJudged):
-            broken.add(verdict)
-        else:
-            findings.append(verdict)
-    still_open, accepted, lapsed = sort_out(in_order(findings), laid)
-    return CheckReport(laid.project, laid.option, tuple(still_open), accepted, lapsed, tuple(sorted(broken)))
+    broken.update(verdict for verdict in every if isinstance(verdict, NotJudged))
+    unknown = {verdict for verdict in every if isinstance(verdict, Unknown)}
+    findings = in_order([verdict for verdict in every if isinstance(verdict, Finding)])
+    still_open, accepted, lapsed = sort_out(findings, laid)
+    return CheckReport(
+        laid.project,
+        laid.option,
+        tuple(still_open),
+        accepted,
+        lapsed,
+        tuple(sorted(broken)),
+        tuple(sorted(unknown)),
+    )
 
 
 def _judged_plate(plate: PlateLayout, laid: Layout, loaded: Loaded) -> Iterable[Verdict]:

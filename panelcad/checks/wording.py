@@ -127,5 +127,5 @@ def _plain(value: float, _: LengthUnit) -> str:
 _AS_TEXT: Final[dict[Measure, Callable[[float, LengthUnit], str]]] = {
     Measure.LENGTH: format_length,
     Measure.ANGLE: lambda value, _: format_angle(value),
-    Measure.RATIO: lambda value, _: f"{value:.0%}",
+    Measure.RATIO: lambda value, _: f"{value * 100:.1f}".removesuffix(".0") + "%",
 }

@@ -77,7 +77,10 @@ class Profile(PilotLimits):
         "shop setting; sizes on papers are finished sizes",
     )
     cutter_diameter: PositiveLength = _limit(
-        3.175, "Diameter of the cutter", Standing.SHOP_SETTING, "shop setting, an eighth of an inch"
+        1.0,
+        "Diameter of the cutter or jet",
+        Standing.SHOP_SETTING,
+        "shop setting; job shops give 0.03 to 0.04 in for a jet",
     )
     bend_neutral: Multiple = _limit(
         0.33,
@@ -115,8 +118,14 @@ class Profile(PilotLimits):
         Standing.PUBLISHED,
         "general sheet metal design rule: 2 t and the bend radius",
     )
-    net_section_least: Annotated[Number, Field(ge=0, le=1)] = _limit(
+    opening_shows: NonNegativeLength = _limit(
         0.25,
+        "Opening beside its bezel, at most",
+        Standing.SHOP_SETTING,
+        "shop setting; the published opening of a front connector is 0.24 mm taller than its flange",
+    )
+    net_section_least: Annotated[Number, Field(ge=0, le=1)] = _limit(
+        0.2,
         "Sheet left along the weakest line, as a share of the uncut sheet",
         Standing.SHOP_SETTING,
         "shop setting; no judgement of strength",

@@ -1,0 +1,201 @@
+"""What is left of the sheet along the lines through its cuts. No judgement of strength.
+
+The removed length along every line is summed in one pass over all contours: a piece of a counter-clockwise contour
+adds or takes away the place where it crosses the line. Overlapping cuts are counted twice there, so the sum only ever
+says too little is left; the weakest lines are then measured exactly, until no other can be weaker.
+"""
+
+import math
+from collections.abc import Iterator
+from itertools import pairwise
+from typing import Any, Final, NamedTuple
+
+import numpy as np
+
+from panelcad.checks.finding import Bound, is_short, short_of
+from panelcad.checks.registry import TheWhole, rule
+from panelcad.geometry.chord import Across, Interval, chords, point_on, without
+from panelcad.geometry.contour import Contour
+from panelcad.geometry.point import Point
+from panelcad.geometry.segment import Arc, Segment
+from panelcad.model.finding import Finding, Measure, Severity
+from panelcad.model.kept import kept
+from panelcad.model.layout import Feature, Layout, PlacedCut, PlateLayout
+from panelcad.model.plate import PlateState
+
+Numbers = np.ndarray[Any, np.dtype[np.float64]]
+_COLUMNS: Final = 7
+"""low, high, sign, kind (0 line, 1 arc), and three numbers of its form."""
+
+
+class Section(NamedTuple):
+    """A line across a plate and what is left of the sheet along it, in mm and as a share of the uncut sheet."""
+
+    across: Across
+    at: float
+    left: float
+    uncut: float
+    ends: tuple[Point, Point]
+    cut: str
+    """The id of the cut that the line runs through or past."""
+
+    @property
+    def share(self) -> float:
+        return self.left / self.uncut
+
+
+@rule(
+    "net-section",
+    title="What is left of the sheet",
+    measures="sheet left along the weakest line through the middle or the extremes of a cut, as a share of the uncut",
+    looks_at=TheWhole(),
+    severities=(Severity.WARNING, Severity.ADVICE),
+    limits=("net_section_least",),
+)
+def net_section(laid: Layout) -> Iterator[Finding]:
+    bound = Bound(laid.project.profile.net_section_least, Severity.WARNING, "net_section_least")
+    for plate in laid.plates:
+        is_kept = plate.plate.state is PlateState.KEPT
+        grade = bound._replace(severity=Severity.ADVICE) if is_kept else bound
+        for across in Across:
+            weakest = weakest_line(plate, across)
+            if weakest is not None and is_short(weakest.share, bound.required):
+                plate_id = plate.plate.id
+                yield Finding(
+                    rule="net-section",
+                    problem="Little of the sheet is left along a line",
+                    items=(plate_id,),
+                    features=(f"{plate_id}/{across.value}",),
+                    plate=plate_id,
+                    measure=Measure.RATIO,
+                    where=weakest.ends,
+                    **short_of(weakest.share, grade),
+                )
+
+
+def weakest_line(plate: PlateLayout, across: Across) -> Section | None:
+    """The line on which the smallest share of the sheet is left; None on a plate without cuts."""
+    lines = _lines(plate, across)
+    if not len(lines):
+        return None
+    at = np.array([place for place, _ in lines])
+    uncut = _inside(_rows((plate.outline,), across), at)
+    sums = [_rows(tuple(f.contour for f in plate.inner), across), *(_cut_rows(cut, across) for cut in plate.cuts)]
+    removed = _inside(np.concatenate(sums), at)
+    shares = np.where(uncut > 0.0, 1.0 - removed / np.where(uncut > 0.0, uncut, 1.0), np.inf)
+    best: Section | None = None
+    for row in np.argsort(shares, kind="stable"):
+        if best is not None and shares[row] >= best.share:
+            break
+        section = _measured(plate, across, *lines[int(row)])
+        if section is not None and (best is None or section.share < best.share):
+            best = section
+    return best
+
+
+def _lines(plate: PlateLayout, across: Across) -> list[tuple[float, str]]:
+    """Where the lines run: through the middle of each cut and just past both its extremes."""
+    return [
+        (at, cut.cut.id)
+        for cut in plate.cuts
+        for at in kept("section places", (cut, across.value), _places(cut, across))
+    ]
+
+
+def _places(cut: PlacedCut, across: Across) -> Any:
+    def make() -> tuple[float, ...]:
+        axis = 0 if across is Across.VERTICAL else 1
+        low = min((f.contour.bounds[axis] for f in cut.features), default=0.0)
+        high = max((f.contour.bounds[axis + 2] for f in cut.features), default=0.0)
+        return (low, (low + high) / 2, high) if cut.features else ()
+
+    return make
+
+
+def _measured(plate: PlateLayout, across: Across, at: float, cut_id: str) -> Section | None:
+    """The exact section along one line: overlapping cuts count once, and what lies outside the sheet not at all."""
+    uncut = chords(plate.outline, across, at)
+    if not uncut:
+        return None
+    holes = [chord for feature in _crossed(plate, across, at) for chord in chords(feature.contour, across, at)]
+    left = without(uncut, holes)
+    ends = (point_on(across, at, uncut[0].low), point_on(across, at, uncut[-1].high))
+    return Section(across, at, _total(left), _total(uncut), ends, cut_id)
+
+
+def _crossed(plate: PlateLayout, across: Across, at: float) -> Iterator[Feature]:
+    axis = 0 if across is Across.VERTICAL else 1
+    for feature in plate.features:
+        if feature.contour.bounds[axis] < at < feature.contour.bounds[axis + 2]:
+            yield feature
+
+
+def _total(stretches: list[Interval]) -> float:
+    return sum(stretch.high - stretch.low for stretch in stretches)
+
+
+def _cut_rows(cut: PlacedCut, across: Across) -> Numbers:
+    return kept("section rows", (cut, across.value), lambda: _rows(tuple(f.contour for f in cut.features), across))
+
+
+def _rows(contours: tuple[Contour, ...], across: Across) -> Numbers:
+    """Every piece of these contours that runs one way across the lines, as a row of numbers."""
+    rows = [row for contour in contours for piece in contour.segments for row in _monotone(piece, across)]
+    return np.array(rows, dtype=float).reshape(-1, _COLUMNS)
+
+
+def _monotone(piece: Segment, across: Across) -> Iterator[tuple[float, ...]]:
+    flip = across is Across.HORIZONTAL
+    if isinstance(piece, Arc):
+        yield from _arc_rows(piece, across)
+        return
+    (x1, y1), (x2, y2) = (piece.start, piece.end) if not flip else (_swap(piece.start), _swap(piece.end))
+    if x1 != x2:
+        slope = (y2 - y1) / (x2 - x1)
+        sign = (-1.0 if x2 > x1 else 1.0) * (-1.0 if flip else 1.0)
+        yield min(x1, x2), max(x1, x2), sign, 0.0, y1 - slope * x1, slope, 0.0
+
+
+def _arc_rows(arc: Arc, across: Across) -> Iterator[tuple[float, ...]]:
+    """An arc, split where it turns back: above its centre it is the upper half of its circle, below it the lower."""
+    flip = across is Across.HORIZONTAL
+    quarters = (0.5, 1.5) if flip else (0.0, 1.0)
+    shares = [_along(arc, quarter * math.pi) for quarter in quarters]
+    turns = sorted({0.0, 1.0, *(share for share in shares if share is not None)})
+    cx, cy = _swap(arc.centre) if flip else arc.centre
+    for start, end in pairwise(turns):
+        a, m, b = (_swap(p) if flip else p for p in (arc.at(start), arc.at((start + end) / 2), arc.at(end)))
+        if a.x != b.x:
+            sign = (-1.0 if b.x > a.x else 1.0) * (-1.0 if flip else 1.0)
+            half = 1.0 if m.y > cy else -1.0
+            yield min(a.x, b.x), max(a.x, b.x), sign, half, cx, cy, arc.radius
+
+
+def _along(arc: Arc, angle: float) -> float | None:
+    """The share of the arc at which it runs through a direction from its centre; None where it does not."""
+    turned = (angle - arc.start_angle if arc.sweep > 0 else arc.start_angle - angle) % (2 * math.pi)
+    share = turned / abs(arc.sweep)
+    return float(share) if 0.0 < share < 1.0 else None
+
+
+def _swap(point: Point) -> Point:
+    return Point(point.y, point.x)
+
+
+def _inside(rows: Numbers, at: Numbers) -> Numbers:
+    """Length of each line, in mm, that lies inside the contours."""
+    order = np.argsort(at, kind="stable")
+    places = at[order]
+    first, last = np.searchsorted(places, rows[:, 0]), np.searchsorted(places, rows[:, 1])
+    counts = last - first
+    which = np.repeat(np.arange(len(rows)), counts)
+    starts = np.repeat(first - np.concatenate(([0], np.cumsum(counts)[:-1])), counts) if len(rows) else np.empty(0, int)
+    hits = (np.arange(len(which)) + starts).astype(int)
+    x, row = places[hits], rows[which]
+    straight = row[:, 4] + row[:, 5] * x
+    round_ = row[:, 5] + row[:, 3] * np.sqrt(np.maximum(0.0, row[:, 6] ** 2 - (x - row[:, 4]) ** 2))
+    y = np.where(row[:, 3] == 0.0, straight, round_) * row[:, 2]
+    sums = np.bincount(hits, weights=y, minlength=len(at))
+    result = np.empty(len(at))
+    result[order] = sums
+    return result
