@@ -1,7 +1,7 @@
 """Tables of text that run over as many boxes as they need; every cell is wrapped, so that no two texts overlap."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from panelcad.drawing.box import box_outline
@@ -18,9 +18,12 @@ _PAD: Final = 1.2
 
 @dataclass(frozen=True)
 class Column:
+    """One that is to be filled in by hand has a rule at its left."""
+
     title: str
     width: float
     along: Along = Along.LEFT
+    is_blank: bool = False
 
 
 @dataclass(frozen=True)
@@ -38,7 +41,7 @@ def table_width(columns: Sequence[Column]) -> float:
 def stretched(columns: Sequence[Column], width: float) -> tuple[Column, ...]:
     """The columns widened or narrowed together to fill a width."""
     share = width / table_width(columns)
-    return tuple(Column(column.title, column.width * share, column.along) for column in columns)
+    return tuple(replace(column, width=column.width * share) for column in columns)
 
 
 def run_over(
@@ -93,9 +96,18 @@ def _part(columns: Sequence[Column], rows: Sequence[Row], box: Bounds, inks: Ink
         yield from _row(columns, row, Point(left, y), inks)
         y -= height_of(columns, row)
         rules.append(line(Point(left, y), Point(right, y)))
+    rules.extend(line(Point(x, top), Point(x, y)) for x in _blanks(columns, left))
     yield Path(tuple(rules), pen=inks.pen(0.18, colour=inks.faint))
     heavy = (line(Point(left, top), Point(right, top)), line(Point(left, top - head), Point(right, top - head)))
     yield Path((*heavy, line(Point(left, y), Point(right, y))), pen=inks.pen(0.35))
+
+
+def _blanks(columns: Sequence[Column], left: float) -> Iterator[float]:
+    x = left
+    for column in columns:
+        if column.is_blank:
+            yield x
+        x += column.width
 
 
 def _row(columns: Sequence[Column], row: Row, corner: Point, inks: Inks) -> Iterator[Node]:

@@ -17,8 +17,8 @@ _COLUMNS: Final = (
     Column("What", 54.0),
     Column("Nominal", 30.0, Along.RIGHT),
     Column("Tolerance", 21.0, Along.RIGHT),
-    Column("Measured", 28.0),
-    Column("Pass", 16.0),
+    Column("Measured", 28.0, is_blank=True),
+    Column("Pass", 16.0, is_blank=True),
 )
 _WORDS: Final = (
     "In the order of measuring: the sheet, then each hole's size and its place from the datum, then what is looked at.",
