@@ -4,15 +4,17 @@ import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import Enum
+from functools import cached_property
 from typing import Final
 
 import shapely
 
-from panelcad.drawing.box import grown, overlap, size
+from panelcad.drawing.box import grown, size
 from panelcad.drawing.box import middle as middle_of
-from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path, Text
+from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path
+from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import PLAIN, Inks, Letters
-from panelcad.drawing.lettering import text_bounds, text_width
+from panelcad.drawing.lettering import DESCENT, text_width
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point, distance, polar
 from panelcad.geometry.polygon import polygon
@@ -69,6 +71,10 @@ class Wish:
     face: Face = Face.REGULAR
     colour: Colour | None = None
 
+    @cached_property
+    def half_width(self) -> float:
+        return text_width(self.text, self.height, self.face) / 2
+
 
 @dataclass(frozen=True)
 class Label:
@@ -76,9 +82,19 @@ class Label:
     middle: Point
     needs_leader: bool
 
-    @property
+    @cached_property
     def box(self) -> Bounds:
-        return _box(self.wish, self.middle)
+        x, y = self.middle
+        half_width, half_height = self.wish.half_width, self.wish.height / 2
+        return x - half_width, y - half_height - DESCENT * self.wish.height, x + half_width, y + half_height
+
+    @property
+    def leader(self) -> tuple[Point, Point]:
+        """From the rim of what is named to the near side of the text's box."""
+        spot, (x1, y1, x2, y2) = self.wish.spot, self.box
+        near = Point(min(max(spot.x, x1), x2), min(max(spot.y, y1), y2))
+        rim = spot.towards(near, min(self.wish.radius, distance(spot, near)))
+        return rim, near.towards(rim, 0.4)
 
     def nodes(self, inks: Inks) -> tuple[Node, ...]:
         wish = self.wish
@@ -87,14 +103,15 @@ class Label:
         )
         if not self.needs_leader:
             return (text,)
-        return text, Path((line(*_leader(wish, self.middle)),), pen=inks.measure)
+        return text, Path((line(*self.leader),), pen=inks.measure)
 
 
 class Ground:
-    """What labels keep clear of: texts at any price, lines where it can be helped."""
+    """What labels keep clear of: texts and leaders at any price, lines where it can be helped."""
 
     def __init__(self, texts: Iterable[Bounds], lines: Iterable[shapely.LineString], area: Bounds) -> None:
-        self._texts = list(texts)
+        self._texts = Boxes(texts)
+        self._leaders: list[shapely.LineString] = []
         self._area = area
         self._lines = shapely.STRtree(list(lines))
 
@@ -104,21 +121,27 @@ class Ground:
         for cost, label in _candidates(wish):
             if best is not None and cost >= best[0]:
                 break
-            if self._is_taken(label.box):
+            if self._is_taken(label):
                 continue
             price = cost + _LINE_COST * self._crossed(label)
             if best is None or price < best[0]:
                 best = (price, label)
         if best is None:
             return None
-        self._texts.append(best[1].box)
+        self._take(best[1])
         return best[1]
 
-    def _is_taken(self, box: Bounds) -> bool:
-        if not _is_within(box, self._area):
+    def _take(self, label: Label) -> None:
+        self._texts.add(label.box)
+        if label.needs_leader:
+            self._leaders.append(shapely.LineString(label.leader))
+
+    def _is_taken(self, label: Label) -> bool:
+        if not _is_within(label.box, self._area) or self._texts.meets(grown(label.box, AIR)):
             return True
-        roomy = grown(box, AIR)
-        return any(overlap(roomy, text) for text in self._texts)
+        if any(leader.intersects(shapely.box(*label.box)) for leader in self._leaders):
+            return True
+        return label.needs_leader and self._texts.crossed_by(*label.leader)
 
     def _crossed(self, label: Label) -> int:
         return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
@@ -150,23 +173,22 @@ def lines_of(contours: Iterable[Contour], tracks: Iterable[Track]) -> list[shape
 
 def _candidates(wish: Wish) -> Iterator[tuple[float, Label]]:
     """Places from the cheapest: inside where wished, then around the spot, farther and farther."""
-    half_width = text_width(wish.text, wish.height, wish.face) / 2
-    for spot in _STANDS[wish.stand](wish, half_width):
+    for spot in _STANDS[wish.stand](wish):
         label = Label(wish, spot, needs_leader=False)
         if _is_within(label.box, wish.room):
             yield 0.2 * distance(spot, wish.spot), label
     outside = 0.0 if wish.stand is Stand.BESIDE else _NOT_INSIDE
     for reach in _REACHES:
         for i, angle in enumerate(_ANGLES):
-            spot = _around(wish, reach, angle, half_width)
+            spot = _around(wish, reach, angle)
             yield outside + reach + 0.05 * i + 0.5, Label(wish, spot, reach > _LEADER)
 
 
-def _beside(_wish: Wish, _half_width: float) -> Iterator[Point]:
+def _beside(_wish: Wish) -> Iterator[Point]:
     yield from ()
 
 
-def _in_the_middle(wish: Wish, _half_width: float) -> Iterator[Point]:
+def _in_the_middle(wish: Wish) -> Iterator[Point]:
     """The spot itself, then places up and down and to both sides of it."""
     width, height = size(wish.room)
     steps = (0.0, 0.12, 0.24, 0.36)
@@ -174,16 +196,16 @@ def _in_the_middle(wish: Wish, _half_width: float) -> Iterator[Point]:
         yield from (wish.spot.moved(x * width, y * height) for x in sorted({dx, -dx}) for y in sorted({dy, -dy}))
 
 
-def _in_a_quarter(wish: Wish, half_width: float) -> Iterator[Point]:
+def _in_a_quarter(wish: Wish) -> Iterator[Point]:
     """Between the centre lines, nearest to the middle first."""
     steps = [wish.radius * share for share in (0.0, 0.12, 0.25, 0.4)]
     for dx, dy in sorted(((dx, dy) for dx in steps for dy in steps), key=sum):
-        across, up = half_width + 1.2 + dx, wish.height / 2 + 1.0 + dy
-        if math.hypot(across + half_width, up + wish.height / 2) < wish.radius:
+        across, up = wish.half_width + 1.2 + dx, wish.height / 2 + 1.0 + dy
+        if math.hypot(across + wish.half_width, up + wish.height / 2) < wish.radius:
             yield from (wish.spot.moved(x, y) for x in (across, -across) for y in (up, -up))
 
 
-_STANDS: Final[dict[Stand, Callable[[Wish, float], Iterator[Point]]]] = {
+_STANDS: Final[dict[Stand, Callable[[Wish], Iterator[Point]]]] = {
     Stand.BESIDE: _beside,
     Stand.MIDDLE: _in_the_middle,
     Stand.QUARTER: _in_a_quarter,
@@ -194,29 +216,13 @@ def _is_within(box: Bounds, room: Bounds) -> bool:
     return room[0] <= box[0] and room[1] <= box[1] and box[2] <= room[2] and box[3] <= room[3]
 
 
-def _around(wish: Wish, reach: float, angle: float, half_width: float) -> Point:
+def _around(wish: Wish, reach: float, angle: float) -> Point:
     """The text's middle when its box just clears the spot's circle by `reach` in this direction."""
     away = wish.radius + AIR + 0.3 + reach
     edge = polar(wish.spot, away, angle)
     unit = polar(Point(0.0, 0.0), 1.0, angle)
-    return edge.moved(_side(unit.x) * half_width, _side(unit.y) * (wish.height * 0.55))
+    return edge.moved(_side(unit.x) * wish.half_width, _side(unit.y) * (wish.height * 0.55))
 
 
 def _side(cosine: float) -> float:
     return 0.0 if abs(cosine) < 0.2 else math.copysign(1.0, cosine)
-
-
-def _box(wish: Wish, middle: Point) -> Bounds:
-    from panelcad.drawing.display import Colour  # noqa: PLC0415
-
-    return text_bounds(
-        Text(wish.text, middle, wish.height, Colour(0, 0, 0), Along.CENTRE, Across.MIDDLE, 0.0, wish.face)
-    )
-
-
-def _leader(wish: Wish, middle: Point) -> tuple[Point, Point]:
-    """From the rim of what is named to the near side of the text's box."""
-    x1, y1, x2, y2 = _box(wish, middle)
-    near = Point(min(max(wish.spot.x, x1), x2), min(max(wish.spot.y, y1), y2))
-    rim = wish.spot.towards(near, min(wish.radius, distance(wish.spot, near)))
-    return rim, near.towards(rim, 0.4)

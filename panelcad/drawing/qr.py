@@ -1,16 +1,19 @@
 """A QR code as a display list (ISO/IEC 18004), encoded by reportlab."""
 
+from functools import cache
 from itertools import groupby
+from typing import Final
 
 from panelcad.drawing.display import Colour, Path
 from panelcad.geometry.contour import rectangle
 from panelcad.geometry.point import Point
 
-QUIET: int = 4
+QUIET: Final = 4
 """Light modules that the standard wants around a code."""
 
 
-def modules(text: str) -> list[list[bool]]:
+@cache
+def modules(text: str) -> tuple[tuple[bool, ...], ...]:
     """The rows of dark modules, from the top; error correction M."""
     from reportlab.graphics.barcode.qrencoder import QR8bitByte, QRCode, QRErrorCorrectLevel  # noqa: PLC0415 - slow
 
@@ -18,7 +21,7 @@ def modules(text: str) -> list[list[bool]]:
     code.addData(QR8bitByte(text))
     code.make()
     count = code.getModuleCount()
-    return [[bool(code.isDark(row, column)) for column in range(count)] for row in range(count)]
+    return tuple(tuple(bool(code.isDark(row, column)) for column in range(count)) for row in range(count))
 
 
 def qr_code(text: str, at: Point, size: float, colour: Colour) -> Path:
@@ -34,7 +37,7 @@ def qr_code(text: str, at: Point, size: float, colour: Colour) -> Path:
     return Path(tuple(bars), fill=colour)
 
 
-def _runs(row: list[bool]) -> list[tuple[int, int]]:
+def _runs(row: tuple[bool, ...]) -> list[tuple[int, int]]:
     """Start and length of each run of dark modules."""
     runs = []
     start = 0
