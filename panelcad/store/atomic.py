@@ -1,18 +1,23 @@
 """Write a file so that, whatever happens, its place holds the old file or the new one, whole."""
 
 import contextlib
+import glob
 import os
 import tempfile
 from collections.abc import Iterator
 from pathlib import Path
-from typing import BinaryIO
+from typing import BinaryIO, Final
+
+_UNFINISHED: Final = ".part"
+_ABANDONED_AFTER: Final = 3600.0
+"""Seconds after which an unfinished file belongs to nobody any more."""
 
 
 @contextlib.contextmanager
 def atomic_writer(path: Path) -> Iterator[BinaryIO]:
     """A stream to a file beside `path` that takes its place when the block ends without an error."""
     target = path.resolve()
-    handle, beside = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=".part")
+    handle, beside = tempfile.mkstemp(dir=target.parent, prefix=f".{target.name}.", suffix=_UNFINISHED)
     try:
         with os.fdopen(handle, "wb") as stream:
             yield stream
@@ -24,6 +29,7 @@ def atomic_writer(path: Path) -> Iterator[BinaryIO]:
         Path(beside).unlink(missing_ok=True)
         raise
     _flush_folder(target.parent)
+    _sweep(target)
 
 
 def write_atomically(path: Path, content: bytes) -> None:
@@ -39,6 +45,15 @@ def _keep_mode(target: Path, beside: Path) -> None:
     mask = os.umask(0)
     os.umask(mask)
     beside.chmod(0o666 & ~mask)
+
+
+def _sweep(target: Path) -> None:
+    """Take away what writers of this file that were killed left beside it; a writer at work is younger than that."""
+    now = target.stat().st_mtime
+    for left in target.parent.glob(f".{glob.escape(target.name)}.*{_UNFINISHED}"):
+        with contextlib.suppress(OSError):  # another writer may have swept it away first
+            if now - left.stat().st_mtime > _ABANDONED_AFTER:
+                left.unlink()
 
 
 def _flush_folder(folder: Path) -> None:

@@ -1,6 +1,8 @@
 """Project files: JSON in the project's own unit, stable in order and formatting, carrying the cutouts they use."""
 
+import codecs
 import json
+import stat
 from pathlib import Path
 from typing import Any, Final
 
@@ -64,19 +66,24 @@ def from_bytes(content: bytes, source: str) -> Project:
 
 
 def content_of(file: Path) -> bytes:
-    """The bytes of a project file. Raises `UnusableInput` where it cannot be read or is far too long."""
+    """The bytes of a project file. Raises `UnusableInput` where it is unreadable, no plain file, or far too long."""
     try:
-        size = file.stat().st_size
-        if size > LARGEST_FILE:
-            raise UnusableInput(str(file), "", f"it is {size // 1024**2} MB long", "a project file of at most 64 MB")
-        return file.read_bytes()
+        mode = file.stat().st_mode
+        if not stat.S_ISREG(mode):
+            what = "a folder" if stat.S_ISDIR(mode) else "not a plain file"
+            raise UnusableInput(str(file), "", f"it is {what}", "a panelcad project file")
+        with file.open("rb") as stream:
+            content = stream.read(LARGEST_FILE + 1)
     except OSError as error:
         raise UnusableInput(str(file), "", f"it cannot be read ({error.strerror})", "a panelcad project file") from None
+    if len(content) > LARGEST_FILE:
+        raise UnusableInput(str(file), "", "it is longer than 64 MB", "a project file of at most 64 MB")
+    return content
 
 
 def _parsed(content: bytes, source: str) -> dict[str, Any]:
     try:
-        raw = from_json(content, allow_inf_nan=False)
+        raw = from_json(content.removeprefix(codecs.BOM_UTF8), allow_inf_nan=False)
     except ValueError as error:
         raise UnusableInput(source, "", f"it is not whole JSON text ({error})", "a panelcad project file") from None
     if not isinstance(raw, dict):
@@ -101,6 +108,6 @@ def _cutout(plain: Any, source: str, place: str) -> Cutout:
 
 
 def _unit(value: Any, source: str, place: str) -> LengthUnit:
-    if value not in {unit.value for unit in LengthUnit}:
+    if not isinstance(value, str) or value not in set(LengthUnit):
         raise UnusableInput(source, place, f"{value!r:.40} is no unit", '"mm" or "in"')
     return LengthUnit(value)
