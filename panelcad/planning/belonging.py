@@ -49,15 +49,15 @@ def _unmet(fitted: Fitted, need: Need) -> Finding:
             "need-advised",
             Severity.ADVICE,
             (fitted.id,),
-            f"It should have a {need.words}, and nothing in the option is one",
+            f"Nothing in the option gives it the {need.words} it should have",
             _PRACTICE,
             features=(need.words,),
         )
     rule = "no-controller" if need.controller else "need"
     whole = not need.for_functions or set(need.for_functions) >= set(fitted.unit.provides)
-    words = f"It needs a {need.words}, and nothing in the option is one"
+    words = f"Nothing in the option gives it the {need.words} it needs"
     if not whole:
-        words = f"Without a {need.words} it gives no {', '.join(need.for_functions)}"
+        words = f"Without {need.words} it gives no {', '.join(need.for_functions)}"
     severity = Severity.ERROR if whole else Severity.WARNING
     return finding(rule, severity, (fitted.id,), words, _MAKERS, features=(need.words,))
 

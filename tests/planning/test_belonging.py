@@ -32,7 +32,7 @@ def test_a_need_for_some_functions_only_is_a_warning() -> None:
     needs = ({"supply": "position source", "for_functions": ("ADS-B out",)},)
     (found,) = judge_belonging(kit.fitted(kit.unit("xpdr", provides=("transponder", "ADS-B out"), needs=needs)))
     assert (found.rule, found.severity) == ("need", Severity.WARNING)
-    assert found.problem == "Without a position source it gives no ADS-B out"
+    assert found.problem == "Without position source it gives no ADS-B out"
 
 
 def test_two_transponders_fight_for_one_role() -> None:
