@@ -3,12 +3,16 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
+from typing import Final
 
 from panelcad.model.finding import Severity
 from panelcad.model.function import Function
 from panelcad.model.project import Option, Project
 from panelcad.planning import figures
 from panelcad.planning.judge import Judgement, Topic, judge
+
+VERDICT: Final = "Verdict"
+"""The title of the rows that say how many findings there are."""
 
 
 @dataclass(frozen=True)
@@ -60,7 +64,7 @@ def comparison_rows(judgements: tuple[Judgement, ...]) -> tuple[Row, ...]:
 
 
 def _verdict_row(topic: Topic, judgements: tuple[Judgement, ...]) -> Row:
-    return Row(topic, "Verdict", tuple(_verdict(topic, judgement) for judgement in judgements))
+    return Row(topic, VERDICT, tuple(_verdict(topic, judgement) for judgement in judgements))
 
 
 def _verdict(topic: Topic, judgement: Judgement) -> Cell:

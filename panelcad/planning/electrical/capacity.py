@@ -118,3 +118,8 @@ def system_endurance(system: ElectricalSystem, all_loads: tuple[Load, ...]) -> E
 def normal_load(all_loads: tuple[Load, ...]) -> float:
     """The heavier of the continuous loads of climb and cruise, in A."""
     return max(phase_load(all_loads, phase).continuous for phase in (Phase.TAKE_OFF, Phase.CRUISE))
+
+
+def emergency_landing_amperes(all_loads: tuple[Load, ...]) -> float:
+    """What flows in A in the landing after an alternator failure."""
+    return emergency_landing_load(all_loads).continuous

@@ -1,0 +1,43 @@
+"""What all planning papers share: who they belong to, findings as lines, cautions."""
+
+from collections.abc import Iterable
+
+from panelcad.drawing.cautions import BEFORE_FLIGHT
+from panelcad.model.finding import Finding, Severity
+from panelcad.model.fingerprint import option_fingerprint
+from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
+from panelcad.planning.judge import Judgement
+from panelcad.planning.wording import sentence
+
+TONES = {Severity.ERROR: Tone.ERROR, Severity.WARNING: Tone.WARNING, Severity.ADVICE: Tone.ADVICE}
+
+
+def paper(judgement: Judgement, name: str, title: str, blocks: Iterable[Block]) -> Document:
+    """A paper about one option, marked with the aircraft, the option and the fingerprint of its geometry."""
+    project, option = judgement.equipment.project, judgement.option
+    aircraft = project.aircraft
+    return Document(
+        name=name,
+        title=title,
+        subtitle=f"{aircraft.registration}, {aircraft.type_name}. {project.title}, option: {option.name}",
+        marking=f"{aircraft.registration}, option {option.id}, geometry {option_fingerprint(project, option)}",
+        blocks=tuple(blocks),
+    )
+
+
+def findings_grid(judgement: Judgement, findings: Iterable[Finding], name: str = "findings") -> list[Block]:
+    """The findings as a grid with their sources; one line of words where there are none."""
+    project, option = judgement.equipment.project, judgement.option
+    lines = [Line((f.severity.value, sentence(f, project, option), f.source), TONES[f.severity]) for f in findings]
+    if not lines:
+        return [Words("Nothing was found in what was entered.", Tone.GOOD)]
+    return [Grid(name, (Column("", 12), Column("finding", 58), Column("source", 30)), tuple(lines))]
+
+
+def cautions() -> list[Block]:
+    return [Heading("Before the aircraft flies", 2), *(Words(text, Tone.FAINT) for text in BEFORE_FLIGHT)]
+
+
+def known(text: str | None) -> str:
+    """The text, or that it is not known."""
+    return text or "not known"

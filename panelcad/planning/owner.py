@@ -1,0 +1,89 @@
+"""What an option means to the owner, in plain words."""
+
+from collections.abc import Iterator
+
+from panelcad.model.function import Function
+from panelcad.planning.failures import FailureKind, Outcome
+from panelcad.planning.figures import format_arm, is_as_found, signed_mass, total
+from panelcad.planning.judge import Judgement
+from panelcad.planning.redundancy import FunctionRow, missing_minimums
+
+
+def gained(judgement: Judgement, found: Judgement) -> tuple[Function, ...]:
+    """Functions the option has and the panel as found has not."""
+    before, after = _provided(found), _provided(judgement)
+    return tuple(function for function in after if function not in before)
+
+
+def lost(judgement: Judgement, found: Judgement) -> tuple[Function, ...]:
+    """Functions the panel as found has and the option has not."""
+    return gained(found, judgement)
+
+
+def more_independent(judgement: Judgement, found: Judgement) -> tuple[Function, ...]:
+    """Functions that were there and have more independent sources now."""
+    before, after = _provided(found), _provided(judgement)
+    return tuple(f for f, row in after.items() if f in before and row.independent > before[f].independent)
+
+
+def _provided(judgement: Judgement) -> dict[Function, FunctionRow]:
+    return {row.function: row for row in judgement.matrix if row.providers}
+
+
+def sentences(judgement: Judgement, found: Judgement) -> Iterator[str]:
+    """What the option adds, gives up, doubles, costs and weighs; one sentence each, nothing where there is nothing."""
+    if is_as_found(judgement):
+        yield "This is the panel before any work, to hold the options against."
+        return
+    for words, functions in (
+        ("It adds", gained(judgement, found)),
+        ("It gives up", lost(judgement, found)),
+        ("More boxes that do not depend on each other for", more_independent(judgement, found)),
+    ):
+        if functions:
+            yield f"{words} {listed(functions)}."
+    yield f"It costs {total(judgement)}{_because(judgement)}."
+    yield _weight_sentence(judgement)
+
+
+def _because(judgement: Judgement) -> str:
+    unknown = judgement.cost.unknown
+    return f"; not known: {', '.join(unknown)}" if unknown else ""
+
+
+def _weight_sentence(judgement: Judgement) -> str:
+    change = judgement.balance.change
+    unit = judgement.equipment.project.unit
+    text = f"It changes the empty weight by {signed_mass(change.known_mass_difference, unit)}"
+    if change.old is None or change.new is None:
+        return f"{text}; the new centre of gravity is not known."
+    return (
+        f"{text} and moves the empty CG from {format_arm(change.old.arm, unit)} to {format_arm(change.new.arm, unit)}."
+    )
+
+
+def listed(words: tuple[str, ...]) -> str:
+    """'a, b and c'."""
+    *first, last = words
+    return f"{', '.join(first)} and {last}" if first else last
+
+
+def failure_sentences(judgement: Judgement) -> Iterator[str]:
+    """What each single failure takes away for good, the ones that leave too little for the flight first."""
+    kind = judgement.equipment.flight
+    bad = {id(o): missing_minimums(o, kind) for o in judgement.outcomes} if kind else {}
+    ranked = sorted(judgement.outcomes, key=lambda outcome: not bad.get(id(outcome)))
+    for outcome in ranked:
+        if outcome.gone:
+            missing = bad.get(id(outcome), ())
+            ending = (
+                f" That leaves no {listed(tuple(m.name.removeprefix('one ') for m in missing))}." if missing else ""
+            )
+            yield f"{_failed(outcome)}: no more {listed(outcome.gone)}.{ending}"
+
+
+def _failed(outcome: Outcome) -> str:
+    name = outcome.failure.name
+    if outcome.failure.kind is FailureKind.ALTERNATOR:
+        return f"{name} fails and what is not kept is shed"
+    return f"{name} fails"
