@@ -4,7 +4,7 @@ from enum import Enum
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from panelcad.desktop.canvas.view import PanelView
@@ -32,12 +32,13 @@ class Ruler(QWidget):
         self._view, self._edge, self._theme, self._unit = view, edge, theme, unit
         self._sign = 1.0
         self._at: Point | None = None
+        self._scale: QPixmap | None = None
         policy = QSizePolicy.Policy
         if edge is Edge.TOP:
             self.setSizePolicy(policy.Expanding, policy.Fixed)
         else:
             self.setSizePolicy(policy.Fixed, policy.Expanding)
-        view.scrolled.connect(self.update)
+        view.scrolled.connect(self._draw_anew)
         view.pointed.connect(self._point)
         view.left.connect(lambda: self._point(None))
 
@@ -47,14 +48,33 @@ class Ruler(QWidget):
     def take(self, theme: Theme, unit: LengthUnit, *, mirrored: bool) -> None:
         self._theme, self._unit = theme, unit
         self._sign = -1.0 if mirrored and self._edge is Edge.TOP else 1.0
+        self._draw_anew()
+
+    def _draw_anew(self) -> None:
+        self._scale = None
         self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._draw_anew()
 
     def _point(self, at: Point | None) -> None:
         self._at = at
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002
+        """The scale is drawn once and kept; only the pointer's mark is drawn each time."""
+        if self._scale is None:
+            self._scale = self._drawn_scale()
         painter = QPainter(self)
+        painter.drawPixmap(0, 0, self._scale)
+        self._paint_pointer(painter)
+
+    def _drawn_scale(self) -> QPixmap:
+        ratio = self.devicePixelRatioF()
+        pixmap = QPixmap(self.size() * ratio)
+        pixmap.setDevicePixelRatio(ratio)
+        painter = QPainter(pixmap)
         painter.fillRect(self.rect(), QColor(self._theme.ground))
         painter.setPen(QColor(self._theme.line))
         if self._edge is Edge.TOP:
@@ -62,7 +82,8 @@ class Ruler(QWidget):
         else:
             painter.drawLine(THICKNESS - 1, 0, THICKNESS - 1, self.height())
         self._paint_scale(painter)
-        self._paint_pointer(painter)
+        painter.end()
+        return pixmap
 
     def _paint_scale(self, painter: QPainter) -> None:
         font = painter.font()
