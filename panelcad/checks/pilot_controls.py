@@ -7,6 +7,8 @@ from typing import Any, Final
 from panelcad.checks.pilot_sight import Seen, seen_items
 from panelcad.checks.pilot_words import words_on
 from panelcad.checks.registry import TheWhole, rule
+from panelcad.geometry.boxes import box_gap
+from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.layout import Layout, PlateLayout
@@ -38,7 +40,7 @@ def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
     for placed in plate.items:
         if placed.cutout.control is None:
             continue
-        nearest = min((gap(placed.face, each.box).distance for each in words), default=None)
+        nearest = _nearest(placed.face, [each.box for each in words])
         if nearest is None or nearest > limit + TIE:
             yield Finding(
                 rule="label",
@@ -53,6 +55,17 @@ def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
                 source=f"14 CFR 23.1367(d), 23.2605(a); {limit_source('label_distance')}",
                 cure=Cure(item=placed.item.id, advice="engrave what it does beside it, or fit a placard"),
             )
+
+
+def _nearest(face: Contour, boxes: list[Contour]) -> float | None:
+    """The smallest gap in mm; boxes that stand farther off than one already measured are not measured."""
+    best: float | None = None
+    for away, box in sorted(((box_gap(face.bounds, box.bounds), box) for box in boxes), key=lambda pair: pair[0]):
+        if best is not None and away >= best:
+            break
+        left = gap(face, box).distance
+        best = left if best is None else min(best, left)
+    return best
 
 
 @rule(

@@ -7,6 +7,7 @@ from typing import NamedTuple
 from panelcad.checks.pilot_sight import sight_of
 from panelcad.checks.pilot_words import engraving_box, words_on
 from panelcad.checks.registry import TheWhole, rule
+from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.point import Point
@@ -121,7 +122,8 @@ def covered_words(laid: Layout) -> Iterator[Finding]:
         covers = list(_covers(plate))
         for engraving in plate.plate.engravings:
             box = engraving_box(engraving)
-            found = [(gap(box, cover).distance, owner) for owner, cover in covers]
+            near = [(owner, cover) for owner, cover in covers if box_gap(box.bounds, cover.bounds) == 0.0]
+            found = [(gap(box, cover).distance, owner) for owner, cover in near]
             over, owner = min(found, default=(0.0, ""))
             if over < -TIE:
                 yield _covered(engraving, owner, over, plate)

@@ -11,6 +11,7 @@ from typing import NamedTuple
 import numpy as np
 import shapely
 
+from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Chain, Contour, Rounded
 from panelcad.geometry.crossing import Nearest, nearest
 from panelcad.geometry.point import Point, distance
@@ -117,17 +118,13 @@ def _hull_penetration(a: Contour, b: Contour) -> float:
 def _boundary_nearest(a: tuple[Segment, ...], b: tuple[Segment, ...]) -> Nearest:
     best = Nearest(math.inf, Point(0.0, 0.0), Point(0.0, 0.0))
     for bound, one, other in sorted(
-        ((_box_distance(one.bounds, other.bounds), one, other) for one in a for other in b),
+        ((box_gap(one.bounds, other.bounds), one, other) for one in a for other in b),
         key=lambda row: row[0],
     ):
         if bound > best.distance:
             break
         best = min(best, nearest(one, other), key=lambda found: found.distance)
     return best
-
-
-def _box_distance(a: tuple[float, float, float, float], b: tuple[float, float, float, float]) -> float:
-    return math.hypot(max(0.0, a[0] - b[2], b[0] - a[2]), max(0.0, a[1] - b[3], b[1] - a[3]))
 
 
 def _overhang(inner: Contour, outline: Contour) -> Gap:

@@ -1,0 +1,19 @@
+import pytest
+
+from panelcad.geometry.boxes import box_gap
+
+
+@pytest.mark.parametrize(
+    ("other", "gap"),
+    [
+        ((5.0, 5.0, 15.0, 15.0), 0.0),
+        ((10.0, 0.0, 20.0, 10.0), 0.0),
+        ((13.0, 0.0, 20.0, 10.0), 3.0),
+        ((0.0, -9.0, 5.0, -4.0), 4.0),
+        ((13.0, 14.0, 20.0, 20.0), 5.0),
+    ],
+)
+def test_boxes_are_as_far_apart_as_pythagoras_says(other, gap) -> None:
+    box = (0.0, 0.0, 10.0, 10.0)
+    assert box_gap(box, other) == gap
+    assert box_gap(other, box) == gap
