@@ -1,5 +1,6 @@
 """The cutting file of one plate: one closed contour per cut, true arcs, one unit, layers that say what is cut."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Final
 
@@ -40,8 +41,8 @@ def export_dxf(
 
 def dxf_content(project: Project, option: Option, plate_id: str, options: DxfOptions = _DEFAULTS) -> bytes:
     """The bytes of one plate's cutting file: the same project and options give the same bytes."""
-    plan = cutting_plan(project, option, plate_id, options)
     mark = options.stamp or stamp(project, option)
+    plan = cutting_plan(project, option, plate_id, replace(options, stamp=mark))
     return dxf_bytes(plan, whole_box(plan), options.version, options.unit or project.unit, mark.on)
 
 

@@ -1,10 +1,12 @@
 """What a machine stumbles over is not written: doubled contours and pieces of no length; too short ones are refused."""
 
 import math
+from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import replace
 from typing import Final
 
+from panelcad.drawing.display import Bounds
 from panelcad.errors import UnusableInput
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex, closed_chain
 from panelcad.geometry.point import distance
@@ -31,6 +33,8 @@ def cleaned(plan: Plan, shortest: float, unit: LengthUnit) -> Plan:
 
 def _closed_up(loop: Loop) -> Contour:
     contour = loop.contour
+    if isinstance(contour, Rounded) and contour.is_circle and contour.radius > _NOTHING:
+        return contour
     vertices = contour.chain.vertices if isinstance(contour, Rounded) else contour.vertices
     following = vertices[1:] + vertices[:1]
     kept = tuple(v for v, w in zip(vertices, following, strict=True) if distance(v.point, w.point) > _NOTHING)
@@ -56,20 +60,27 @@ def _with_halved_arcs(chain: Chain) -> Chain:
 def _refuse_short_pieces(loop: Loop, shortest: float, unit: LengthUnit) -> None:
     if loop.layer not in CUT_THROUGH:
         return
-    least = min(segment.length for segment in loop.contour.segments)
+    least = _shortest_piece(loop.contour)
     if least < shortest - 1e-9:
         problem = f"its contour has a piece {format_length(least, unit)} long"
         expected = f"pieces of at least {format_length(shortest, unit)}, the profile's shortest"
         raise UnusableInput("", loop.feature, problem, expected)
 
 
+def _shortest_piece(contour: Contour) -> float:
+    if isinstance(contour, Rounded) and contour.is_circle:
+        return contour.length
+    return min(segment.length for segment in contour.segments)
+
+
 def _each_once(loops: list[Loop]) -> Iterator[Loop]:
-    """Each contour once for each of: cut, there already, for reference."""
-    seen = set()
+    """Each contour once for each of: cut, there already, for reference. Only those in one box are looked at closely."""
+    kept: dict[tuple[str, Bounds], list[Contour]] = defaultdict(list)
     for loop in loops:
-        key = (_sort_of(loop.layer), _shape(loop.contour))
-        if key not in seen:
-            seen.add(key)
+        x1, y1, x2, y2 = loop.contour.bounds
+        others = kept[_sort_of(loop.layer), (round(x1, _SAME), round(y1, _SAME), round(x2, _SAME), round(y2, _SAME))]
+        if not any(_shape(other) == _shape(loop.contour) for other in others):
+            others.append(loop.contour)
             yield loop
 
 
@@ -80,7 +91,7 @@ def _sort_of(layer: Layer) -> str:
 def _shape(contour: Contour) -> tuple[tuple[float, ...], ...]:
     """The contour's middle, size and corners, whichever of them comes first."""
     if isinstance(contour, Rounded) and contour.is_circle:
-        return (_rounded(*contour.centre, contour.radius),)
+        return (_rounded(*contour.core[0], contour.radius),)
     chain: Chain = contour.chain if isinstance(contour, Rounded) else contour
     return tuple(sorted(_corner(vertex) for vertex in chain.vertices))
 

@@ -16,7 +16,7 @@ from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_finish import before_finish
 from panelcad.outputs.dxf_layers import Layer, layer_of
 from panelcad.outputs.dxf_marks import with_centre_marks, with_lead_ins
-from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, LeadIns, SmallHoles
+from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, LeadIns, SmallHoles
 from panelcad.outputs.dxf_plan import Loop, Plan, Stroke
 from panelcad.outputs.dxf_relief import with_relief
 
@@ -54,6 +54,8 @@ def finished_plan(plate: PlateLayout) -> Plan:
 
 def chosen(plan: Plan, content: frozenset[Content]) -> Plan:
     """What of a plan a file shall hold."""
+    if content == EVERYTHING:
+        return plan
     return plan.on_layers(frozenset().union(*(LAYERS_OF[each] for each in content)))
 
 

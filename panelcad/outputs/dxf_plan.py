@@ -67,6 +67,8 @@ class Plan:
 
     def placed(self, placement: Placement) -> "Plan":
         """The same plan moved; labels move with it but are never mirrored."""
+        if placement == Placement():
+            return self
         return Plan(
             tuple(replace(loop, contour=placement.contour(loop.contour)) for loop in self.loops),
             tuple(replace(stroke, track=placed_track(stroke.track, placement)) for stroke in self.strokes),

@@ -91,7 +91,7 @@ class _Pen:
         contour = loop.contour
         if isinstance(contour, Rounded) and contour.is_circle:
             attributes = {"layer": loop.layer.value}
-            self._space.add_circle(self._at(contour.centre), self._length(contour.radius), dxfattribs=attributes)
+            self._space.add_circle(self._at(contour.core[0]), self._length(contour.radius), dxfattribs=attributes)
         else:
             self._polyline(_vertices(contour), loop.layer, closed=True)
 
