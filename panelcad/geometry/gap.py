@@ -6,7 +6,7 @@ penetration is that of the convex hulls, right to 0.01 mm.
 """
 
 import math
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 import numpy as np
 import shapely
@@ -20,6 +20,8 @@ from panelcad.geometry.segment import Arc, Line, Segment
 
 TIE = 1e-6
 """A value within this many mm of its limit is a tie, and a tie passes."""
+_OVERHANG_CHORD: Final = 0.0005
+_FARTHEST_FEW: Final = 4
 
 
 class Gap(NamedTuple):
@@ -128,11 +130,15 @@ def _boundary_nearest(a: tuple[Segment, ...], b: tuple[Segment, ...]) -> Nearest
 
 
 def _overhang(inner: Contour, outline: Contour) -> Gap:
-    """How far a contour reaches over the sheet's edge, as a negative gap at its farthest point."""
-    worst = Gap(0.0, Point(0.0, 0.0), Point(0.0, 0.0))
-    for corner in polygon(inner, Side.INSCRIBED, error=0.0005).exterior.coords[:-1]:
-        found = point_edge_gap(Point(*corner), outline)
-        worst = min(worst, found, key=lambda each: each.distance)
+    """How far a contour reaches over the sheet's edge, as a negative gap at its farthest point.
+
+    Fine polygons choose the few farthest corners; only those are measured against the true outline.
+    """
+    corners = np.array(polygon(inner, Side.INSCRIBED, error=_OVERHANG_CHORD).exterior.coords[:-1])
+    sheet = polygon(outline, Side.INSCRIBED, error=_OVERHANG_CHORD)
+    beyond = shapely.distance(sheet, shapely.points(corners))
+    farthest = corners[np.argsort(-beyond, kind="stable")[:_FARTHEST_FEW]]
+    worst = min((point_edge_gap(Point(*corner), outline) for corner in farthest), key=lambda each: each.distance)
     if worst.distance < 0.0:
         return worst
     touching = _boundary_nearest(inner.segments, outline.segments)
