@@ -165,6 +165,6 @@ NARROW: Final = 0.25
 
 
 @cache
-def paper_style(scale: float, palette: Palette = PAPER) -> ViewStyle:
+def paper_style(scale: float, palette: Palette = PAPER, wide: float = WIDE, narrow: float = NARROW) -> ViewStyle:
     """The style of a view that will be drawn at this scale, so that its lines come out in the widths of ISO 128."""
-    return ViewStyle(palette, WIDE / scale, NARROW / scale, Measured.MM)
+    return ViewStyle(palette, wide / scale, narrow / scale, Measured.MM)

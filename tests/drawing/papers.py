@@ -14,6 +14,7 @@ from panelcad.drawing.subject import Subject, subject
 from panelcad.library.samples import sample_file, sample_names
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
+from panelcad.outputs.drawing import drawing_sheets
 from panelcad.store.project_file import load
 
 ALL_OPTIONS = [(name, option.id) for name in sample_names() for option in load(sample_file(name)).all_options]
@@ -27,6 +28,12 @@ def shown(project: Project, option: Option, ink: Ink = Ink.COLOUR) -> Subject:
 def sample(name: str, option: str) -> Subject:
     project = load(sample_file(name))
     return shown(project, project.option(option))
+
+
+@cache
+def drawing(name: str, option: str) -> tuple[Sheet, ...]:
+    """The drawing set of a sample's option, made once for all tests."""
+    return tuple(drawing_sheets(sample(name, option)))
 
 
 def texts(nodes: tuple[Node, ...]) -> Iterator[Text]:

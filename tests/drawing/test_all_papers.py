@@ -1,7 +1,8 @@
 import pytest
 
-from panelcad.drawing.drawing_set import drawing_pages
-from panelcad.drawing.page import bordered
+from panelcad.drawing.display import Path, Text, walk
+from panelcad.drawing.drawing_plates import worked_plates
+from panelcad.drawing.inks import Ink
 from panelcad.drawing.tiles import PRINTERS
 from panelcad.outputs.drawing import drawing_sheets
 from panelcad.outputs.inspection import inspection_sheets
@@ -12,7 +13,7 @@ from tests.drawing import papers
 @pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
 def test_no_two_texts_overlap_and_none_leaves_its_sheet(name, option):
     subject = papers.sample(name, option)
-    for sheet in (*drawing_sheets(subject), *inspection_sheets(subject)):
+    for sheet in (*papers.drawing(name, option), *inspection_sheets(subject)):
         assert papers.overlapping(sheet) == [], sheet.title
         assert papers.outside(sheet, 3.0) == [], sheet.title
 
@@ -30,15 +31,34 @@ def test_no_text_of_the_template_is_cut_or_covered(name, option):
 @pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
 def test_every_hole_has_its_number_on_the_front(name, option):
     subject = papers.sample(name, option)
-    fronts = [page for page in drawing_pages(subject) if page.document == "Panel front"]
-    written = {text.text for page in fronts for text in papers.texts(page.nodes)}
-    drawn = [plate for plate in subject.laid.plates if plate.plate.name in {page.title for page in fronts}]
-    wanted = {subject.numbers.features[feature.id] for plate in drawn for feature in plate.features}
+    fronts = [sheet for sheet in papers.drawing(name, option) if "Panel front" in sheet.title]
+    written = {text.text for sheet in fronts for text in papers.texts(sheet.nodes)}
+    wanted = {subject.numbers.features[f.id] for plate in worked_plates(subject) for f in plate.features}
     assert wanted <= written
 
 
 def test_the_sheets_count_themselves():
-    subject = papers.sample("tourer", "glass")
-    sheets = bordered(subject, drawing_pages(subject))
+    sheets = papers.drawing("tourer", "glass")
     for number, sheet in enumerate(sheets, 1):
         assert f"{number} / {len(sheets)}" in {text.text for text in papers.texts(sheet.nodes)}
+
+
+@pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
+def test_letters_and_lines_have_the_sizes_of_the_standards(name, option):
+    """Heights of ISO 3098-1 and line widths of ISO 128-2; the part's own lettering has the height it will have."""
+    for sheet in papers.drawing(name, option):
+        nodes = [node for node in walk(sheet.nodes) if isinstance(node, Path) and node.pen]
+        assert {round(node.pen.width, 6) for node in nodes} <= {0.13, 0.18, 0.25, 0.35, 0.5, 0.7}
+        engraved = {e.text for plate in papers.sample(name, option).option.plates for e in plate.engravings}
+        heights = {text.height for text in papers.texts(sheet.nodes) if text.text not in engraved}
+        assert heights <= {1.8, 2.5, 3.5, 5.0, 7.0}
+
+
+def test_in_black_and_white_nothing_is_coloured():
+    glass = papers.sample("tourer", "glass")
+    for sheet in drawing_sheets(papers.shown(glass.project, glass.option, Ink.BLACK)):
+        for node in walk(sheet.nodes):
+            colours = [node.colour] if isinstance(node, Text) else []
+            if isinstance(node, Path):
+                colours = [part for part in (node.fill, node.pen and node.pen.colour) if part]
+            assert all(colour.red == colour.green == colour.blue for colour in colours)

@@ -1,12 +1,11 @@
 """Placards and engraving: the plate with its lettering, and each line with its place and letter height."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from typing import Final
 
 from panelcad.drawing.box import grown
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Along, Group, Node, Path, Text, walk
+from panelcad.drawing.display import Along, Node, Text, walk
 from panelcad.drawing.inks import letters
 from panelcad.drawing.labels import CROWDED, Ground, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
@@ -38,6 +37,9 @@ _WORDS: Final = (
     "Placards required by the type certificate, the flight manual or an equipment maker come first: check each.",
 )
 _ROOM: Final = 8.0
+_EDGE: Final = 0.25
+_THIN: Final = 0.13
+"""Line widths of metal and cuts, so that the lettering stands out."""
 
 
 def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
@@ -88,8 +90,9 @@ def _nodes(
     subject: Subject, plate: PlateLayout, paper: Paper, seat: Seat
 ) -> tuple[tuple[Node, ...], tuple[int, float]]:
     """The page's nodes, how many numbers found no place, and the share that stands far off."""
-    groups = front_view(subject.laid, plate.plate.id, paper_style(seat.scale.factor, subject.inks.palette))
-    shown = seat.nodes(tuple(_thin(group) for group in groups if group.layer != Layer.BEZELS))
+    style = paper_style(seat.scale.factor, subject.inks.palette, _EDGE, _THIN)
+    groups = front_view(subject.laid, plate.plate.id, style)
+    shown = seat.nodes(tuple(group for group in groups if group.layer != Layer.BEZELS))
     wishes = list(_wishes(subject, plate, seat, letters(paper).plain))
     texts = [text_bounds(node) for node in walk(shown) if isinstance(node, Text)]
     contours = [seat.contour(feature.contour) for feature in plate.features]
@@ -97,19 +100,6 @@ def _nodes(
     labels = [label for label in map(ground.place, wishes) if label is not None]
     numbers = tuple(node for label in labels for node in label.nodes(subject.inks))
     return (*shown, *numbers), (len(wishes) - len(labels), crowding(labels))
-
-
-def _thin(group: Group) -> Group:
-    """Metal and cuts in narrow lines, so that the lettering stands out."""
-    return replace(group, nodes=tuple(_thinner(node) for node in group.nodes))
-
-
-def _thinner(node: Node) -> Node:
-    if isinstance(node, Group):
-        return _thin(node)
-    if isinstance(node, Path) and node.pen is not None:
-        return replace(node, pen=replace(node.pen, width=node.pen.width / 2))
-    return node
 
 
 def _wishes(subject: Subject, plate: PlateLayout, seat: Seat, height: float) -> Iterator[Wish]:

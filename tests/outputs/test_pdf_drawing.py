@@ -1,0 +1,215 @@
+from io import BytesIO
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from panelcad.drawing.tiles import PRINTERS, Printer, tiling
+from panelcad.geometry.contour import Rounded
+from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup
+from panelcad.model.layout import Feature, PlateLayout
+from panelcad.model.plate import AttachScrew, PlateState
+from panelcad.model.project import Project
+from panelcad.outputs.drawing import DrawingOptions, drawing_sheets, export_drawing
+from panelcad.outputs.template import TemplateOptions, export_template, template_pages
+from panelcad.units import LengthUnit
+from tests import builders
+from tests.drawing import papers
+from tests.outputs.pdf_reading import MM, boxes, closed_shapes, nearest, pages, pdf_bytes
+
+ON_PAPER = 0.1
+"""To so many mm on paper a drawing must be at its stated scale."""
+SAMPLES = [("tourer", "glass"), ("trainer", "day-night")]
+
+
+def round_holes(plate: PlateLayout) -> list[Feature]:
+    return [f for f in plate.features if isinstance(f.contour, Rounded) and f.contour.is_circle]
+
+
+def stated_scale(words: str) -> float:
+    paper, real = words.split(":")
+    return int(paper) / int(real)
+
+
+def front_of(subject, sheet):
+    """The plate on the first sheet, and the scale that its title block states."""
+    scales = [
+        text.text for text in papers.texts(sheet.nodes) if text.text.replace(":", "").isdigit() and ":" in text.text
+    ]
+    plate = next(p for p in subject.laid.plates if p.plate.state is not PlateState.KEPT)
+    return plate, stated_scale(scales[-1])
+
+
+def assert_true_to_scale(subject, sheet) -> None:
+    plate, scale = front_of(subject, sheet)
+    (page,) = pages(pdf_bytes([sheet]))
+    found = closed_shapes(page)
+    x1, y1, x2, y2 = plate.outline.bounds
+    width, height = (x2 - x1) * scale, (y2 - y1) * scale
+    outline = min(found, key=lambda box: abs(box.size[0] - width) + abs(box.size[1] - height))
+    assert outline.size == pytest.approx((width, height), abs=ON_PAPER)
+    for hole in round_holes(plate):
+        centre = (outline.x1 + (hole.centre.x - x1) * scale, outline.y1 + (hole.centre.y - y1) * scale)
+        diameter = 2 * hole.contour.radius * scale
+        assert nearest(found, centre, (diameter, diameter)) <= ON_PAPER, hole.id
+
+
+@pytest.mark.parametrize(("name", "option"), SAMPLES)
+def test_the_front_measured_by_a_pdf_reader_is_at_its_stated_scale(name, option):
+    assert_true_to_scale(papers.sample(name, option), papers.drawing(name, option)[0])
+
+
+def tiles_measured(subject, printer: Printer):
+    """Each page of a template with what it shows: its shapes, its lines, and the way from the plate to the page."""
+    plate = subject.laid.plates[0]
+    sheets = template_pages(subject, plate.plate.id, TemplateOptions(printer))
+    cut = tiling(plate.outline.bounds, printer, TemplateOptions().overlap)
+    windows = {tile.name: tile.window for tile in cut.tiles()}
+    for sheet, page in zip(sheets, pages(pdf_bytes(sheets)), strict=True):
+        yield page, windows.get(sheet.title.rpartition(" ")[2]), cut.printer
+
+
+@pytest.mark.parametrize(("name", "option", "printer"), [("tourer", "glass", "Letter"), ("trainer", "day-night", "A3")])
+def test_the_template_is_full_size_and_its_bars_are_exact(name, option, printer):
+    subject = papers.sample(name, option)
+    holes = round_holes(subject.laid.plates[0])
+    seen = set()
+    for page, window, paper in tiles_measured(subject, PRINTERS[printer]):
+        lengths = [round(box.size[0], 3) for box in boxes(page.lines)]
+        assert 100.0 in lengths
+        assert 101.6 in lengths
+        if window is None:
+            continue
+        foot = paper.height - paper.margin - (window[3] - window[1])
+        found = closed_shapes(page)
+        for hole in holes:
+            x1, y1, x2, y2 = hole.contour.bounds
+            if window[0] <= x1 and window[1] <= y1 and x2 <= window[2] and y2 <= window[3]:
+                centre = (hole.centre.x - window[0] + paper.margin, hole.centre.y - window[1] + foot)
+                assert nearest(found, centre, (x2 - x1, y2 - y1)) <= 0.01, hole.id
+                seen.add(hole.id)
+    small = {hole.id for hole in holes if hole.contour.radius < 5.0}
+    assert small <= seen
+
+
+def test_the_reader_finds_no_letter_outside_its_page_nor_outside_a_template_window():
+    subject = papers.sample("tourer", "glass")
+    for page, _, paper in tiles_measured(subject, PRINTERS["Letter"]):
+        edge = paper.margin - 0.5
+        for char in page.chars:
+            assert edge <= char["x0"] * MM
+            assert char["x1"] * MM <= paper.width - edge
+            assert edge - 1.0 <= char["y0"] * MM
+            assert char["y1"] * MM <= paper.height - edge + 1.5
+
+
+def test_text_can_be_searched_and_sheets_are_bookmarked(tmp_path):
+    from pypdfium2 import PdfDocument
+
+    subject = papers.sample("tourer", "glass")
+    path = tmp_path / "drawing.pdf"
+    export_drawing(subject.project, subject.option, path, DrawingOptions(report=subject.report))
+    document = PdfDocument(path.read_bytes())
+    words = document[0].get_textpage().get_text_bounded()
+    for wanted in (
+        subject.stamp.fingerprint,
+        "BEFORE CUTTING",
+        "BEFORE FLIGHT",
+        subject.project.title,
+        "NOT FOR CUTTING",
+    ):
+        assert wanted in words
+    titles = [entry.get_title() for entry in document.get_toc()]
+    assert len(titles) == len(document)
+    assert any("Hole schedule" in title for title in titles)
+    assert subject.project.title in document.get_metadata_value("Title")
+    assert subject.stamp.fingerprint in document.get_metadata_value("Keywords")
+
+
+@pytest.mark.parametrize("page_number", [0, 1])
+def test_a_telephone_reads_the_fingerprint_from_the_qr_code(page_number):
+    import zxingcpp
+    from pypdfium2 import PdfDocument
+
+    subject = papers.sample("tourer", "glass")
+    sheet = papers.drawing("tourer", "glass")[page_number]
+    page = PdfDocument(pdf_bytes([sheet]))[0]
+    right, foot = (sheet.width - 200) / MM, (sheet.height - 80) / MM
+    picture = page.render(scale=3, crop=(right, 0, 0, foot)).to_pil()
+    (code,) = zxingcpp.read_barcodes(picture)
+    assert subject.stamp.fingerprint in code.text
+
+
+def test_papers_made_twice_are_the_same_to_the_byte(tmp_path):
+    subject = papers.sample("trainer", "day-night")
+    made = []
+    for name in ("first", "second"):
+        drawing, template = tmp_path / f"{name}.pdf", tmp_path / f"{name}-template.pdf"
+        export_drawing(subject.project, subject.option, drawing, DrawingOptions(report=subject.report))
+        options = TemplateOptions(drawing=DrawingOptions(report=subject.report))
+        export_template(subject.project, subject.option, subject.option.plates[0].id, template, options)
+        made.append((drawing.read_bytes(), template.read_bytes()))
+    assert made[0] == made[1]
+
+
+def panel(unit: LengthUnit, width: float, height: float, cells: list[tuple[float, float, float]]) -> Project:
+    """A legal panel: one round cut in some of the cells of a grid, each with four screws, and corner screws."""
+    screw = HoleForm(diameter=4.3, fastener=3.5)
+    cutouts, cuts = [], []
+    for number, (share, dx, dy) in enumerate(cells):
+        column, row = number % 6, number // 6
+        diameter = 12.0 + 38.0 * share
+        ring = HoleGroup(
+            form=screw, bolt_circle=BoltCircle(diameter=diameter + 14, count=4, first_angle=45), source=builders.SOURCE
+        )
+        cutouts.append(builders.round_cutout(diameter, name=f"round-{number}", holes=(ring,)))
+        x = (column - 2.5) * width / 6.5 + dx
+        y = (row - 1) * height / 3.4 + dy
+        cuts.append(builders.cut(f"c{number}", x, y, cutout=f"round-{number}"))
+    corners = [(sx * (width / 2 - 10), sy * (height / 2 - 10)) for sx in (-1, 1) for sy in (-1, 1)]
+    attach = tuple(AttachScrew(id=f"s{i}", x=x, y=y, form=screw) for i, (x, y) in enumerate(corners))
+    plate = builders.sheet(width, height, cuts=tuple(cuts), attach_screws=attach, state="new")
+    return builders.project(plate, cutouts=tuple(cutouts), unit=unit)
+
+
+CELLS = st.lists(st.tuples(st.floats(0, 1), st.floats(-8, 8), st.floats(-4, 4)), min_size=0, max_size=18)
+
+
+@given(unit=st.sampled_from(LengthUnit), width=st.floats(620, 1200), height=st.floats(300, 500), cells=CELLS)
+@settings(max_examples=6, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+def test_any_legal_panel_gives_a_readable_drawing_at_its_scale(unit, width, height, cells):
+    built = panel(unit, width, height, cells)
+    subject = papers.shown(built, built.options[0])
+    sheets = drawing_sheets(subject)
+    assert_true_to_scale(subject, sheets[0])
+    for sheet in sheets:
+        assert papers.overlapping(sheet) == []
+        assert papers.outside(sheet, 3.0) == []
+    for sheet in template_pages(subject, "main"):
+        assert papers.overlapping(sheet) == []
+
+
+def test_a_released_drawing_bears_its_revision_and_date_and_no_draft_mark():
+    from panelcad.model.revision import Stamp
+
+    sample = papers.sample("trainer", "day-night")
+    mark = Stamp(sample.stamp.fingerprint, "B", "2026-05-01")
+    from panelcad.outputs.drawing import drawn_subject
+
+    released = drawn_subject(sample.project, sample.option, DrawingOptions(stamp=mark, report=sample.report))
+    sheet = drawing_sheets(released)[0]
+    words = pages(pdf_bytes([sheet]))[0].extract_text()
+    assert "2026-05-01" in words
+    assert "NOT FOR CUTTING" not in words
+
+
+def test_the_date_in_the_properties_is_the_release_s(tmp_path):
+    import pdfplumber
+
+    from panelcad.model.revision import Stamp
+
+    sample = papers.sample("trainer", "day-night")
+    options = DrawingOptions(stamp=Stamp(sample.stamp.fingerprint, "B", "2026-05-01"), report=sample.report)
+    path = tmp_path / "b.pdf"
+    export_drawing(sample.project, sample.option, path, options)
+    assert pdfplumber.open(BytesIO(path.read_bytes())).metadata["CreationDate"].startswith("D:20260501")
