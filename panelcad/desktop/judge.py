@@ -1,6 +1,13 @@
-"""Keeps the check report of what is on the screen up to date, also while a gesture is under way."""
+"""Keeps the check report of what is on the screen up to date, also while a gesture is under way.
 
-from typing import TYPE_CHECKING
+Checks run beside the window on a thread of their own, one at a time, always of the newest project; projects are
+frozen, so nothing they read can change under them.
+"""
+
+import sys
+from concurrent.futures import Future, ThreadPoolExecutor
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -11,45 +18,93 @@ if TYPE_CHECKING:
     from panelcad.checks.live import LiveChecker
     from panelcad.checks.report import CheckReport
 
+_SWITCH_SECONDS: Final = 0.001
+"""How long the checking thread may keep the interpreter to itself while the window wants it."""
+
+
+@dataclass(frozen=True)
+class _Order:
+    project: Project
+    option_id: str
+
 
 class Judge(QObject):
-    """`reported` after each check. Several changes before the screen is idle are judged once."""
+    """`reported` after each check. Of several changes while a check is running only the last one is judged."""
 
     reported = Signal()
+    _finished = Signal(object)
 
     def __init__(self, document: Document) -> None:
         super().__init__()
         self._document = document
         self._checker: LiveChecker | None = None
-        self._wanted: Project | None = None
+        self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix="checks")
+        self._next: _Order | None = None
+        self._running: Future[CheckReport] | None = None
         self.report: CheckReport | None = None
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
-        self._soon.timeout.connect(self.check_now)
+        self._soon.timeout.connect(self._start)
+        self._finished.connect(self._take)
+        sys.setswitchinterval(_SWITCH_SECONDS)
         document.changed.connect(self._check_soon)
         document.option_changed.connect(self._check_soon)
         document.replaced.connect(self._start_over)
-        document.proposed.connect(self._check_proposal)
+        document.proposed.connect(self._order)
 
     def _start_over(self) -> None:
+        self._wait()
         self._checker = None
         self.report = None
         self._check_soon()
 
     def _check_soon(self) -> None:
-        self._wanted = None
-        self._soon.start(0)
+        self._order(self._document.project)
 
-    def _check_proposal(self, project: Project) -> None:
-        self._wanted = project
-        self._soon.start(0)
+    def _order(self, project: Project) -> None:
+        self._next = _Order(project, self._document.option_id)
+        if self._running is None:
+            self._soon.start(0)
 
-    def check_now(self) -> None:
-        """Bring the report up to date at once."""
-        self._soon.stop()
+    def _start(self) -> None:
+        if self._next is None or self._running is not None:
+            return
+        order, self._next = self._next, None
+        self._running = self._thread.submit(self._check, order)
+        self._running.add_done_callback(self._finished.emit)
+
+    def _check(self, order: _Order) -> "CheckReport":
         if self._checker is None:
             from panelcad.checks.live import LiveChecker  # noqa: PLC0415 - shapely waits until the window is painted
 
             self._checker = LiveChecker()
-        self.report = self._checker.update(self._wanted or self._document.project, self._document.option_id)
+        return self._checker.update(order.project, order.option_id)
+
+    def _take(self, finished: "Future[CheckReport]") -> None:
+        if finished is not self._running:
+            return
+        self._running = None
+        if self._next is not None:
+            self._start()
+        self.report = finished.result()
         self.reported.emit()
+
+    def check_now(self) -> None:
+        """Bring the report up to date and wait for it."""
+        self._wait()
+        self._soon.stop()
+        order = self._next or _Order(self._document.project, self._document.option_id)
+        self._next = None
+        self.report = self._thread.submit(self._check, order).result()
+        self.reported.emit()
+
+    def _wait(self) -> None:
+        if self._running is not None:
+            running, self._running = self._running, None
+            running.exception()
+
+    def stop(self) -> None:
+        """Wait for the check that is running and start no other."""
+        self._soon.stop()
+        self._next = None
+        self._thread.shutdown(wait=True, cancel_futures=True)

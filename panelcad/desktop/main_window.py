@@ -149,6 +149,7 @@ class MainWindow(QMainWindow):
             self.settings.remember_layout(self.saveGeometry(), self.saveState())
         else:
             self.settings.remember_layout(self.saveGeometry(), self.settings.layout()[1] or QByteArray())
+        self.bench.judge.stop()
         event.accept()
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:

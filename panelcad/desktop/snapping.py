@@ -106,7 +106,7 @@ def _shifted(standing: Standing, dx: float, dy: float) -> Standing:
 
 
 def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught | None:
-    near = [c for c in _candidates(moving, axis, field) if abs(c.shift) <= reach]
+    near = list(_candidates(moving, axis, field, reach))
     if not near:
         return _to_grid(moving, axis, field.grid, reach)
     nearest = min(abs(c.shift) for c in near)
@@ -114,27 +114,32 @@ def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught 
     return min(as_near, key=lambda c: (c.rank.value, abs(c.shift)))
 
 
-def _candidates(moving: Standing, axis: Axis, field: Field) -> Iterator[Caught]:
-    centre = moving.centre[axis.value]
+def _candidates(moving: Standing, axis: Axis, field: Field, reach: float) -> Iterator[Caught]:
+    """Everything within reach. Words are only made for what is near: this runs at every step of a drag."""
+    along, centre = axis.value, moving.centre[axis.value]
     for line in field.lines:
-        if line.axis is axis:
+        if line.axis is axis and abs(line.at - centre) <= reach:
             yield Caught(line.at - centre, line.at, Rank.AXIS, line.label)
     for other in field.others:
-        at = other.centre[axis.value]
-        yield Caught(at - centre, at, Rank.CENTRE, f"centre of {other.name}", other)
-        yield from _edges(moving, other, axis)
-    yield from _gaps(moving, axis, field.others)
+        at = other.centre[along]
+        if abs(at - centre) <= reach:
+            yield Caught(at - centre, at, Rank.CENTRE, f"centre of {other.name}", other)
+        yield from _edges(moving, other, axis, reach)
+    yield from (caught for caught in _gaps(moving, axis, field.others) if abs(caught.shift) <= reach)
 
 
 _EDGE_WORDS: Final = {Axis.X: ("left edge", "right edge"), Axis.Y: ("lower edge", "upper edge")}
 
 
-def _edges(moving: Standing, other: Standing, axis: Axis) -> Iterator[Caught]:
+def _edges(moving: Standing, other: Standing, axis: Axis, reach: float) -> Iterator[Caught]:
     """Edge to the same edge, and edge against the facing one."""
-    words = _EDGE_WORDS[axis]
-    for mine in moving.span(axis):
-        for theirs, word in zip(other.span(axis), words, strict=True):
-            yield Caught(theirs - mine, theirs, Rank.EDGE, f"{word} of {other.name}", other)
+    low, high = axis.value, axis.value + 2
+    for mine in (moving.box[low], moving.box[high]):
+        for side in (low, high):
+            theirs = other.box[side]
+            if abs(theirs - mine) <= reach:
+                label = f"{_EDGE_WORDS[axis][side > 1]} of {other.name}"
+                yield Caught(theirs - mine, theirs, Rank.EDGE, label, other)
 
 
 def _gaps(moving: Standing, axis: Axis, others: tuple[Standing, ...]) -> Iterator[Caught]:

@@ -20,13 +20,14 @@ class GridItem(QGraphicsItem):
         self._step = 0.0
         self._area = QPainterPath()
         self._colour = QColor()
+        self._lines: dict[float, list[QLineF]] = {}
         self.setZValue(_HEIGHT)
-        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
     def lay(self, area: QPainterPath, step: float, colour: QColor) -> None:
         """Cover this area with lines `step` mm apart through the origin; none where it is 0."""
         self.prepareGeometryChange()
         self._area, self._step, self._colour = area, step, colour
+        self._lines = {}
         self.setVisible(step > 0)
 
     def boundingRect(self) -> QRectF:
@@ -35,12 +36,13 @@ class GridItem(QGraphicsItem):
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
         scale = painter.worldTransform().m11() / painter.device().devicePixelRatioF()
         step = coarsened(self._step, scale)
-        part = option.exposedRect.intersected(self._area.boundingRect())
+        if step not in self._lines:
+            self._lines = {step: _lines(self._area.boundingRect(), step)}
         painter.save()
         painter.setClipPath(self._area)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
         painter.setPen(thin(self._colour, 1.0))
-        painter.drawLines(_lines(part, step))
+        painter.drawLines(self._lines[step])
         painter.restore()
 
 

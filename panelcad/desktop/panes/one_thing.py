@@ -12,6 +12,7 @@ from panelcad.editing.parts import Thing, all_things
 from panelcad.editing.places import place_of
 from panelcad.editing.rename import rename
 from panelcad.editing.rotate import rotate_to
+from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
 from panelcad.model.plate import AttachScrew, Cut, Engraving
 from panelcad.model.project import Item, Project
@@ -22,6 +23,7 @@ class OneThing(Form):
         super().__init__()
         self._bench = bench
         self._part_id = part_id
+        self._origin = Point(0.0, 0.0)
         thing = self._thing(bench.document.project)
         self.name = TextField("Name")
         if not isinstance(thing, AttachScrew | Engraving):
@@ -67,13 +69,19 @@ class OneThing(Form):
         return next((thing for thing in all_things(project, option) if thing.id == self._part_id), None)
 
     def refresh(self, project: Project) -> None:
-        """Show the thing as it is in this project, which may be a proposal."""
+        """Show the thing as it is in this project."""
+        thing = self._thing(project)
+        if thing is not None:
+            self.name.show_text(str(getattr(thing, "name", "")))
+            self._origin = self._reference(project).origin
+            self.follow(project)
+
+    def follow(self, project: Project) -> None:
+        """Show where the thing stands in a proposal; what it is reckoned from stays where it was."""
         thing = self._thing(project)
         if thing is None:
             return
-        self.name.show_text(str(getattr(thing, "name", "")))
-        place = place_of(thing)
-        start = self._reference(project).origin
+        place, start = place_of(thing), self._origin
         self.across.show_value(place.x - start.x)
         self.up.show_value(place.y - start.y)
         self.turn.show_value(place.rotation)
@@ -97,8 +105,7 @@ class OneThing(Form):
             self.refresh(self._bench.document.project)
 
     def _move(self) -> None:
-        start = self._reference(self._bench.document.project).origin
-        x, y = start.x + self.across.value, start.y + self.up.value
+        x, y = self._origin.x + self.across.value, self._origin.y + self.up.value
         what = f"Move {self._bench.name_of(self._part_id)}"
         if not self._bench.edit(what, lambda project, option: move_to(project, option, self._part_id, x, y)):
             self.refresh(self._bench.document.project)

@@ -22,7 +22,7 @@ class PropertiesPane(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         bench.selection.changed.connect(self.rebuild)
         bench.stage.shown.connect(self.rebuild)
-        bench.document.proposed.connect(self._refresh)
+        bench.document.proposed.connect(self._follow)
         self.rebuild()
 
     @property
@@ -48,5 +48,7 @@ class PropertiesPane(QScrollArea):
             return OneThing(self._bench, self._bench.selection.current)
         return ManyThings(self._bench) if self._bench.selection.ids else WholePanel(self._bench)
 
-    def _refresh(self, project: Project) -> None:
-        self.sheet.refresh(project)
+    def _follow(self, project: Project) -> None:
+        sheet = self.sheet
+        if isinstance(sheet, OneThing):
+            sheet.follow(project)
