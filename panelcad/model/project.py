@@ -83,8 +83,9 @@ class Option(Record):
         for plate in self.plates:
             if plate.over is not None and plate.over not in plates:
                 raise ValueError(f"plate '{plate.id}' lies over '{plate.over}', which is not there")
+        cuts = {plate.id: {cut.id for cut in plate.cuts} for plate in self.plates}
         for item in self.items:
-            _item_is_at_home(item, plates)
+            _item_is_at_home(item, cuts)
         return self
 
     def plate(self, plate_id: str) -> Plate:
@@ -217,16 +218,17 @@ def _each_once(kind: str, names: Iterable[str]) -> None:
             raise ValueError(f"the {kind} '{name}' is used {count} times; each may be used once")
 
 
-def _item_is_at_home(item: Item, plates: dict[str, Plate]) -> None:
+def _item_is_at_home(item: Item, cuts: dict[str, set[str]]) -> None:
+    """`cuts` holds the ids of each plate's cuts."""
     if item.plate is None:
         if item.cut is not None:
             raise ValueError(f"item '{item.id}' names a cut but no plate")
         return
     if item.cutout is None:
         raise ValueError(f"item '{item.id}' is on plate '{item.plate}' but has no cutout")
-    if item.plate not in plates:
+    if item.plate not in cuts:
         raise ValueError(f"item '{item.id}' is on plate '{item.plate}', which is not there")
-    if item.cut is not None and item.cut not in {cut.id for cut in plates[item.plate].cuts}:
+    if item.cut is not None and item.cut not in cuts[item.plate]:
         raise ValueError(f"item '{item.id}' uses cut '{item.cut}', which is not on plate '{item.plate}'")
 
 
