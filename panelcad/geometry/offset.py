@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex, closed_chain
+from panelcad.geometry.curve import curve_crossings
 from panelcad.geometry.point import Point, distance, middle
 from panelcad.geometry.segment import FULL_TURN, Arc, Line, Segment
 
@@ -66,51 +67,12 @@ def _corner(before: _Moved, after: _Moved) -> Point:
     between = middle(end, start)
     if distance(end, start) <= _SAME_POINT:
         return between
-    found = min(_curve_crossings(before.now, after.now), key=lambda p: distance(p, between), default=None)
+    found = min(curve_crossings(before.now, after.now), key=lambda p: distance(p, between), default=None)
     if found is not None:
         return found
     if distance(end, start) <= _NEAR_TANGENT:
         return between
     raise ValueError("the moved contour does not close")
-
-
-def _curve_crossings(a: Segment, b: Segment) -> list[Point]:
-    """Crossings of the whole lines and circles that two segments lie on."""
-    if isinstance(a, Line):
-        return _line_line(a, b) if isinstance(b, Line) else _line_circle(a, b)
-    return _line_circle(b, a) if isinstance(b, Line) else _circle_circle(a, b)
-
-
-def _line_line(a: Line, b: Line) -> list[Point]:
-    ax, ay = a.end.x - a.start.x, a.end.y - a.start.y
-    bx, by = b.end.x - b.start.x, b.end.y - b.start.y
-    cross = ax * by - ay * bx
-    if abs(cross) <= 1e-12 * a.length * b.length:
-        return []
-    along = ((b.start.x - a.start.x) * by - (b.start.y - a.start.y) * bx) / cross
-    return [a.at(along)]
-
-
-def _line_circle(line: Line, arc: Arc) -> list[Point]:
-    ux, uy = (line.end.x - line.start.x) / line.length, (line.end.y - line.start.y) / line.length
-    along = (arc.centre.x - line.start.x) * ux + (arc.centre.y - line.start.y) * uy
-    foot = line.start.moved(along * ux, along * uy)
-    beyond = arc.radius**2 - distance(arc.centre, foot) ** 2
-    if beyond < 0.0:
-        return []
-    half = math.sqrt(beyond)
-    return [foot.moved(half * ux, half * uy), foot.moved(-half * ux, -half * uy)]
-
-
-def _circle_circle(a: Arc, b: Arc) -> list[Point]:
-    span = distance(a.centre, b.centre)
-    if span <= _SAME_POINT or not abs(a.radius - b.radius) <= span <= a.radius + b.radius:
-        return []
-    along = (span**2 + a.radius**2 - b.radius**2) / (2 * span)
-    half = math.sqrt(max(0.0, a.radius**2 - along**2))
-    foot = a.centre.towards(b.centre, along)
-    ux, uy = (b.centre.x - a.centre.x) / span, (b.centre.y - a.centre.y) / span
-    return [foot.moved(-half * uy, half * ux), foot.moved(half * uy, -half * ux)]
 
 
 def _vertex(piece: _Moved, start: Point, end: Point) -> Vertex:

@@ -1,0 +1,158 @@
+"""Draw an outline: corners, straight and bowed edges, rounded and cut-off corners.
+
+An edge bears the number of the corner it leaves; corners are numbered counter-clockwise from 0. Every change gives an
+outline that does not cross itself, or raises `EditRefused`.
+"""
+
+from collections.abc import Callable
+from typing import Final
+
+from panelcad.editing.fixed import refuse_kept
+from panelcad.editing.place import with_plate
+from panelcad.editing.refusal import edit
+from panelcad.errors import EditRefused
+from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex
+from panelcad.geometry.corner import Cornered, bulge_through, cut_off, is_smooth, rounded, trimmed
+from panelcad.geometry.point import Point
+from panelcad.geometry.polygon import polygon
+from panelcad.geometry.segment import Segment
+from panelcad.model.project import Project
+from panelcad.model.shape import Corner, Outline, Shape
+
+_FEWEST: Final = 2
+
+
+def outline_of(shape: Shape) -> Outline:
+    """Any shape as an outline, corner by corner, counter-clockwise."""
+    return as_outline(shape.contour())
+
+
+def as_outline(contour: Contour) -> Outline:
+    chain = contour.chain if isinstance(contour, Rounded) else contour
+    return Outline(corners=tuple(Corner(x=v.x, y=v.y, bulge=v.bulge) for v in chain.vertices))
+
+
+@edit
+def set_outline(project: Project, option_id: str, plate_id: str, shape: Shape) -> Project:
+    """The plate with another outline. Raises `EditRefused` for a kept plate or an outline that crosses itself."""
+    option = project.option(option_id)
+    plate = option.plate(plate_id)
+    refuse_kept(option, plate)
+    refuse_crossing(shape)
+    return project.with_option(with_plate(option, plate.revised(outline=shape)))
+
+
+@edit
+def move_corner(outline: Outline, corner: int, x: float, y: float) -> Outline:
+    """The corner at another place; the bows of its edges keep their proportion."""
+    return _sound(_put(outline, corner, outline.corners[corner].revised(x=x, y=y)))
+
+
+@edit
+def add_corner(outline: Outline, edge: int, at: Point) -> Outline:
+    """A corner more where the edge passes nearest to a point; the outline's course stays."""
+    segment = edges(outline)[edge]
+    spot = segment.nearest(at)
+    first = outline.corners[edge].revised(bulge=trimmed(segment, segment.start, spot))
+    second = Corner(x=spot.x, y=spot.y, bulge=trimmed(segment, spot, segment.end))
+    corners = outline.corners
+    return _sound(Outline(corners=(*corners[:edge], first, second, *corners[edge + 1 :])))
+
+
+@edit
+def remove_corner(outline: Outline, corner: int) -> Outline:
+    """The outline without a corner: a straight edge joins its neighbours."""
+    count = len(outline.corners)
+    before = (corner - 1) % count
+    straight = _put(outline, before, outline.corners[before].revised(bulge=0.0)).corners
+    if count <= _FEWEST:
+        raise EditRefused("An outline needs at least two corners.")
+    return _sound(Outline(corners=tuple(one for i, one in enumerate(straight) if i != corner)))
+
+
+@edit
+def straighten(outline: Outline, edge: int) -> Outline:
+    """The edge as a straight line."""
+    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=0.0)))
+
+
+@edit
+def bow_through(outline: Outline, edge: int, through: Point) -> Outline:
+    """The edge as the arc through a point."""
+    segment = edges(outline)[edge]
+    bulge = bulge_through(segment.start, through, segment.end)
+    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=bulge)))
+
+
+@edit
+def bow_by(outline: Outline, edge: int, rise: float) -> Outline:
+    """The edge as an arc whose middle stands `rise` mm outside its chord, inside where negative."""
+    segment = edges(outline)[edge]
+    chord = ((segment.end.x - segment.start.x) ** 2 + (segment.end.y - segment.start.y) ** 2) ** 0.5
+    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=2 * rise / chord)))
+
+
+@edit
+def round_corner(outline: Outline, corner: int, radius: float) -> Outline:
+    """The corner as a tangent arc of this radius, between lines and arcs alike."""
+    return _cornered(outline, corner, lambda before, after: rounded(before, after, radius))
+
+
+@edit
+def round_corners(outline: Outline, radius: float) -> Outline:
+    """Every corner as a tangent arc of this radius; where edges run on smoothly nothing changes."""
+    corner = 0
+    while corner < len(outline.corners):
+        before, after = _meeting(outline, corner)
+        if is_smooth(before, after):
+            corner += 1
+        else:
+            outline = round_corner(outline, corner, radius)
+            corner += 2
+    return outline
+
+
+@edit
+def chamfer_corner(outline: Outline, corner: int, leg: float) -> Outline:
+    """The corner cut off by a straight line that takes `leg` mm off both edges."""
+    return _cornered(outline, corner, lambda before, after: cut_off(before, after, leg))
+
+
+def edges(outline: Outline) -> tuple[Segment, ...]:
+    """The outline's lines and arcs in the order of its corners."""
+    return Chain(tuple(Vertex(c.x, c.y, c.bulge) for c in outline.corners)).segments
+
+
+def refuse_crossing(shape: Shape) -> None:
+    """Raises `EditRefused` where the contour crosses or touches itself."""
+    if not polygon(shape.contour()).is_valid:
+        raise EditRefused("The outline would cross itself.")
+
+
+def _meeting(outline: Outline, corner: int) -> tuple[Segment, Segment]:
+    """The edge that ends at a corner and the one that leaves it."""
+    segments = edges(outline)
+    return segments[corner - 1], segments[corner]
+
+
+def _cornered(outline: Outline, corner: int, shape: Callable[[Segment, Segment], Cornered]) -> Outline:
+    before, after = _meeting(outline, corner)
+    try:
+        new = shape(before, after)
+    except ValueError as error:
+        raise EditRefused(f"{str(error).capitalize()}.") from error
+    first = Corner(x=new.leaves.x, y=new.leaves.y, bulge=new.bulge)
+    second = Corner(x=new.joins.x, y=new.joins.y, bulge=trimmed(after, new.joins, after.end))
+    index = (corner - 1) % len(outline.corners)
+    previous = outline.corners[index].revised(bulge=trimmed(before, before.start, new.leaves))
+    corners = _put(outline, index, previous).corners
+    return _sound(Outline(corners=(*corners[:corner], first, second, *corners[corner + 1 :])))
+
+
+def _put(outline: Outline, index: int, corner: Corner) -> Outline:
+    return Outline(corners=tuple(corner if i == index else old for i, old in enumerate(outline.corners)))
+
+
+def _sound(outline: Outline) -> Outline:
+    refuse_crossing(outline)
+    return outline
