@@ -1,6 +1,7 @@
 """A validation error as one sentence for a person: where in the file, what is wrong, what is expected."""
 
 from difflib import get_close_matches
+from functools import cache
 from typing import Any
 
 from pydantic import ValidationError
@@ -37,7 +38,7 @@ def _problem(fault: Any) -> tuple[str, str]:
         return "it is missing", "a value"
     if kind == "extra_forbidden":
         name = str(fault["loc"][-1])
-        close = get_close_matches(name, _KNOWN_KEYS, n=1)
+        close = get_close_matches(name, _known_keys(), n=1)
         return "this key is not known", f"'{close[0]}'" if close else "a key of this record"
     if kind == "value_error":
         return _own_words(str(fault["ctx"]["error"]))
@@ -66,4 +67,7 @@ def _keys(schema: Any) -> set[str]:
     return set()
 
 
-_KNOWN_KEYS = sorted(_keys(Project.model_json_schema()))
+@cache
+def _known_keys() -> list[str]:
+    """Every key of a project file; only asked for where a file is faulty."""
+    return sorted(_keys(Project.model_json_schema()))
