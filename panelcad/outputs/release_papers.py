@@ -2,23 +2,27 @@
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 from typing import Final
 
 from panelcad.checks.report import CheckReport
 from panelcad.model.plate import Plate, PlateState
-from panelcad.model.project import Option
+from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
 from panelcad.outputs.drawing import DrawingOptions, export_drawing
 from panelcad.outputs.dxf import export_dxf
 from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.dxf_report import report_text
 from panelcad.outputs.dxf_words import CAUTION
+from panelcad.outputs.inspection import export_inspection, export_inspection_csv
 from panelcad.outputs.manifest import MANIFEST, manifest_text
+from panelcad.outputs.template import TemplateOptions, export_template
 from panelcad.store.atomic import write_atomically
 
 _DXF: Final = DxfOptions()
 _DRAWING: Final = DrawingOptions()
+_TEMPLATE: Final = TemplateOptions()
 
 
 def _silent(_: str) -> None:
@@ -35,6 +39,7 @@ class ReleaseOptions:
     by: str = ""
     dxf: DxfOptions = _DXF
     drawing: DrawingOptions = _DRAWING
+    template: TemplateOptions = _TEMPLATE
     tell: Callable[[str], None] = _silent
 
 
@@ -67,15 +72,16 @@ def write_papers(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[s
     """Write every paper of a released option and the manifest into a folder; their names, the manifest last."""
     base = f"{issue.option.id}-{issue.mark.revision}"
     files = [*_cutting_files(issue, folder, base, options)]
-    files.append(_drawing(issue, folder / f"{base}-drawing.pdf", options))
+    files.extend(_sheets(issue, folder, base, options))
+    files.append(_measuring_list(issue, folder / f"{base}-inspection.csv", options))
     files.append(_text(folder / f"{base}-changes.txt", _changes_text(issue)))
     files.append(_text(folder / MANIFEST, manifest_text(files, issue.heading)))
     return tuple(file.name for file in files)
 
 
 def write_draft(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[Path, ...]:
-    """Write the drawing of an option that is not released; it marks itself as not for cutting."""
-    return (_drawing(issue, folder / f"{issue.option.id}-draft-drawing.pdf", options),)
+    """Write the sheets of an option that is not released; each marks itself as not for cutting."""
+    return tuple(_sheets(issue, folder, f"{issue.option.id}-draft", options))
 
 
 def _cutting_files(issue: Issue, folder: Path, base: str, options: ReleaseOptions) -> Iterator[Path]:
@@ -89,11 +95,32 @@ def _cutting_files(issue: Issue, folder: Path, base: str, options: ReleaseOption
         yield _text(folder / f"{base}-{plate.id}-cutting-report.txt", text)
 
 
-def _drawing(issue: Issue, file: Path, options: ReleaseOptions) -> Path:
+def _sheets(issue: Issue, folder: Path, base: str, options: ReleaseOptions) -> Iterator[Path]:
+    """The drawing, the first-article inspection and the full-size templates, all to be printed."""
+    project, option = issue.report.project, issue.option
+    drawing = replace(options.drawing, stamp=issue.mark, report=issue.report)
+    template = replace(options.template, drawing=drawing)
+    writers: dict[str, Callable[[Path], None]] = {
+        f"{base}-drawing.pdf": lambda file: export_drawing(project, option, file, drawing),
+        f"{base}-inspection.pdf": lambda file: export_inspection(project, option, file, drawing),
+    }
+    for plate in cut_plates(option):
+        writers[f"{base}-{plate.id}-template.pdf"] = partial(_template, project, option, plate.id, template)
+    for name, write in writers.items():
+        options.tell(f"Writing {name}")
+        write(folder / name)
+        yield folder / name
+
+
+def _measuring_list(issue: Issue, file: Path, options: ReleaseOptions) -> Path:
     options.tell(f"Writing {file.name}")
     drawing = replace(options.drawing, stamp=issue.mark, report=issue.report)
-    export_drawing(issue.report.project, issue.option, file, drawing)
+    export_inspection_csv(issue.report.project, issue.option, file, drawing)
     return file
+
+
+def _template(project: Project, option: Option, plate_id: str, template: TemplateOptions, file: Path) -> None:
+    export_template(project, option, plate_id, file, template)
 
 
 def _text(file: Path, text: str) -> Path:

@@ -33,6 +33,9 @@ def test_a_release_holds_every_paper_and_a_manifest(tmp_path):
         "new-A-main.dxf",
         "new-A-main-cutting-report.txt",
         "new-A-drawing.pdf",
+        "new-A-inspection.pdf",
+        "new-A-main-template.pdf",
+        "new-A-inspection.csv",
         "new-A-changes.txt",
         MANIFEST,
     ]
@@ -104,8 +107,9 @@ def test_open_errors_refuse_a_release_but_not_a_draft(tmp_path):
     with pytest.raises(ReleaseRefused, match=r"error.* open; put them right, or issue a draft"):
         release(wrong, "new", tmp_path, DAY)
     assert list(tmp_path.iterdir()) == []
-    assert [file.name for file in draft(wrong, "new", tmp_path)] == ["new-draft-drawing.pdf"]
-    assert [file.name for file in tmp_path.iterdir()] == ["new-draft-drawing.pdf"]
+    papers = ["new-draft-drawing.pdf", "new-draft-inspection.pdf", "new-draft-main-template.pdf"]
+    assert [file.name for file in draft(wrong, "new", tmp_path)] == papers
+    assert sorted(file.name for file in tmp_path.iterdir()) == papers
 
 
 def test_a_bent_plate_needs_its_flat_pattern(tmp_path):
