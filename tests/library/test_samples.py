@@ -3,12 +3,20 @@ import re
 import pytest
 
 from panelcad.checks.run import check
+from panelcad.geometry.segment import Arc
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.library.samples import sample_file, sample_names
 from panelcad.model.finding import Severity
 from panelcad.model.layout import layout
-from panelcad.model.plate import CutState
+from panelcad.model.plate import CutState, PlateRole
 from panelcad.model.project import Project
+from panelcad.planning.balance import judge_balance
+from panelcad.planning.belonging import judge_belonging
+from panelcad.planning.cost import judge_cost
+from panelcad.planning.electrical.judge import judge_electrical
+from panelcad.planning.equipment import equipment
+from panelcad.planning.redundancy import judge_redundancy
+from panelcad.planning.required import judge_required
 from panelcad.store.project_file import load, to_bytes
 from panelcad.units import LengthUnit
 
@@ -21,6 +29,7 @@ FAULTS = [
     "outline|cut-map-box|panel|cut-map-box/map box|panel/edge",
     "stack-height|audio|autopilot|com-nav-2|cut-stack|navigator",
 ]
+PLANNERS = (judge_belonging, judge_redundancy, judge_required, judge_electrical, judge_balance, judge_cost)
 every_sample = pytest.mark.parametrize("name", SAMPLES)
 
 
@@ -31,7 +40,7 @@ def errors(project: Project, option: str) -> list[str]:
 
 
 def test_the_samples_are_all_there() -> None:
-    assert set(SAMPLES) >= {"tourer", "trainer"}
+    assert set(SAMPLES) == {"tourer", "trainer", "twin"}
 
 
 @every_sample
@@ -53,6 +62,7 @@ def test_a_sample_carries_the_librarys_cutouts_and_only_those_it_uses(name: str)
 def test_a_sample_has_a_panel_of_a_real_shape(name: str) -> None:
     for plate in SAMPLES[name].as_found.plates:
         assert len(plate.outline.contour().segments) > 4
+        assert any(isinstance(segment, Arc) for segment in plate.outline.contour().segments)
         assert plate.attach_screws
     assert SAMPLES[name].surroundings.obstacles
     assert SAMPLES[name].surroundings.eye is not None
@@ -94,6 +104,8 @@ def test_a_stack_stays_within_its_opening() -> None:
         ("tourer", "glass"),
         ("trainer", "as-found"),
         ("trainer", "day-night"),
+        ("twin", "as-found"),
+        ("twin", "refit"),
     ],
 )
 def test_an_option_that_is_meant_to_be_right_has_no_errors(name: str, option: str) -> None:
@@ -115,3 +127,26 @@ def test_options_show_every_state_of_a_cut() -> None:
 def test_the_units_of_the_samples() -> None:
     assert SAMPLES["tourer"].unit is LengthUnit.INCH
     assert SAMPLES["trainer"].unit is LengthUnit.MM
+
+
+def test_the_twin_is_large_and_has_three_kinds_of_plates() -> None:
+    for option in SAMPLES["twin"].all_options:
+        assert len(option.cut_ids()) >= 60
+        assert {plate.role for plate in option.plates} == {
+            PlateRole.STRUCTURAL,
+            PlateRole.SUB_PANEL,
+            PlateRole.PEDESTAL,
+        }
+
+
+def test_the_tourers_options_differ_in_what_they_plan() -> None:
+    """One is short of a controller and overloads the alternator; the glass one has no error there either."""
+    found = {name: planning_errors(name) for name in ("classic", "glass", "ambitious")}
+    assert found["classic"] == found["glass"] == set()
+    assert found["ambitious"] == {"no-controller", "overload", "loading"}
+
+
+def planning_errors(option: str) -> set[str]:
+    units = equipment(SAMPLES["tourer"], SAMPLES["tourer"].option(option))
+    findings = [finding for judge in PLANNERS for finding in judge(units)]
+    return {finding.rule for finding in findings if finding.severity is Severity.ERROR}
