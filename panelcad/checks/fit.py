@@ -76,8 +76,8 @@ def opening_shows(fitting: Fitting, setting: Setting) -> Iterator[Finding]:
     if len(fitting.items) != 1:
         return
     item = fitting.items[0]
-    if item.bezel is None or not item.shows_bezel:
-        return
+    if item.bezel is None or not item.shows_bezel or item.mounting is Mounting.TRAY:
+        return  # a rack unit's faceplate is narrower than the distance between its rails
     opening = max(fitting.cut.openings, key=lambda each: each.contour.area, default=None)
     if opening is None:
         return

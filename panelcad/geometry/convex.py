@@ -6,11 +6,22 @@ from panelcad.geometry.contour import Rounded
 from panelcad.geometry.point import Point
 
 
-def chamfered(width: float, height: float, leg: float) -> Rounded:
-    """A rectangle with 45° corners of this leg."""
-    x, y = width / 2, height / 2
-    half = ((x - leg, -y), (x, leg - y), (x, y - leg), (x - leg, y))
-    return Rounded(tuple(Point(*p) for p in half + tuple((-px, -py) for px, py in half)), 0.0)
+def chamfered(width: float, height: float, leg: float, radius: float = 0.0) -> Rounded:
+    """A rectangle with 45° corners of this leg; the corners that leaves are rounded."""
+    x, y, core_leg = width / 2 - radius, height / 2 - radius, _core_leg(leg, radius)
+    half = ((x - core_leg, -y), (x, core_leg - y), (x, y - core_leg), (x - core_leg, y))
+    return Rounded(tuple(Point(*p) for p in half + tuple((-px, -py) for px, py in half)), radius)
+
+
+def chamfered_fits(width: float, height: float, leg: float, radius: float) -> bool:
+    """Whether chamfers and corners leave a straight piece of each side."""
+    core_leg = _core_leg(leg, radius)
+    return core_leg > 0.0 and 2 * (radius + core_leg) < min(width, height)
+
+
+def _core_leg(leg: float, radius: float) -> float:
+    """The leg of the chamfer that lies `radius` inside: the sides come in by r each, the chamfer by r·√2 along them."""
+    return leg - radius * (2 - math.sqrt(2))
 
 
 def trapezoid(width: float, height: float, side_angle: float, radius: float) -> Rounded:

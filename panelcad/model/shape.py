@@ -6,7 +6,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from panelcad.geometry.contour import Contour, Vertex, circle, closed_chain, rectangle
-from panelcad.geometry.convex import chamfered, trapezoid, trapezoid_fits
+from panelcad.geometry.convex import chamfered, chamfered_fits, trapezoid, trapezoid_fits
 from panelcad.geometry.keyed import flatted, keyed, notched
 from panelcad.geometry.point import Point
 from panelcad.model.base import Bulge, Length, NonNegativeLength, Number, PositiveLength, Record
@@ -103,21 +103,25 @@ class FlattedCircle(Record):
 
 
 class ChamferedRectangle(Record):
-    """A rectangle whose corners are cut off at 45°; `chamfer` is the leg of each corner that is missing."""
+    """A rectangle whose corners are cut off at 45°; `chamfer` is the leg of each corner that is missing.
+
+    The eight corners that this leaves are rounded by `corner_radius`.
+    """
 
     kind: Literal["chamfered rectangle"] = "chamfered rectangle"
     width: PositiveLength
     height: PositiveLength
     chamfer: PositiveLength
+    corner_radius: NonNegativeLength = 0.0
 
     @model_validator(mode="after")
     def _sides_remain(self) -> Self:
-        if 2 * self.chamfer >= min(self.width, self.height):
-            raise ValueError("a chamfer of less than half the shorter side is expected")
+        if not chamfered_fits(self.width, self.height, self.chamfer, self.corner_radius):
+            raise ValueError("a chamfer and corner radii that leave something of each side are expected")
         return self
 
     def contour(self) -> Contour:
-        return chamfered(self.width, self.height, self.chamfer)
+        return chamfered(self.width, self.height, self.chamfer, self.corner_radius)
 
 
 class Trapezoid(Record):

@@ -3,7 +3,7 @@ import math
 import pytest
 
 from panelcad.geometry.contour import rectangle
-from panelcad.geometry.convex import chamfered, trapezoid, trapezoid_fits
+from panelcad.geometry.convex import chamfered, chamfered_fits, trapezoid, trapezoid_fits
 from panelcad.geometry.gap import gap
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
@@ -18,6 +18,20 @@ def test_a_chamfered_square_measures_across_corners_as_arinc_408a_lists_it() -> 
     turned = Placement(rotation=45.0).contour(chamfered(3.260, 3.260, 0.453))
     x1, _, x2, _ = turned.bounds
     assert x2 - x1 == pytest.approx(3.970, abs=0.002)
+
+
+def test_rounding_a_chamfered_square_keeps_its_sides_and_loses_little_at_eight_corners() -> None:
+    """A corner of 135° loses r²·(1 / tan 67.5° - 45° / 2 in radians) by a radius r."""
+    rounded, sharp = chamfered(20, 16, 5, 1), chamfered(20, 16, 5)
+    loss = 8 * (1 / math.tan(math.radians(67.5)) - math.radians(22.5))
+    assert rounded.bounds == pytest.approx(sharp.bounds)
+    assert sharp.area - rounded.area == pytest.approx(loss)
+
+
+def test_chamfers_that_leave_no_side_do_not_fit() -> None:
+    assert chamfered_fits(10, 6, 2.7, 0.5)
+    assert not chamfered_fits(10, 6, 3.0, 0.0)
+    assert not chamfered_fits(10, 6, 0.5, 1.0)
 
 
 def test_a_trapezoid_without_radius_has_the_area_of_the_closed_form() -> None:
