@@ -147,6 +147,24 @@ def release(
     out.print(CAUTION, style="dim")
 
 
+@app.command(epilog="Example: panelcad preview tourer.panel.json --to for-the-owner")
+def preview(
+    file: File,
+    to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the pictures; made where missing.")],
+    width: Annotated[int, typer.Option("--width", metavar="PX", help="Width of the pictures in pixels.")] = 1920,
+) -> None:
+    """Show the owner: pictures of every option by day and night, the proposal (PDF), and one page (HTML)."""
+    from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415 - loads Qt and reportlab
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    with _progress("Drawing"):
+        files = write_preview(project, to, PreviewOptions(width_px=width))
+    for path in files:
+        out.print(str(path))
+    out.print(CAUTION, style="dim")
+
+
 @app.command(epilog="Example: panelcad new my.panel.json --sample tourer")
 def new(
     file: File,

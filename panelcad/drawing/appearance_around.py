@@ -41,7 +41,7 @@ def edge_trim(outline: Contour, trim: Trim) -> tuple[Node, ...]:
 @lru_cache(64)
 def glareshield(outline: Contour) -> Group:
     """A padded roll above the panel that follows its upper edge, and the shadow it throws on the sheet."""
-    edge = upper_edge(outline)
+    edge = _widened(upper_edge(outline))
     shade = tuple(
         Path((_between(edge, 4.0, -depth),), SHADOW._replace(opacity=26)) for depth in (8.0, 12.0, 17.0, 23.0, 30.0)
     )
@@ -55,6 +55,11 @@ def glareshield(outline: Contour) -> Group:
     seam = polyline(*(p.moved(0.0, 0.45 * _RISE) for p in edge))
     stitches = Path((seam,), None, Pen(ink("#55585c"), 0.7, dashes=(3.2, 2.2)))
     return Group((*shade_clipped(shade, outline), Path((roll,), fill), stitches))
+
+
+def _widened(edge: list[Point], by: float = 4.0) -> list[Point]:
+    """The edge a little longer at both ends, over the trim."""
+    return [edge[0].moved(-by, 0.0), *edge, edge[-1].moved(by, 0.0)]
 
 
 def shade_clipped(shade: tuple[Path, ...], outline: Contour) -> tuple[Node, ...]:

@@ -111,6 +111,7 @@ class PdfPainter:
     def _shade(self, path: Path, fill: Fill) -> None:
         with self._state():
             self._canvas.clipPath(self._outline(path.outlines), stroke=0, fill=0, fillMode=_EVEN_ODD)
+            self._canvas.setFillAlpha(self._opacity)
             if isinstance(fill, LinearGradient):
                 self._canvas.linearGradient(*fill.start, *fill.end, *_stops(fill))
             elif isinstance(fill, RadialGradient):

@@ -1,6 +1,7 @@
 """A display list as a PNG of any size, painted by the same painter as the window."""
 
 from pathlib import Path
+from typing import Any
 
 from panelcad.drawing.display import Bounds, Colour, Node
 from panelcad.errors import UnusableInput
@@ -14,8 +15,7 @@ def png(nodes: tuple[Node, ...], bounds: Bounds, width_px: int, background: Colo
 
     Raises `UnusableInput` for a size that cannot be painted.
     """
-    from PySide6.QtCore import QBuffer, QIODevice  # noqa: PLC0415 - a screen library, only where a PNG is asked for
-    from PySide6.QtGui import QImage, QPainter  # noqa: PLC0415
+    from PySide6.QtGui import QImage, QPainter  # noqa: PLC0415 - a screen library, only where a PNG is asked for
 
     from panelcad.outputs.qt_painter import colour, paint  # noqa: PLC0415
 
@@ -30,9 +30,18 @@ def png(nodes: tuple[Node, ...], bounds: Bounds, width_px: int, background: Colo
     painter.translate(-x1, -y2)
     paint(painter, nodes)
     painter.end()
+    return _encoded(image)
+
+
+def _encoded(image: Any) -> bytes:
+    from PySide6.QtCore import QBuffer, QByteArray, QIODevice  # noqa: PLC0415
+    from PySide6.QtGui import QImageWriter  # noqa: PLC0415
+
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, b"PNG")
+    writer = QImageWriter(buffer, QByteArray(b"PNG"))
+    if not writer.write(image):
+        raise UnusableInput("picture", "", f"it cannot be written ({writer.errorString()})", "a smaller picture")
     return bytes(buffer.data().data())
 
 

@@ -139,10 +139,10 @@ def draw_round(frame: Frame, flight: Flight) -> tuple[Node, ...]:
     area = Box(c.x - r, c.y - r, 2 * r, 2 * r)
     glass = circle(c, 2 * r)
     picture = (
-        attitude(area, flight, c.moved(0.0, 0.06 * r), 0.52 * r),
+        attitude(area, flight, c.moved(0.0, 0.06 * r), 0.5 * r),
         *speed_arc(c, r, flight),
         *height_arc(c, r, flight),
-        strip(area.part(0.24, 0.1, 0.52, 0.14), flight),
+        strip(area.part(0.28, 0.1, 0.44, 0.14), flight),
         word(f"{flight.setting_in_hg:.2f}", area.at(0.5, 0.055), 0.075 * r, CYAN, Face.BOLD),
     )
     return (

@@ -61,7 +61,7 @@ def strip(area: Box, flight: Flight) -> Group:
         x = area.centre.x + (angle - flight.heading) * per_degree
         long = 0.3 if angle % 10 == 0 else 0.18
         nodes.append(stroke(Point(x, area.top), Point(x, area.top - long * area.height), WHITE, 0.03 * area.height))
-        if angle % 10 == 0:
+        if angle % 10 == 0 and abs(angle - flight.heading) < 30:
             spot = Point(x, area.y + 0.36 * area.height)
             nodes.append(word(_tens(angle % 360), spot, 0.34 * area.height, WHITE, Face.BOLD))
     tip = [Point(area.centre.x + s * 0.14 * area.height, area.top) for s in (-1, 1)]

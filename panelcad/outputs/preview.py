@@ -1,0 +1,96 @@
+"""Everything an owner is shown, written to a folder: pictures of every option, the proposal, the page."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+from pathlib import Path
+from typing import Final
+
+from panelcad.drawing.appearance import Look, panel_view
+from panelcad.drawing.appearance_light import DAY, DUSK, NIGHT, NIGHT_RED, Lighting
+from panelcad.drawing.display import Bounds, Group
+from panelcad.drawing.extent import extent
+from panelcad.errors import UnusableInput
+from panelcad.model.layout import layout
+from panelcad.model.project import Option, Project
+from panelcad.outputs.page.build import write_owner_page
+from panelcad.outputs.png import checked_height, write_png
+from panelcad.outputs.proposal import export_proposal
+from panelcad.outputs.svg_painter import svg
+from panelcad.store.atomic import write_atomically
+
+LIGHTS: Final[dict[str, Lighting]] = {"day": DAY, "dusk": DUSK, "night": NIGHT, "night-red": NIGHT_RED}
+USUAL_WIDTH: Final = 1920
+MARGIN: Final = 12.0
+"""Around the panel in a picture, in mm."""
+
+
+class PictureKind(StrEnum):
+    PNG = "png"
+    SVG = "svg"
+
+
+@dataclass(frozen=True)
+class PreviewOptions:
+    """Width of the pictures in pixels, and the light they are shown in."""
+
+    width_px: int = USUAL_WIDTH
+    lights: tuple[str, ...] = ("day", "night")
+    kinds: tuple[PictureKind, ...] = tuple(PictureKind)
+
+
+_DEFAULTS: Final = PreviewOptions()
+
+
+def write_preview(project: Project, folder: Path | str, options: PreviewOptions = _DEFAULTS) -> tuple[Path, ...]:
+    """Write PNG and SVG pictures of every option, `proposal.pdf` and `panel.html`; return what was written, in order.
+
+    Raises `UnusableInput` for a folder that cannot be made or a size that cannot be painted.
+    """
+    checked_height(picture_of(project, project.as_found)[1], options.width_px)
+    place = _made(Path(folder))
+    written: list[Path] = []
+    for option in project.all_options:
+        written.extend(_pictures(project, option, place, options))
+    export_proposal(project, place / "proposal.pdf")
+    write_owner_page(project, place / "panel.html")
+    return (*written, place / "proposal.pdf", place / "panel.html")
+
+
+def picture_of(project: Project, option: Option, lighting: Lighting = DAY) -> tuple[tuple[Group, ...], Bounds]:
+    """An option's picture in mm, and the box that shows it with a margin."""
+    nodes = panel_view(layout(project, option), Look(lighting=lighting))
+    x1, y1, x2, y2 = extent(nodes)
+    return nodes, (x1 - MARGIN, y1 - MARGIN, x2 + MARGIN, y2 + MARGIN)
+
+
+def write_svg(
+    project: Project, option: Option, path: Path, lighting: Lighting = DAY, width_px: int | None = None
+) -> None:
+    """Write an option's picture as SVG: at true size where no width is given."""
+    nodes, bounds = picture_of(project, option, lighting)
+    if width_px is not None:
+        checked_height(bounds, width_px)
+    write_atomically(path, svg(nodes, bounds, f"{project.title}: {option.name}", width_px).encode())
+
+
+def _pictures(project: Project, option: Option, place: Path, options: PreviewOptions) -> Iterator[Path]:
+    for light in options.lights:
+        stem = f"{option.id}-{light}"
+        if PictureKind.PNG in options.kinds:
+            nodes, bounds = picture_of(project, option, LIGHTS[light])
+            write_png(nodes, bounds, options.width_px, place / f"{stem}.png")
+            yield place / f"{stem}.png"
+        if PictureKind.SVG in options.kinds:
+            write_svg(project, option, place / f"{stem}.svg", LIGHTS[light], options.width_px)
+            yield place / f"{stem}.svg"
+
+
+def _made(folder: Path) -> Path:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise UnusableInput(
+            str(folder), "", f"it cannot be made ({error.strerror})", "a folder one may write in"
+        ) from error
+    return folder

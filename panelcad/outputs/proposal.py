@@ -1,0 +1,49 @@
+"""The proposal as one PDF: the panel as found, every option with its pictures and price, the comparison, signatures."""
+
+from pathlib import Path
+
+from panelcad.drawing.cautions import SHORT
+from panelcad.drawing.paper import PAPERS, usual_series
+from panelcad.drawing.sheet import Sheet
+from panelcad.model.project import AS_FOUND, Project
+from panelcad.outputs.pdf import Properties, write_pdf
+from panelcad.outputs.proposal_pages import (
+    Body,
+    comparison_pages,
+    decision_page,
+    footer,
+    header,
+    option_page,
+    overview,
+)
+from panelcad.outputs.story import Story, story
+
+
+def export_proposal(project: Project, path: Path | str) -> None:
+    """Write the proposal; an older file stays whole until the new one is complete."""
+    stories = tuple(story(project, option) for option in project.all_options)
+    title = f"Proposal: {project.title}"
+    about = Properties(title, project.drawn_by or project.shop, "Proposal for an instrument panel")
+    write_pdf(Path(path), proposal_sheets(project, stories), about)
+
+
+def proposal_sheets(project: Project, stories: tuple[Story, ...]) -> list[Sheet]:
+    """The pages on A4 or, in a project in inches, on US letter size, landscape."""
+    paper = PAPERS[usual_series(project.unit)][0]
+    bodies = [
+        overview(project, stories, paper),
+        *(option_page(project, told, paper) for told in stories if told.option.id != AS_FOUND),
+        *comparison_pages(stories, paper),
+        decision_page(project, stories, paper),
+    ]
+    return [_sheet(project, body, i, len(bodies)) for i, body in enumerate(bodies, 1)]
+
+
+def _sheet(project: Project, body: Body, number: int, count: int) -> Sheet:
+    paper = PAPERS[usual_series(project.unit)][0]
+    nodes = (
+        *header(project, body.title, paper),
+        *body.nodes,
+        *footer(SHORT, f"{number} / {count}", paper),
+    )
+    return Sheet(paper.width, paper.height, nodes, f"{number} {body.title}")
