@@ -32,9 +32,12 @@ class EyeHeight(NamedTuple):
     above: float
 
 
+PILOT: Final = EyeHeight("the pilot", 0.0)
+
+
 def eye_heights(profile: Profile) -> tuple[EyeHeight, ...]:
     return (
-        EyeHeight("the pilot", 0.0),
+        PILOT,
         EyeHeight("a shorter pilot", -profile.eye_sweep),
         EyeHeight("a taller pilot", profile.eye_sweep),
     )
@@ -62,16 +65,17 @@ def hidden_from(plate: Plate, around: Surroundings, eye: Eye, height: EyeHeight)
 
 def _all_shadows(plate: Plate, around: Surroundings, eye: Spot, above: float) -> BaseGeometry:
     local = plate_frame(plate).to_plate(eye._replace(y=eye.y + above))
-    return shapely.union_all([_volume_shadow(volume, local) for volume in _solids(around, plate.id)])
+    return shapely.union_all([_volume_shadow(volume, local) for _, volume in solids(around, plate.id)])
 
 
-def _solids(around: Surroundings, plate_id: str) -> Iterator[Volume]:
+def solids(around: Surroundings, plate_id: str) -> Iterator[tuple[str, Volume]]:
+    """What stands in front of a plate and is not transparent: its id and its volume at rest."""
     for keep_out in around.keep_outs:
         if keep_out.is_solid and keep_out.plate == plate_id:
-            yield keep_out.volume
+            yield keep_out.id, keep_out.volume
     for part in around.moving_parts:
-        if part.plate == plate_id:
-            yield part.volume
+        if part.plate == plate_id and part.volume.near < 0.0:
+            yield part.id, part.volume
 
 
 def _volume_shadow(volume: Volume, eye: Spot) -> BaseGeometry:

@@ -17,3 +17,6 @@ class Layer(StrEnum):
     DEPTH = "depth limits"
     MOVING = "moving parts"
     KEEP_OUTS = "keep-outs"
+    HIDDEN = "hidden from the eye"
+    VIEW = "fields of view"
+    REACH = "reach"
