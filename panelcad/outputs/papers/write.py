@@ -9,6 +9,7 @@ from panelcad.outputs.papers.comparison import comparison_report
 from panelcad.outputs.papers.csv_file import write_csv
 from panelcad.outputs.papers.document import Document
 from panelcad.outputs.papers.equipment_list import equipment_list
+from panelcad.outputs.papers.functions_and_failures import functions_and_failures
 from panelcad.outputs.papers.load_analysis import load_analysis
 from panelcad.outputs.papers.pdf_document import write_document
 from panelcad.outputs.papers.weight_revision import weight_revision
@@ -20,6 +21,7 @@ from panelcad.units import LengthUnit
 def option_papers(judgement: Judgement, on: str) -> tuple[Document, ...]:
     """The shop's papers about an option, dated `on` (2026-03-01)."""
     return (
+        functions_and_failures(judgement),
         load_analysis(judgement),
         breaker_schedule(judgement),
         weight_revision(judgement, on),
