@@ -31,6 +31,11 @@ CAUTION: Final = (
     "the aircraft, and try a paper or scrap template, before anything is cut."
 )
 
+PLANNING_CAUTION: Final = (
+    "Arithmetic on what was entered; unknown is never safe. Built-in equipment is generic; its weights, currents and "
+    "prices are invented. A planning aid; it approves nothing."
+)
+
 
 class _OpensFiles(typer.core.TyperGroup):
     """`panelcad` and `panelcad FILE` open the window."""
@@ -163,6 +168,73 @@ def preview(
     for path in files:
         out.print(str(path))
     out.print(CAUTION, style="dim")
+
+
+@app.command(epilog="Example: panelcad compare tourer.panel.json --to comparison.pdf")
+def compare(
+    file: File,
+    option: Annotated[
+        list[str] | None, typer.Option("--option", metavar="NAME", help="Which options; all of them if left out.")
+    ] = None,
+    to: Annotated[Path | None, typer.Option("--to", metavar="PDF", help="Write the owner's report there.")] = None,
+    as_json: AsJson = False,  # noqa: FBT002
+) -> None:
+    """Set options side by side: what each does, draws, weighs and costs; exit code 1 where one has errors."""
+    from panelcad.outputs.papers.write import write_comparison  # noqa: PLC0415
+    from panelcad.outputs.planning_plain import comparison_as_plain  # noqa: PLC0415
+    from panelcad.outputs.planning_text import comparison_table  # noqa: PLC0415
+    from panelcad.planning.compare import compare as set_side_by_side  # noqa: PLC0415
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    options = tuple(project.option(name) for name in option) if option else None
+    with _progress("Judging"):
+        found = set_side_by_side(project, options)
+        if to is not None:
+            write_comparison(found, to)
+    if as_json:
+        _print_json(comparison_as_plain(found))
+    else:
+        out.print(comparison_table(found))
+        out.print(f"Wrote {to}" if to else PLANNING_CAUTION, style="dim")
+    _exit_for(found.has_errors)
+
+
+@app.command(epilog="Example: panelcad plan tourer.panel.json --option glass --to papers")
+def plan(
+    file: File,
+    option: Annotated[str, typer.Option("--option", metavar="NAME", help="Which option.", show_default=False)],
+    to: Annotated[Path | None, typer.Option("--to", metavar="DIR", help="Write its planning papers there.")] = None,
+    as_json: AsJson = False,  # noqa: FBT002
+) -> None:
+    """Judge one option's equipment; write load analysis, schedules, weight and balance revision, equipment list."""
+    from datetime import UTC, datetime  # noqa: PLC0415
+
+    from panelcad.outputs.papers.write import write_option_papers  # noqa: PLC0415
+    from panelcad.outputs.planning_plain import judgement_as_plain  # noqa: PLC0415
+    from panelcad.outputs.planning_text import finding_lines, judgement_table  # noqa: PLC0415
+    from panelcad.planning.judge import judge  # noqa: PLC0415
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    with _progress("Judging"):
+        found = judge(project, project.option(option))
+        today = datetime.now(UTC).astimezone().date().isoformat()
+        written = write_option_papers(found, to, today) if to is not None else ()
+    if as_json:
+        _print_json(judgement_as_plain(found))
+    else:
+        out.print(judgement_table(found))
+        for line in finding_lines(found):
+            out.print(line)
+        for path in written:
+            out.print(f"Wrote {path}")
+        out.print(PLANNING_CAUTION, style="dim")
+    _exit_for(found.has_errors)
+
+
+def _exit_for(has_errors: bool) -> None:  # noqa: FBT001 - private
+    raise typer.Exit(ERRORS_FOUND if has_errors else NOTHING_WRONG)
 
 
 @app.command(epilog="Example: panelcad new my.panel.json --sample tourer")

@@ -178,3 +178,53 @@ def test_a_release_is_refused_while_errors_are_open_and_a_draft_is_pdf_only(
     assert "not for cutting" in printed
     assert {path.suffix for path in papers.iterdir()} == {".pdf"}
     assert file.read_bytes() == before
+
+
+def test_compare_sets_the_sample_options_side_by_side(run, tmp_path: Path) -> None:
+    from panelcad.library.samples import sample_file
+
+    report = tmp_path / "papers" / "report.pdf"
+    code, told, _ = run("compare", sample_file("tourer"), "--option", "classic", "--option", "glass", "--to", report)
+    assert code == 0
+    assert "functions and redundancy" in told
+    assert report.read_bytes().startswith(b"%PDF")
+
+
+def test_compare_as_json_names_topics_options_and_differences(run) -> None:
+    from panelcad.library.samples import sample_file
+
+    code, told, _ = run("compare", sample_file("tourer"), "--json")
+    plain = json.loads(told)
+    assert code == 1
+    assert next(option["option"] for option in plain["options"]) == "as-found"
+    assert {row["topic"] for row in plain["rows"] if row["differs"]} >= {"electrical", "cost", "weight and balance"}
+
+
+def test_plan_writes_an_options_papers(run, tmp_path: Path) -> None:
+    from panelcad.library.samples import sample_file
+
+    code, told, _ = run("plan", sample_file("tourer"), "--option", "ambitious", "--to", tmp_path / "out")
+    assert code == 1
+    assert "controller (DME)" in told
+    names = {path.name for path in (tmp_path / "out").iterdir()}
+    assert {"ambitious-load-analysis.pdf", "ambitious-equipment-list-equipment.csv"} <= names
+
+
+def test_plan_of_an_option_without_equipment_says_what_is_not_known(run, clean: Project, tmp_path: Path) -> None:
+    code, told, _ = run("plan", stored(clean, tmp_path), "--option", "new")
+    assert code == 0
+    assert "not known" in told
+    assert "No electrical system is entered" in told
+
+
+def test_plan_names_the_options_there_are(run, clean: Project, tmp_path: Path) -> None:
+    code, _, complaint = run("plan", stored(clean, tmp_path), "--option", "old")
+    assert code == 2
+    assert "There is no option 'old'" in complaint
+
+
+def test_plan_into_a_file_is_one_sentence(run, clean: Project, tmp_path: Path) -> None:
+    (tmp_path / "taken").write_text("a file")
+    code, _, complaint = run("plan", stored(clean, tmp_path), "--option", "new", "--to", tmp_path / "taken" / "in")
+    assert code == 2
+    assert "it cannot be made" in complaint

@@ -43,6 +43,12 @@ class Comparison:
     judgements: tuple[Judgement, ...]
     rows: tuple[Row, ...]
 
+    @property
+    def has_errors(self) -> bool:
+        """Whether an option has an error; those of the panel as found are not counted beside options."""
+        offered = [j for j in self.judgements if not figures.is_as_found(j)] or self.judgements
+        return any(judgement.has_errors for judgement in offered)
+
     def rows_of(self, topic: Topic) -> tuple[Row, ...]:
         return tuple(row for row in self.rows if row.topic is topic)
 

@@ -19,8 +19,10 @@ from panelcad.model.surroundings import DepthLimit, MovingPart, Obstacle, Surrou
 
 USUAL: Final = ("airspeed-3-1-8", "airspeed-2-1-4", "flight-display-7", "outlet-usb", "toggle")
 """One of each size that panels are asked for."""
-STEP: Final = 4.0
+STEP: Final = 6.0
 """Distance between the places tried, in mm."""
+COARSE: Final = 0.25
+"""Error in mm of the polygons searched; they lie on the safe side."""
 MOST: Final = 4
 """More of one kind are not looked for."""
 
@@ -69,11 +71,14 @@ def _size(cutout: Cutout) -> tuple[float, float]:
 def _free(plate: PlateLayout, laid: Layout, depth: float) -> shapely.geometry.base.BaseGeometry:
     """The part of the sheet where something this deep could stand."""
     profile = laid.project.profile
-    sheet = polygon(plate.outline).buffer(-profile.outline_advised)
-    taken = [polygon(feature.contour, Side.CIRCUMSCRIBED).buffer(profile.web_advised / 2) for feature in plate.features]
-    taken += [polygon(placed.face, Side.CIRCUMSCRIBED).buffer(profile.bezel_gap) for placed in plate.items]
+    sheet = polygon(plate.outline, error=COARSE).buffer(-profile.outline_advised)
+    taken = [
+        polygon(feature.contour, Side.CIRCUMSCRIBED, COARSE).buffer(profile.web_advised / 2)
+        for feature in plate.features
+    ]
+    taken += [polygon(placed.face, Side.CIRCUMSCRIBED, COARSE).buffer(profile.bezel_gap) for placed in plate.items]
     taken += [
-        polygon(body.footprint, Side.CIRCUMSCRIBED).buffer(profile.body_clearance)
+        polygon(body.footprint, Side.CIRCUMSCRIBED, COARSE).buffer(profile.body_clearance)
         for placed in plate.items
         for body in placed.behind
         if body.near < depth
@@ -92,7 +97,8 @@ def _blocked(plate: PlateLayout, around: Surroundings, depth: float) -> list[sha
     ]
     things += [(d.shape, d) for d in around.depth_limits if d.plate == plate.plate.id and d.at_origin < depth]
     return [
-        polygon(Placement(at.x, at.y, at.rotation).contour(shape.contour()), Side.CIRCUMSCRIBED) for shape, at in things
+        polygon(Placement(at.x, at.y, at.rotation).contour(shape.contour()), Side.CIRCUMSCRIBED, COARSE)
+        for shape, at in things
     ]
 
 
@@ -106,7 +112,9 @@ def _spot(free: shapely.geometry.base.BaseGeometry, width: float, height: float)
     if not len(xs) or not len(ys):
         return None
     x, y = (grid.ravel() for grid in np.meshgrid(xs, ys))
-    boxes = shapely.box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
     shapely.prepare(free)
+    likely = np.flatnonzero(shapely.contains_xy(free, x, y))
+    x, y = x[likely], y[likely]
+    boxes = shapely.box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
     hits = np.flatnonzero(shapely.contains(free, boxes))
     return (float(x[hits[0]]), float(y[hits[0]])) if len(hits) else None

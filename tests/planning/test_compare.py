@@ -1,0 +1,115 @@
+"""The sample tourer: options differ in each judgement, one is short of a controller, one overloads the alternator."""
+
+from functools import cache
+
+import pytest
+
+from panelcad.editing.options import copy_option
+from panelcad.editing.remove import remove
+from panelcad.library.samples import sample_file
+from panelcad.model.function import Function
+from panelcad.planning.compare import VERDICT, Comparison, compare
+from panelcad.planning.judge import Judgement, Topic, judge
+from panelcad.planning.owner import gained, lost, sentences
+from panelcad.planning.wording import sentence
+from panelcad.store.project_file import load
+from tests.planning import kit
+
+
+@cache
+def tourer() -> Comparison:
+    return compare(load(sample_file("tourer")))
+
+
+def of(option: str) -> Judgement:
+    return next(judgement for judgement in tourer().judgements if judgement.option.id == option)
+
+
+def rules(option: str, topic: Topic) -> set[str]:
+    return {finding.rule for finding in of(option).findings[topic]}
+
+
+@pytest.mark.parametrize("topic", Topic)
+def test_the_tourers_options_differ_in_each_judgement(topic: Topic) -> None:
+    assert any(row.differs for row in tourer().rows_of(topic))
+
+
+def test_one_is_short_of_a_controller_and_overloads_the_alternator() -> None:
+    assert "no-controller" in rules("ambitious", Topic.BELONGING)
+    assert "overload" in rules("ambitious", Topic.ELECTRICAL)
+    for option in ("classic", "glass"):
+        assert not {"no-controller", "need"} & rules(option, Topic.BELONGING)
+        assert "overload" not in rules(option, Topic.ELECTRICAL)
+
+
+def test_the_options_that_are_meant_to_be_right_have_no_error() -> None:
+    assert not of("classic").has_errors
+    assert not of("glass").has_errors
+    assert of("ambitious").has_errors
+    assert tourer().has_errors
+
+
+def test_the_navigator_takes_the_transponders_face_off_the_panel() -> None:
+    glass = of("glass")
+    assert next(f for f in glass.equipment.units if f.id == "transponder").place.value == "radio bay"
+    assert glass.space.faces < glass.space.faces_before
+
+
+def test_the_owner_is_told_what_an_option_adds_and_gives_up() -> None:
+    assert Function.GPS_NAVIGATION in gained(of("classic"), of("as-found"))
+    assert Function.ADF in lost(of("classic"), of("as-found"))
+    told = " ".join(sentences(of("classic"), of("as-found")))
+    assert "It adds" in told
+    assert "It gives up ADF" in told
+    assert "It costs USD" in told
+
+
+def test_every_cell_of_a_verdict_leads_to_its_findings() -> None:
+    for row in tourer().rows:
+        if row.title == VERDICT:
+            for cell, judgement in zip(row.cells, tourer().judgements, strict=True):
+                assert cell.reasons == tuple(f.identity for f in judgement.findings[row.topic])
+
+
+def test_every_finding_has_a_source_and_one_sentence_without_ids() -> None:
+    for judgement in tourer().judgements:
+        for finding in judgement.all_findings:
+            text = sentence(finding, judgement.equipment.project, judgement.option)
+            assert finding.source
+            assert text.endswith(".")
+            assert "alternator-1" not in text
+
+
+def test_a_copied_option_differs_in_nothing_until_it_is_changed() -> None:
+    project = load(sample_file("tourer"))
+    copied = copy_option(project, "glass", "Second glass")
+    both = compare(copied.project, (project.option("glass"), copied.project.option(copied.option_id)))
+    assert not [row.title for row in both.rows if row.differs]
+    less = remove(copied.project, copied.option_id, ["autopilot"])
+    changed = compare(less, (less.option("glass"), less.option(copied.option_id)))
+    differing = {row.title for row in changed.rows if row.differs}
+    assert {"Autopilot roll", "Total", "Heaviest continuous load", "Change of empty weight"} <= differing
+
+
+def test_removing_and_re_adding_a_unit_changes_nothing() -> None:
+    project = load(sample_file("tourer"))
+    option = project.option("glass")
+    dme = option.item("elt")
+    without = project.with_option(option.revised(items=tuple(i for i in option.items if i.id != "elt")))
+    again = without.option("glass").revised(items=(*without.option("glass").items, dme))
+    found = judge(without.with_option(again), again)
+    assert found.cost.total == of("glass").cost.total
+    assert found.balance.change.new is not None
+    assert of("glass").balance.change.new is not None
+    assert found.balance.change.new.moment == pytest.approx(of("glass").balance.change.new.moment, abs=1e-6)
+    assert {f.identity for f in found.all_findings} == {f.identity for f in of("glass").all_findings}
+
+
+def test_a_project_without_equipment_is_judged_as_not_known() -> None:
+    project = kit.project()
+    found = judge(project, project.option("new"))
+    assert found.electrical is None
+    cells = {row.title: row.cells[0].text for row in compare(project, (project.option("new"),)).rows}
+    assert cells["Heaviest continuous load"] == "not known"
+    assert cells["New CG"] == "not known"
+    assert cells["Kind of flight"] == "not stated"
