@@ -14,7 +14,7 @@ from panelcad.model.revision import stamp
 from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
-from panelcad.outputs.dxf_words import HEIGHT, labels, words
+from panelcad.outputs.dxf_words import HEIGHT, labels, plate_words
 from panelcad.outputs.dxf_writer import dxf_bytes
 from panelcad.store.atomic import write_atomically
 
@@ -51,7 +51,7 @@ def cutting_plan(project: Project, option: Option, plate_id: str, options: DxfOp
     plate = layout(project, option).plate(plate_id)
     placement = to_file_axes(plate, project, options)
     placed = plate_plan(plate, project, options).placed(placement)
-    lines = words(project, option, plate, options.stamp or stamp(project, option), options)
+    lines = plate_words(project, option, plate, options)
     return placed.joined(Plan(labels=tuple(labels(lines, placement.contour(plate.outline).bounds))))
 
 

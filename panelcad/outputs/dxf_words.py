@@ -7,9 +7,9 @@ from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
 from panelcad.model.fingerprint import plate_fingerprint
 from panelcad.model.layout import PlateLayout
-from panelcad.model.plate import PlateState
+from panelcad.model.plate import Plate, PlateState
 from panelcad.model.project import Option, Project
-from panelcad.model.revision import Stamp
+from panelcad.model.revision import Stamp, stamp
 from panelcad.outputs.dxf_layers import Layer
 from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
 from panelcad.outputs.dxf_plan import Label
@@ -31,27 +31,47 @@ _FACE: Final = {
 _UNIT: Final = {LengthUnit.MM: "millimetres", LengthUnit.INCH: "inches"}
 
 
-def words(project: Project, option: Option, plate: PlateLayout, stamp: Stamp, options: DxfOptions) -> list[str]:
-    """The lines, first to last."""
+def plate_words(project: Project, option: Option, plate: PlateLayout, options: DxfOptions) -> list[str]:
+    """The lines of one plate's file, first to last."""
     sheet = plate.plate
     return [
-        f"Project: {project.title}",
-        f"Aircraft: {project.aircraft.registration}, {project.aircraft.type_name}",
-        f"Option: {option.name} ({option.id})",
+        *_of_the_option(project, option, options.stamp or stamp(project, option)),
         f"Plate: {sheet.name} ({sheet.id}), {sheet.role.value}, {sheet.state.value}",
-        f"Revision: {stamp.revision_text}",
-        f"Fingerprint: {stamp.fingerprint}",
         f"Plate fingerprint: {plate_fingerprint(project, option, sheet)}",
-        f"Unit: {_UNIT[options.unit or project.unit]}",
-        f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick",
-        f"Face: {_FACE[options.face_up]}",
         f"Origin: {_origin(project, options)}",
-        f"Sizes: {_sizes(project)}, no allowance for the cutter's width",
-        *_of_corner_relief(project, options),
-        *_of_contents(options),
         *_of_a_used_sheet(plate),
-        *(f"Caution: {line}" for line in CAUTION),
+        *_of_the_writing(project, sheet, options),
     ]
+
+
+def stock_words(
+    project: Project, option: Option, sheet: Plate, parts: tuple[str, ...], options: DxfOptions
+) -> list[str]:
+    """The lines of a stock sheet's file; `parts` say which plate lies where, `sheet` is one of them."""
+    return [
+        *_of_the_option(project, option, options.stamp or stamp(project, option)),
+        "Origin: lower left corner of the stock",
+        *parts,
+        *_of_the_writing(project, sheet, options),
+    ]
+
+
+def _of_the_option(project: Project, option: Option, mark: Stamp) -> Iterator[str]:
+    yield f"Project: {project.title}"
+    yield f"Aircraft: {project.aircraft.registration}, {project.aircraft.type_name}"
+    yield f"Option: {option.name} ({option.id})"
+    yield f"Revision: {mark.revision_text}"
+    yield f"Fingerprint: {mark.fingerprint}"
+
+
+def _of_the_writing(project: Project, sheet: Plate, options: DxfOptions) -> Iterator[str]:
+    yield f"Unit: {_UNIT[options.unit or project.unit]}"
+    yield f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick"
+    yield f"Face: {_FACE[options.face_up]}"
+    yield f"Sizes: {_sizes(project)}, no allowance for the cutter's width"
+    yield from _of_corner_relief(project, options)
+    yield from _of_contents(options)
+    yield from (f"Caution: {line}" for line in CAUTION)
 
 
 def labels(lines: list[str], box: Bounds) -> Iterator[Label]:

@@ -44,9 +44,9 @@ def release(
     where the option may not leave the shop, `UnusableInput` where files cannot be written, `UnknownName`.
     """
     option = project.option(option_id)
+    _refuse_uncuttable(option)
     report = check(project, option)
     _refuse_open_errors(report)
-    _refuse_uncuttable(option)
     entry, grown = _entry(project, option, on, options.by)
     mark = Stamp(entry.fingerprint, entry.revision, entry.on)
     issue = Issue(replace(report, project=grown), mark, entry.changes)

@@ -12,8 +12,10 @@ from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
 from panelcad.outputs.drawing import DrawingOptions, export_drawing
 from panelcad.outputs.dxf import export_dxf
+from panelcad.outputs.dxf_nest import Stock, stock_of
 from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.dxf_report import report_text
+from panelcad.outputs.dxf_stock import export_nested_dxf
 from panelcad.outputs.dxf_words import CAUTION
 from panelcad.outputs.inspection import export_inspection, export_inspection_csv
 from panelcad.outputs.manifest import MANIFEST, manifest_text
@@ -40,6 +42,8 @@ class ReleaseOptions:
     dxf: DxfOptions = _DXF
     drawing: DrawingOptions = _DRAWING
     template: TemplateOptions = _TEMPLATE
+    stock: Stock | None = None
+    """Stock sheets on which two or more new plates are nested besides; None for what the profile states, if it does."""
     tell: Callable[[str], None] = _silent
 
 
@@ -71,7 +75,7 @@ def cut_plates(option: Option) -> tuple[Plate, ...]:
 def write_papers(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[str, ...]:
     """Write every paper of a released option and the manifest into a folder; their names, the manifest last."""
     base = f"{issue.option.id}-{issue.mark.revision}"
-    files = [*_cutting_files(issue, folder, base, options)]
+    files = [*_cutting_files(issue, folder, base, options), *_nested_files(issue, folder, options)]
     files.extend(_sheets(issue, folder, base, options))
     files.append(_measuring_list(issue, folder / f"{base}-inspection.csv", options))
     files.append(_text(folder / f"{base}-changes.txt", _changes_text(issue)))
@@ -93,6 +97,15 @@ def _cutting_files(issue: Issue, folder: Path, base: str, options: ReleaseOption
         yield file
         text = report_text(project, issue.option, plate.id, dxf)
         yield _text(folder / f"{base}-{plate.id}-cutting-report.txt", text)
+
+
+def _nested_files(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[Path, ...]:
+    project, stock = issue.report.project, options.stock or stock_of(issue.report.project.profile)
+    new = [plate for plate in issue.option.plates if plate.state is PlateState.NEW]
+    if stock is None or len(new) < 2:
+        return ()
+    options.tell("Laying the plates on stock sheets")
+    return export_nested_dxf(project, issue.option, folder, stock, replace(options.dxf, stamp=issue.mark))
 
 
 def _sheets(issue: Issue, folder: Path, base: str, options: ReleaseOptions) -> Iterator[Path]:

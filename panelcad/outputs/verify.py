@@ -57,8 +57,8 @@ class VerifyReport:
         return self.held.option
 
     @property
-    def plate(self) -> PlateLayout:
-        return self.held.plate
+    def plates(self) -> tuple[PlateLayout, ...]:
+        return self.held.plates
 
     @property
     def written_as(self) -> DxfOptions:

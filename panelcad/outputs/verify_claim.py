@@ -5,6 +5,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from panelcad.outputs.dxf_nest import Part, parts_in
 from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
 
 _NAMED: Final = re.compile(r"\(([a-z0-9][a-z0-9._-]*)\)")
@@ -22,6 +23,8 @@ class Claim:
     fingerprint: str = ""
     plate_fingerprint: str = ""
     options: DxfOptions | None = None
+    parts: tuple[Part, ...] = ()
+    """The plates of a nested file and where they lie."""
 
 
 def claim(texts: tuple[str, ...]) -> Claim:
@@ -34,6 +37,7 @@ def claim(texts: tuple[str, ...]) -> Claim:
         fingerprint=_first(_FINGERPRINT, said.get("Fingerprint", "")),
         plate_fingerprint=_first(_FINGERPRINT, said.get("Plate fingerprint", "")),
         options=_options(said) if "Face" in said else None,
+        parts=parts_in(texts),
     )
 
 

@@ -14,6 +14,7 @@ from panelcad.outputs.dxf import to_file_axes
 from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_finish import finish_on
 from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
+from panelcad.outputs.dxf_nest import part_plan
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.outputs.verify_claim import Claim
@@ -24,10 +25,13 @@ _COMPARED: Final = CUT_THROUGH | {Layer.EXISTING}
 
 @dataclass(frozen=True)
 class Held:
-    """A plate and the way a file is held against it; `back` leads from the file's axes to the plate's."""
+    """Plates and the way a file is held against them; `back` leads from the file's axes to the plate's.
+
+    Several plates nested on a stock sheet are compared in the stock's axes.
+    """
 
     option: Option
-    plate: PlateLayout
+    plates: tuple[PlateLayout, ...]
     written_as: DxfOptions
     plan: Plan
     back: Placement
@@ -48,10 +52,21 @@ def ways_to_hold(
 ) -> Iterator[Held]:
     """Every plate and way that the file names, or all where it names none."""
     for option in _options(project, said, option_id):
+        if said.parts:
+            yield _nested(project, option, said)
+            continue
         for plate in _plates(project, option, said, plate_id):
             for written in _ways(said):
                 back = _inverse(to_file_axes(plate, project, written))
-                yield Held(option, plate, written, plate_plan(plate, project, written), back)
+                yield Held(option, (plate,), written, plate_plan(plate, project, written), back)
+
+
+def _nested(project: Project, option: Option, said: Claim) -> Held:
+    written, laid = said.options or DxfOptions(), layout(project, option)
+    plan = Plan()
+    for part in said.parts:
+        plan = plan.joined(part_plan(project, option, part, written))
+    return Held(option, tuple(laid.plate(part.plate) for part in said.parts), written, plan, Placement())
 
 
 def fitted(held: Held, drawing: DxfFile, finish: float, tolerance: float) -> Fit:

@@ -52,9 +52,10 @@ def made_from(report: VerifyReport) -> str:
 
 
 def _heading(report: VerifyReport) -> Iterator[str]:
-    plate = report.plate.plate
+    plates = ", ".join(f"{laid.plate.name} ({laid.plate.id})" for laid in report.plates)
+    nested = "plates nested on a stock sheet:" if len(report.plates) > 1 else "plate"
     yield f"File:     {report.source}"
-    yield f"Held to:  option {report.option.name} ({report.option.id}), plate {plate.name} ({plate.id})"
+    yield f"Held to:  option {report.option.name} ({report.option.id}), {nested} {plates}"
     yield f"Made from: {made_from(report)}"
     yield f"Read as:  {report.written_as.face_up.value} face up, from the {report.written_as.origin.value}"
     finish = report.project.profile.finish_thickness

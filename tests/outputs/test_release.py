@@ -6,6 +6,7 @@ import pytest
 from panelcad.editing.revision import open_revision
 from panelcad.errors import ReleaseRefused, UnusableInput
 from panelcad.model.plate import Bend
+from panelcad.model.profile import Profile
 from panelcad.model.project import Project
 from panelcad.outputs.manifest import MANIFEST, faults_of
 from panelcad.outputs.release import draft, release
@@ -129,3 +130,12 @@ def test_a_folder_that_cannot_be_written_is_named(tmp_path):
 
     with pytest.raises(UnusableInput, match=r"file.*cannot be written"):
         release(panel(), "new", tmp_path / "file", DAY)
+
+
+def test_several_new_plates_are_nested_besides_where_the_stock_is_known(tmp_path):
+    plates = (sheet(id="main", state="new"), sheet(200.0, 100.0, id="side", state="new"))
+    made = project(*plates, profile=Profile(stock_width=1220.0, stock_height=620.0))
+    names = [file.name for file in release(made, "new", tmp_path, DAY).files]
+
+    assert "new-A-stock-1.dxf" in names
+    assert {"new-A-main.dxf", "new-A-side.dxf"} < set(names)
