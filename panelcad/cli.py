@@ -303,11 +303,14 @@ def cutouts(
     text: Annotated[list[str] | None, typer.Argument(metavar="[TEXT]", help="Words to look for.")] = None,
     as_json: AsJson = False,  # noqa: FBT002
 ) -> None:
-    """Search the library of cutouts."""
-    from panelcad.library.catalogue import packaged_catalogue  # noqa: PLC0415
+    """Search the library of cutouts, your own among them."""
+    from panelcad.library.catalogue import whole_catalogue  # noqa: PLC0415
     from panelcad.outputs.plain import cutouts_as_plain  # noqa: PLC0415
 
-    found = packaged_catalogue().search(" ".join(text or []))
+    library = whole_catalogue()
+    for fault in library.faults:
+        err.print(escape(str(fault)))
+    found = library.search(" ".join(text or []))
     if as_json:
         _print_json(cutouts_as_plain(found))
         return

@@ -126,6 +126,17 @@ def test_cutouts_are_found_by_words(run) -> None:
     assert any(cutout["name"] == "altimeter-3-1-8" for cutout in found["cutouts"])
 
 
+def test_a_file_of_ones_own_that_cannot_be_used_is_told_and_left_out(
+    run, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "bad.toml").write_text("family =", encoding="utf-8")
+    monkeypatch.setattr("panelcad.library.catalogue.user_folder", lambda: tmp_path)
+    code, said, complained = run("cutouts", "altimeter")
+    assert code == 0
+    assert "altimeter-3-1-8" in said
+    assert "bad.toml: it is not whole TOML text" in complained
+
+
 def test_rules_list_themselves_with_their_source(run) -> None:
     listed = json.loads(run("rules", "--json")[1])["rules"]
     assert {"web", "outline"} <= {rule["id"] for rule in listed}
