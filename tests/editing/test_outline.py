@@ -80,9 +80,9 @@ def test_corners_at_arcs_are_rounded_and_a_chamfer_is_straight() -> None:
 
 def test_what_cannot_be_is_refused() -> None:
     with pytest.raises(EditRefused, match="would cross itself"):
-        move_corner(SHEET, 2, -300.0, 20.0)
+        bow_by(SHEET, 2, -210.0)
     with pytest.raises(EditRefused, match="too short for that radius"):
-        round_corner(SHEET, 1, 150.0)
+        round_corner(SHEET, 1, 201.0)
     with pytest.raises(EditRefused, match="two corners"):
         remove_corner(outline_of(Circle(diameter=10.0)), 0)
     with pytest.raises(EditRefused, match="is kept as it is"):

@@ -1,0 +1,60 @@
+import itertools
+
+import pytest
+
+from panelcad.editing.attach import Spread, attach_along, places_along
+from panelcad.editing.outline import bow_by, outline_of
+from panelcad.errors import EditRefused
+from panelcad.geometry.point import Point, distance
+from panelcad.model.hole import HoleForm
+from panelcad.model.shape import Rectangle
+from tests import builders
+
+SHEET = outline_of(Rectangle(width=600.0, height=300.0))
+FORM = HoleForm(diameter=5.0, fastener=4.826)
+
+
+def test_screws_stand_inside_the_edge_at_most_a_pitch_apart() -> None:
+    spots = places_along(SHEET, 0, Spread(inset=12.0, ends=20.0, pitch=150.0))
+    assert spots[0] == Point(-280.0, -138.0)
+    assert spots[-1] == Point(280.0, -138.0)
+    assert [b.x - a.x for a, b in itertools.pairwise(spots)] == pytest.approx([140.0] * 4)
+
+
+def test_along_an_arc_they_keep_the_inset() -> None:
+    bowed = bow_by(SHEET, 2, 50.0)
+    radius = (300.0**2 + 50.0**2) / 100.0
+    centre = Point(0.0, 150.0 + 50.0 - radius)
+    for spot in places_along(bowed, 2, Spread(inset=12.0, ends=20.0, pitch=100.0)):
+        assert distance(centre, spot) == pytest.approx(radius - 12.0, abs=1e-5)
+
+
+def test_one_screw_goes_in_the_middle_of_an_edge_that_takes_no_more() -> None:
+    assert places_along(SHEET, 0, Spread(12.0, 300.0, 100.0)) == (Point(0.0, -138.0),)
+
+
+def test_all_around_the_corners_are_drilled_once() -> None:
+    project = builders.project()
+    for edge in range(4):
+        project = attach_along(project, "new", "main", edge, Spread(12.0, 12.0, 150.0), FORM).project
+    screws = project.option("new").plates[0].attach_screws
+    assert len({(screw.x, screw.y) for screw in screws}) == len(screws) == 2 * (4 + 2)
+
+
+@pytest.mark.parametrize(
+    ("spread", "told"),
+    [
+        (Spread(0.0, 1.0, 1.0), "larger than 0"),
+        (Spread(1.0, 1.0, 0.0), "larger than 0"),
+        (Spread(1.0, 301.0, 9.0), "shorter"),
+    ],
+)
+def test_a_spread_that_does_not_fit_is_refused(spread: Spread, told: str) -> None:
+    with pytest.raises(EditRefused, match=told):
+        places_along(SHEET, 0, spread)
+
+
+def test_an_edge_bowed_too_tightly_is_refused() -> None:
+    notched = bow_by(outline_of(Rectangle(width=20.0, height=100.0)), 2, 10.0)
+    with pytest.raises(EditRefused, match="bowed too tightly"):
+        places_along(notched, 2, Spread(12.0, 0.0, 5.0))

@@ -1,0 +1,65 @@
+import pytest
+
+from panelcad.editing.marks import add_dimension
+from panelcad.editing.split_plates import join_plates, split_plate
+from panelcad.errors import EditRefused
+from panelcad.geometry.point import Point
+from panelcad.model.markup import Along, Hook
+from panelcad.model.project import Project
+from tests import builders
+from tests.editing.scenes import where
+
+UP = Point(0.0, 0.0), Point(0.0, 1.0)
+"""Upwards through the datum: its left is the pilot's left."""
+
+
+def two_gauges() -> Project:
+    plate = builders.sheet(cuts=(builders.cut("left-hole", -100.0, 0.0), builders.cut("right-hole", 100.0, 0.0)))
+    items = (
+        builders.item("left", -100.0, 0.0, cut="left-hole"),
+        builders.item("right", 100.0, 0.0, cut="right-hole"),
+    )
+    return builders.project(plate, items=items)
+
+
+def test_what_is_on_the_plate_goes_to_its_side() -> None:
+    made = split_plate(two_gauges(), "new", "main", *UP)
+    option = made.project.option("new")
+    assert made.ids == ("main-2",)
+    assert [(plate.id, [cut.id for cut in plate.cuts]) for plate in option.plates] == [
+        ("main", ["left-hole"]),
+        ("main-2", ["right-hole"]),
+    ]
+    assert [item.plate for item in option.items] == ["main", "main-2"]
+    assert option.plate("main").outline.contour().bounds == (-300.0, -150.0, 0.0, 150.0)
+    assert where(made.project) == where(two_gauges())
+
+
+def test_joined_again_it_is_as_it_was_but_for_the_outlines_spelling() -> None:
+    whole = join_plates(split_plate(two_gauges(), "new", "main", *UP).project, "new", "main", "main-2")
+    option = whole.option("new")
+    assert option.items == two_gauges().option("new").items
+    assert option.plates[0].cuts == two_gauges().option("new").plates[0].cuts
+    assert option.plates[0].outline.contour().area == 600.0 * 300.0
+
+
+def test_dimensions_go_with_their_parts_and_one_across_the_line_is_left_out() -> None:
+    project, _ = add_dimension(two_gauges(), "new", "main", Hook(), Hook(part="right"), Along.ACROSS, 5.0)
+    project, _ = add_dimension(project, "new", "main", Hook(part="left"), Hook(part="right"), Along.ACROSS, 5.0)
+    option = split_plate(project, "new", "main", *UP).project.option("new")
+    assert [(mark.id, mark.plate) for mark in option.dimensions] == [("dimension-1", "main-2")]
+
+
+def test_a_line_through_a_cut_or_past_the_plate_is_refused() -> None:
+    with pytest.raises(EditRefused, match="runs through opening of 'left-hole'"):
+        split_plate(two_gauges(), "new", "main", Point(-90.0, 0.0), Point(-90.0, 1.0))
+    with pytest.raises(EditRefused, match=r"^The line must cross the outline exactly twice\.$"):
+        split_plate(two_gauges(), "new", "main", Point(900.0, 0.0), Point(900.0, 1.0))
+
+
+def test_plates_that_differ_are_not_joined() -> None:
+    side = builders.sheet(id="side", name="Side", thickness=3.0)
+    with pytest.raises(EditRefused, match="differ in their thickness"):
+        join_plates(builders.project(builders.sheet(), side), "new", "main", "side")
+    with pytest.raises(EditRefused, match="share no straight edge"):
+        join_plates(builders.project(builders.sheet(), builders.sheet(id="side")), "new", "main", "side")
