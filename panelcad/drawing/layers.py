@@ -20,3 +20,5 @@ class Layer(StrEnum):
     HIDDEN = "hidden from the eye"
     VIEW = "fields of view"
     REACH = "reach"
+    DIMENSIONS = "dimensions"
+    NOTES = "notes"

@@ -58,12 +58,13 @@ _DASHES: Final = {
 
 @dataclass(frozen=True)
 class ViewStyle:
-    """A palette, and the two line widths in mm of the panel or in pixels of the screen."""
+    """A palette, and two line widths and a letter's height in mm of the panel or in pixels of the screen."""
 
     palette: Palette
     wide: float
     narrow: float
     measured: Measured
+    letter: float = 9.0
 
     def wide_pen(self, colour: Colour, line: Line = Line.CONTINUOUS) -> Pen:
         return self._pen(self.wide, colour, line)
@@ -162,9 +163,11 @@ BLACK_ON_WHITE: Final = replace(
 WIDE: Final = 0.5
 NARROW: Final = 0.25
 """Line widths on paper in mm: line group 0.5 of ISO 128-2."""
+LETTER: Final = 2.5
+"""Height of a capital on paper in mm (ISO 3098-1)."""
 
 
 @cache
 def paper_style(scale: float, palette: Palette = PAPER, wide: float = WIDE, narrow: float = NARROW) -> ViewStyle:
     """The style of a view that will be drawn at this scale, so that its lines come out in the widths of ISO 128."""
-    return ViewStyle(palette, wide / scale, narrow / scale, Measured.MM)
+    return ViewStyle(palette, wide / scale, narrow / scale, Measured.MM, LETTER / scale)

@@ -9,6 +9,7 @@ from panelcad.drawing.box import box_outline, grown, middle, overlap
 from panelcad.drawing.cautions import BEFORE_CUTTING
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, Text, walk
 from panelcad.drawing.extent import extent
+from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import LARGE, PLAIN, SMALL, TITLE, Inks
 from panelcad.drawing.labels import Ground, Wish, lines_of
 from panelcad.drawing.layers import Layer
@@ -18,7 +19,7 @@ from panelcad.drawing.scale_bar import scale_bars
 from panelcad.drawing.scaling import scaled
 from panelcad.drawing.schedule import Hole, holes
 from panelcad.drawing.sheet import Sheet
-from panelcad.drawing.sheets.datum import datum_boxes, datum_symbol
+from panelcad.drawing.sheets.datum import Datum, datum_clear_of
 from panelcad.drawing.style import Line, paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import PITCH
@@ -61,6 +62,10 @@ class _Template:
         return tuple(node for node in walk(groups) if isinstance(node, Text))
 
     @cached_property
+    def datum(self) -> Datum:
+        return datum_clear_of(Point(0.0, 0.0), Boxes(text_bounds(text) for text in self.engraved))
+
+    @cached_property
     def holes(self) -> list[Hole]:
         return holes(self.subject, self.plate)
 
@@ -87,13 +92,13 @@ class _Template:
         yield from self._seams(tile)
         yield Path(tuple(track for hole in self.holes for track in _cross(hole)), pen=self.inks.measure)
         yield from (text for text in self.engraved if _is_within(text_bounds(text), window))
-        if _is_within(grown((0.0, 0.0, 0.0, 0.0), 20.0), window):
-            yield from datum_symbol(Point(0.0, 0.0), self.inks)
+        if all(_is_within(box, window) for box in self.datum.boxes) and _holds(window, Point(0.0, 0.0)):
+            yield from self.datum.nodes(self.inks)
         yield from self._numbers(window)
 
     def _numbers(self, window: Bounds) -> Iterator[Node]:
         texts = [text_bounds(text) for text in self.engraved]
-        texts.extend(datum_boxes(Point(0.0, 0.0)))
+        texts.extend(self.datum.boxes)
         texts.extend(grown((m.x, m.y, m.x, m.y), _CROSS) for m in self.tiling.marks())
         near = [hole for hole in self.holes if overlap(grown(hole.feature.contour.bounds, 5.0), window)]
         tracks = [track for hole in near for track in _cross(hole)]

@@ -1,44 +1,67 @@
 """The datum on the drawing: its origin and axes, and the datum letters of ISO 5459 on both axes."""
 
+from dataclasses import dataclass
 from typing import Final
 
 from panelcad.drawing.box import box_outline
 from panelcad.drawing.display import Across, Along, Bounds, Face, Node, Path
+from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import PLAIN, Inks
 from panelcad.geometry.contour import Contour, Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import polyline
 
-_ARM: Final = 14.0
+_ARMS: Final = (14.0, 20.0, 28.0, 38.0, 50.0)
 _HEAD: Final = 2.5
 
 
-def datum_symbol(at: Point, inks: Inks) -> tuple[Node, ...]:
-    """The origin circle of running dimensions (ISO 129-1) with both axes."""
-    axes = (
-        polyline(at.moved(-3.0, 0.0), at.moved(_ARM - _HEAD, 0.0)),
-        polyline(at.moved(0.0, -3.0), at.moved(0.0, _ARM - _HEAD)),
-    )
-    heads = (_head(at.moved(_ARM, 0.0), (1.0, 0.0)), _head(at.moved(0.0, _ARM), (0.0, 1.0)))
-    return (
-        Path((circle(at, 3.0),), pen=inks.pen(0.35, colour=inks.alarm)),
-        Path(axes, pen=inks.pen(0.35, colour=inks.alarm)),
-        Path(heads, fill=inks.alarm),
-        _letter("X", at.moved(_ARM + 1.8, 0.0), inks),
-        _letter("Y", at.moved(0.0, _ARM + 2.0), inks),
-        *_datum_letter("A", at.moved(0.0, 8.0), (-1.0, 0.0), inks),
-        *_datum_letter("B", at.moved(8.0, 0.0), (0.0, -1.0), inks),
-    )
+@dataclass(frozen=True)
+class Datum:
+    """The origin circle of running dimensions (ISO 129-1), both axes, and a datum letter on each.
+
+    `up` and `right` say on which side of its axis a letter stands: 1 right of Y and above X, -1 on the other side.
+    """
+
+    at: Point
+    arm: float
+    right: float
+    up: float
+
+    @property
+    def boxes(self) -> tuple[Bounds, ...]:
+        """What its letters cover."""
+        x, y, arm = self.at.x, self.at.y, self.arm
+        a, b = x + self.right * 6.6, y + self.up * 6.6
+        foot = arm - 6.0
+        return (
+            (x + arm, y - 2.3, x + arm + 4.0, y + 1.8),
+            (x - 1.8, y + arm, x + 1.8, y + arm + 4.0),
+            (a - 2.6, y + foot - 2.6, a + 2.6, y + foot + 2.6),
+            (x + foot - 2.6, b - 2.6, x + foot + 2.6, b + 2.6),
+        )
+
+    def nodes(self, inks: Inks) -> tuple[Node, ...]:
+        at, arm = self.at, self.arm
+        pen = inks.pen(0.35, colour=inks.alarm)
+        axes = (
+            polyline(at.moved(-3.0, 0.0), at.moved(arm - _HEAD, 0.0)),
+            polyline(at.moved(0.0, -3.0), at.moved(0.0, arm - _HEAD)),
+        )
+        heads = (_head(at.moved(arm, 0.0), (1.0, 0.0)), _head(at.moved(0.0, arm), (0.0, 1.0)))
+        return (
+            Path((circle(at, 3.0), *axes), pen=pen),
+            Path(heads, fill=inks.alarm),
+            _letter("X", at.moved(arm + 1.8, 0.0), inks),
+            _letter("Y", at.moved(0.0, arm + 2.0), inks),
+            *_datum_letter("A", at.moved(0.0, arm - 6.0), (self.right, 0.0), inks),
+            *_datum_letter("B", at.moved(arm - 6.0, 0.0), (0.0, self.up), inks),
+        )
 
 
-def datum_boxes(at: Point) -> tuple[Bounds, ...]:
-    """What the letters of the symbol cover."""
-    return (
-        (at.x + _ARM, at.y - 1.8, at.x + _ARM + 4.0, at.y + 1.8),
-        (at.x - 1.8, at.y + _ARM, at.x + 1.8, at.y + _ARM + 4.0),
-        (at.x - 9.2, at.y + 5.4, at.x, at.y + 10.6),
-        (at.x + 5.4, at.y - 9.2, at.x + 10.6, at.y),
-    )
+def datum_clear_of(at: Point, texts: Boxes) -> Datum:
+    """The datum symbol with its letters where no text stands, as far as there is such a place."""
+    ways = [Datum(at, arm, right, up) for arm in _ARMS for right in (-1.0, 1.0) for up in (-1.0, 1.0)]
+    return next((way for way in ways if not any(texts.meets(box) for box in way.boxes)), ways[0])
 
 
 def _datum_letter(letter: str, at: Point, out: tuple[float, float], inks: Inks) -> tuple[Node, ...]:

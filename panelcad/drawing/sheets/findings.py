@@ -14,8 +14,8 @@ from panelcad.model.plate import Plate
 from panelcad.model.project import Project
 from panelcad.model.revision import releases_of
 
-_COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("Filled in by the shop", 40.0))
-_BOX: Final = "[   ]"
+_COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("By the shop", 40.0, is_blank=True))
+_BOX: Final = "[__]"
 _BLANK: Final = "____________________"
 
 

@@ -7,7 +7,8 @@ from typing import Final
 
 from panelcad.drawing.box import grown, size
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Bounds, Face, Node, Path, Text, walk
+from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
+from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import Letters, letters
 from panelcad.drawing.labels import CROWDED, Ground, Label, Stand, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
@@ -16,12 +17,13 @@ from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, rea
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, drawing_papers
 from panelcad.drawing.schedule import Hole, holes
-from panelcad.drawing.sheets.datum import datum_boxes, datum_symbol
+from panelcad.drawing.sheets.datum import Datum, datum_clear_of
 from panelcad.drawing.sheets.notes import caution_box
 from panelcad.drawing.sheets.view import Seat, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.front import front_view
+from panelcad.drawing.views.markup import markup_view
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
@@ -87,8 +89,8 @@ class _Front:
 
     @property
     def missing(self) -> int:
-        """How many numbers found no place."""
-        return len(self.holes) - len(self.labels)
+        """How many numbers and words found no place."""
+        return len(self.holes) + len(list(self._marked_wishes())) - len(self.labels)
 
     @cached_property
     def page(self) -> Page:
@@ -96,9 +98,10 @@ class _Front:
         scale = self.ordinates or self.fewer_ordinates
         nodes = (
             *self.metal,
+            *(node for node in walk(self.marked) if isinstance(node, Path)),
             Path(self.centre_lines, pen=inks.centre),
             *scale.nodes,
-            *(datum_symbol(self.seat.origin, inks) if self.shows_datum else ()),
+            *(self.datum.nodes(inks) if self.datum else ()),
             *(node for label in self.labels for node in label.nodes(inks)),
             *heading(self.paper, inks, f"{self.plate.plate.name.upper()}, FRONT", self._subtitle, _LINES),
             *caution_box(beside_title_block(self.paper), inks),
@@ -109,7 +112,7 @@ class _Front:
     @property
     def _subtitle(self) -> str:
         role = f"{self.plate.plate.role.value.capitalize()}, {self.plate.plate.state.value}."
-        left_out = f" {self.missing} numbers had no room; the schedule gives their places." if self.missing else ""
+        left_out = f" {self.missing} texts had no room; the schedule gives their places." if self.missing else ""
         return (
             f"As the pilot sees it. Ordinates from the datum: {self.subject.project.aircraft.datum}. {role}{left_out}"
         )
@@ -164,17 +167,39 @@ class _Front:
         return x1 <= 0.0 <= x2 and y1 <= 0.0 <= y2
 
     @cached_property
+    def marked(self) -> tuple[Node, ...]:
+        """Dimensions and notes that people put on the option; their words are placed as labels."""
+        style = paper_style(self.seat.scale.factor, self.subject.inks.palette)
+        return self.seat.nodes(markup_view(self.subject.laid, self.plate.plate.id, style))
+
+    def _marked_wishes(self) -> Iterator[Wish]:
+        for node in walk(self.marked):
+            if isinstance(node, Text):
+                height = self.letters.plain
+                at = node.at if node.along is Along.CENTRE else node.at.moved(text_width(node.text, height) / 2, 0.0)
+                yield Wish(node.text, at, 0.0, height=height)
+
+    @cached_property
     def labels(self) -> list[Label]:
         ground = self._ground()
-        wishes = sorted((self._wish(hole) for hole in self.holes), key=lambda wish: wish.stand is Stand.BESIDE)
+        numbers = sorted((self._wish(hole) for hole in self.holes), key=lambda wish: wish.stand is Stand.BESIDE)
+        wishes = (*self._marked_wishes(), *numbers)
         return [label for label in map(ground.place, wishes) if label is not None]
+
+    @cached_property
+    def _fixed_texts(self) -> list[Bounds]:
+        """What stands where it stands: ordinates and the part's own lettering."""
+        scale = self.ordinates or self.fewer_ordinates
+        engraved = (node for node in walk(self.metal) if isinstance(node, Text))
+        return [text_bounds(text) for text in (*scale.texts, *engraved)]
+
+    @cached_property
+    def datum(self) -> Datum | None:
+        return datum_clear_of(self.seat.origin, Boxes(self._fixed_texts)) if self.shows_datum else None
 
     def _ground(self) -> Ground:
         scale = self.ordinates or self.fewer_ordinates
-        engraved = (node for node in walk(self.metal) if isinstance(node, Text))
-        texts = [text_bounds(text) for text in (*scale.texts, *engraved)]
-        if self.shows_datum:
-            texts.extend(datum_boxes(self.seat.origin))
+        texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ())]
         contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
         edges = [self.seat.contour(contour) for contour in contours]
         return Ground(texts, lines_of(edges, (*self.centre_lines, *scale.lines)), self.view)
