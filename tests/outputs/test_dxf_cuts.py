@@ -174,9 +174,6 @@ def test_relief_is_named_on_the_file():
     )
     sharp, rounded = loops(plan, Layer.CUTOUT)
 
-    assert any(
-        "Corner relief: round, for a cutter of 3.17 mm" in label.text or "3.18 mm" in label.text
-        for label in plan.labels
-    )
+    assert any("Corner relief: round, for a cutter of 1.00 mm" in label.text for label in plan.labels)
     assert isinstance(sharp, Chain)
     assert isinstance(rounded, Rounded)

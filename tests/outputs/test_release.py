@@ -114,7 +114,7 @@ def test_open_errors_refuse_a_release_but_not_a_draft(tmp_path):
 
 
 def test_a_bent_plate_needs_its_flat_pattern(tmp_path):
-    bend = Bend(x1=-300, y1=-140, x2=300, y2=-140, angle=90, inside_radius=3.0, direction="away from the pilot")
+    bend = Bend(x1=-300, y1=-140, x2=300, y2=-140, angle=90, inside_radius=12.5, direction="away from the pilot")
 
     with pytest.raises(ReleaseRefused, match="'Main panel' is bent and its outline is not entered as a flat pattern"):
         release(panel(bends=(bend,)), "new", tmp_path, DAY)
