@@ -72,7 +72,8 @@ class Bench:
         before = self._known
         self._known = {}
         for source in sources(plate, self.setting):
-            self._known[source.key] = before.get(source.key) or (source, source.make())
+            key = source.key
+            self._known[key] = before.get(key) or (source, source.make())
         self._forget([part for key, (_, part) in before.items() if key not in self._known])
         fresh = [part for key, (_, part) in self._known.items() if key not in before]
         if fresh:

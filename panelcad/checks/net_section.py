@@ -36,12 +36,17 @@ class Section(NamedTuple):
     left: float
     uncut: float
     ends: tuple[Point, Point]
-    cut: str
-    """The id of the cut that the line runs through or past."""
 
     @property
     def share(self) -> float:
         return self.left / self.uncut
+
+
+class _Numbers(NamedTuple):
+    """A cut seen across one direction: where lines run through it, and the pieces of its contours."""
+
+    places: Numbers
+    rows: Numbers
 
 
 @rule(
@@ -53,66 +58,70 @@ class Section(NamedTuple):
     limits=("net_section_least",),
 )
 def net_section(laid: Layout) -> Iterator[Finding]:
-    bound = Bound(laid.project.profile.net_section_least, Severity.WARNING, "net_section_least")
+    least = laid.project.profile.net_section_least
     for plate in laid.plates:
-        is_kept = plate.plate.state is PlateState.KEPT
-        grade = bound._replace(severity=Severity.ADVICE) if is_kept else bound
+        severity = Severity.ADVICE if plate.plate.state is PlateState.KEPT else Severity.WARNING
         for across in Across:
-            weakest = weakest_line(plate, across)
-            if weakest is not None and is_short(weakest.share, bound.required):
-                plate_id = plate.plate.id
-                yield Finding(
-                    rule="net-section",
-                    problem="Little of the sheet is left along a line",
-                    items=(plate_id,),
-                    features=(f"{plate_id}/{across.value}",),
-                    plate=plate_id,
-                    measure=Measure.RATIO,
-                    where=weakest.ends,
-                    **short_of(weakest.share, grade),
-                )
+            weakest = weakest_line(plate, across, below=least)
+            if weakest is not None and is_short(weakest.share, least):
+                yield _finding(weakest, plate.plate.id, Bound(least, severity, "net_section_least"))
 
 
-def weakest_line(plate: PlateLayout, across: Across) -> Section | None:
-    """The line on which the smallest share of the sheet is left; None on a plate without cuts."""
-    lines = _lines(plate, across)
-    if not len(lines):
+def weakest_line(plate: PlateLayout, across: Across, below: float = math.inf) -> Section | None:
+    """The line on which the smallest share of the sheet is left, looked for among shares less than `below`.
+
+    None where no share is less, or on a plate without cuts.
+    """
+    cuts = [_numbers(cut)[across] for cut in plate.cuts]
+    at = np.concatenate([cut.places for cut in cuts]) if cuts else np.empty(0)
+    if not len(at):
         return None
-    at = np.array([place for place, _ in lines])
     uncut = _inside(_rows((plate.outline,), across), at)
-    sums = [_rows(tuple(f.contour for f in plate.inner), across), *(_cut_rows(cut, across) for cut in plate.cuts)]
-    removed = _inside(np.concatenate(sums), at)
+    inner = _rows(tuple(feature.contour for feature in plate.inner), across)
+    removed = _inside(np.concatenate([inner, *(cut.rows for cut in cuts)]), at)
     shares = np.where(uncut > 0.0, 1.0 - removed / np.where(uncut > 0.0, uncut, 1.0), np.inf)
+    return _weakest_of(plate, across, at, shares, below)
+
+
+def _weakest_of(plate: PlateLayout, across: Across, at: Numbers, shares: Numbers, below: float) -> Section | None:
+    """The least exact share; a sum is never more than the exact share, so that the rest need no measuring."""
     best: Section | None = None
     for row in np.argsort(shares, kind="stable"):
-        if best is not None and shares[row] >= best.share:
+        if shares[row] >= (below if best is None else best.share):
             break
-        section = _measured(plate, across, *lines[int(row)])
+        section = _measured(plate, across, float(at[row]))
         if section is not None and (best is None or section.share < best.share):
             best = section
     return best
 
 
-def _lines(plate: PlateLayout, across: Across) -> list[tuple[float, str]]:
-    """Where the lines run: through the middle of each cut and just past both its extremes."""
-    return [
-        (at, cut.cut.id)
-        for cut in plate.cuts
-        for at in kept("section places", (cut, across.value), _places(cut, across))
-    ]
+def _finding(weakest: Section, plate_id: str, bound: Bound) -> Finding:
+    return Finding(
+        rule="net-section",
+        problem="Little of the sheet is left along a line",
+        items=(plate_id,),
+        features=(f"{plate_id}/{weakest.across.value}",),
+        plate=plate_id,
+        measure=Measure.RATIO,
+        where=weakest.ends,
+        **short_of(weakest.share, bound),
+    )
 
 
-def _places(cut: PlacedCut, across: Across) -> Any:
-    def make() -> tuple[float, ...]:
-        axis = 0 if across is Across.VERTICAL else 1
-        low = min((f.contour.bounds[axis] for f in cut.features), default=0.0)
-        high = max((f.contour.bounds[axis + 2] for f in cut.features), default=0.0)
-        return (low, (low + high) / 2, high) if cut.features else ()
-
-    return make
+def _numbers(cut: PlacedCut) -> dict[Across, _Numbers]:
+    return kept("section numbers", (cut,), lambda: {across: _numbers_across(cut, across) for across in Across})
 
 
-def _measured(plate: PlateLayout, across: Across, at: float, cut_id: str) -> Section | None:
+def _numbers_across(cut: PlacedCut, across: Across) -> _Numbers:
+    """Lines run through the middle of a cut and just past both its extremes."""
+    axis = 0 if across is Across.VERTICAL else 1
+    bounds = [feature.contour.bounds for feature in cut.features]
+    low, high = min(b[axis] for b in bounds), max(b[axis + 2] for b in bounds)
+    places = np.array((low, (low + high) / 2, high))
+    return _Numbers(places, _rows(tuple(feature.contour for feature in cut.features), across))
+
+
+def _measured(plate: PlateLayout, across: Across, at: float) -> Section | None:
     """The exact section along one line: overlapping cuts count once, and what lies outside the sheet not at all."""
     uncut = chords(plate.outline, across, at)
     if not uncut:
@@ -120,7 +129,7 @@ def _measured(plate: PlateLayout, across: Across, at: float, cut_id: str) -> Sec
     holes = [chord for feature in _crossed(plate, across, at) for chord in chords(feature.contour, across, at)]
     left = without(uncut, holes)
     ends = (point_on(across, at, uncut[0].low), point_on(across, at, uncut[-1].high))
-    return Section(across, at, _total(left), _total(uncut), ends, cut_id)
+    return Section(across, at, _total(left), _total(uncut), ends)
 
 
 def _crossed(plate: PlateLayout, across: Across, at: float) -> Iterator[Feature]:
@@ -132,10 +141,6 @@ def _crossed(plate: PlateLayout, across: Across, at: float) -> Iterator[Feature]
 
 def _total(stretches: list[Interval]) -> float:
     return sum(stretch.high - stretch.low for stretch in stretches)
-
-
-def _cut_rows(cut: PlacedCut, across: Across) -> Numbers:
-    return kept("section rows", (cut, across.value), lambda: _rows(tuple(f.contour for f in cut.features), across))
 
 
 def _rows(contours: tuple[Contour, ...], across: Across) -> Numbers:

@@ -1,10 +1,12 @@
 """The pilot's eye and the panel: ways from the eye to points of a plate, in aircraft axes."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import PlateFrame, Spot, angle_between, azimuth, elevation
+from panelcad.model.kept import kept
 from panelcad.model.layout import Layout, PlacedItem, PlateLayout
 from panelcad.model.plate import Plate
 from panelcad.model.surroundings import Eye
@@ -70,9 +72,11 @@ class Seen:
 
 
 def seen_items(laid: Layout) -> tuple[Seen, ...]:
-    """Every item fitted to a plate, in the option's order by plate."""
-    return tuple(
-        Seen(item, plate, plate_frame(plate.plate).on_face(item.centre))
-        for plate in laid.plates
-        for item in plate.items
-    )
+    """Every item fitted to a plate, in the option's order by plate; asked by many rules about one layout."""
+    return kept("seen items", (laid,), lambda: tuple(_seen_on_all(laid)))
+
+
+def _seen_on_all(laid: Layout) -> Iterator[Seen]:
+    for plate in laid.plates:
+        frame = plate_frame(plate.plate)
+        yield from (Seen(item, plate, frame.on_face(item.centre)) for item in plate.items)

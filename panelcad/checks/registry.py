@@ -139,6 +139,8 @@ _BUILT_IN: Final = (
     "hardware",
     "net_section",
     "outline",
+    "overlay",
+    "plates_apart",
     "service",
     "sheet",
     "stack",

@@ -10,6 +10,7 @@ from panelcad.checks.parts_fitted import body_names
 from panelcad.checks.registry import EachNeighbourhood, EachPair, rule
 from panelcad.checks.setting import Setting
 from panelcad.geometry.contour import rectangle
+from panelcad.geometry.gap import TIE
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Body, BodyKind
@@ -153,4 +154,4 @@ def _is_free(item: PlacedItem, body: Body, side: float, others: list[Piece], wid
     box = rectangle(Point(across / 2 + width / 2, 0.0), width, along)
     middle = Placement((x1 + x2) / 2, (y1 + y2) / 2)
     at = item.placement.after(Placement(body.x, body.y, body.rotation)).after(middle).after(Placement(rotation=side))
-    return all(gap_to(other, at.contour(box)).distance >= 0.0 for other in others)
+    return all(gap_to(other, at.contour(box)).distance >= -TIE for other in others)

@@ -28,7 +28,14 @@ class Side(Enum):
 
 
 def core_geometry(contour: Rounded) -> BaseGeometry:
-    """The core as a shapely point, line or polygon: exact."""
+    """The core as a shapely point, line or polygon: exact. Made once for each contour, as a cached property would."""
+    made: BaseGeometry | None = contour.__dict__.get("_core_geometry")
+    if made is None:
+        made = contour.__dict__["_core_geometry"] = _core_geometry(contour)
+    return made
+
+
+def _core_geometry(contour: Rounded) -> BaseGeometry:
     if len(contour.core) == 1:
         return shapely.Point(contour.core[0])
     if len(contour.core) == 2:

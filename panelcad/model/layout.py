@@ -104,13 +104,17 @@ class PlacedItem:
 
     @property
     def face(self) -> Contour:
-        """What the pilot sees of it: its bezel, else its first opening, else its largest body."""
+        """What the pilot sees of it: its bezel, else its first opening, else its largest body, else its first hole."""
         if self.bezel is not None:
             return self.bezel
         for opening in self.cutout.openings:
             at = self.placement.after(Placement(opening.x, opening.y, opening.rotation))
             return at.contour(opening.shape.contour())
-        return max((body.footprint for body in self.bodies), key=lambda footprint: footprint.area)
+        if self.bodies:
+            return max((body.footprint for body in self.bodies), key=lambda footprint: footprint.area)
+        group = self.cutout.holes[0]
+        spot = hole_spots(group)[0]
+        return self.placement.after(Placement(spot.x, spot.y)).contour(group.form.contour())
 
     @property
     def centre(self) -> Point:
