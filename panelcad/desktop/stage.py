@@ -68,6 +68,7 @@ class Stage(QObject):
 
     def refresh(self) -> None:
         """Show the document as it is now."""
+        self.scene.keeps_pixmaps = self.view.keeps_pixmaps
         self.scene.show(self.view.draw(self.layout(), self.plate_id, self.theme))
         self._selection.keep_only(self._known_ids())
         self._show_selection()

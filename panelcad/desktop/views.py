@@ -26,6 +26,8 @@ class ViewKind:
     hint: str
     draw: Draw
     to_picture: Placement = _AS_IT_IS
+    keeps_pixmaps: bool = False
+    """Whether each thing is painted once for a zoom and copied from then on: for pictures of many small shapes."""
 
     @property
     def is_mirrored(self) -> bool:
@@ -44,6 +46,20 @@ def _behind(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
     return behind_view(layout, plate_id, theme.view)
 
 
+def _as_it_will_look(light: str) -> Draw:
+    def draw(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:  # noqa: ARG001 - it looks so in any theme
+        from panelcad.drawing.appearance import Look, appearance_view  # noqa: PLC0415
+        from panelcad.drawing.appearance_light import LIGHTS  # noqa: PLC0415
+
+        return appearance_view(layout, plate_id, Look(lighting=LIGHTS[light]))
+
+    return draw
+
+
+def _appearance(light: str, title: str, shortcut: str, hint: str) -> ViewKind:
+    return ViewKind(f"look-{light}", title, shortcut, hint, _as_it_will_look(light), keeps_pixmaps=True)
+
+
 VIEWS: Final = (
     ViewKind("front", "Front", "F5", "The metal and its cuts, as the pilot sees it", _front),
     ViewKind(
@@ -54,6 +70,10 @@ VIEWS: Final = (
         _behind,
         _MIRRORED,
     ),
+    _appearance("day", "Appearance, day", "F8", "As the owner will see it, with instruments that show one flight"),
+    _appearance("dusk", "Appearance, dusk", "Shift+F8", "The same at dusk, legends and screens lit"),
+    _appearance("night", "Appearance, night", "Ctrl+F8", "The same at night under white flood lights"),
+    _appearance("night-red", "Appearance, night, red light", "Ctrl+Shift+F8", "The same under red flood lights"),
 )
 
 

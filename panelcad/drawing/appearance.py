@@ -26,6 +26,8 @@ from panelcad.model.layout import Feature, FeatureKind, Layout, PlacedItem, Plat
 from panelcad.model.plate import PlateRole
 from panelcad.model.project import Item, Project
 
+REACH: Final = "reach"
+"""The layer of the outline, drawn with nothing, by which a pointer finds an item."""
 _SHADOW_DEPTH: Final = 4.0
 _SMALL: Final = 30.0
 """Items narrower than this, in mm, throw their own, smaller shadows."""
@@ -88,7 +90,15 @@ def _around(layout: Layout, laid: PlateLayout, appearance: Appearance) -> tuple[
 
 def sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture | None) -> Group:
     """The sheet with its trim, its open cuts and the screws that hold it."""
-    used = {placed.item.cut for placed in laid.items}
+    used = frozenset(placed.item.cut for placed in laid.items if placed.item.cut)
+    return kept(
+        "sheet as it looks",
+        (laid.plate, appearance, photograph, " ".join(sorted(used))),
+        lambda: _sheet_group(laid, appearance, photograph, used),
+    )
+
+
+def _sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture | None, used: frozenset[str]) -> Group:
     surface = finish(laid.outline, appearance)
     photo = (Group((photograph,), clip=laid.outline),) if photograph is not None else ()
     open_features = (
@@ -148,9 +158,9 @@ def _item_group(
     behind = placed.bezel is not None and not placed.shows_bezel
     before = () if behind else _fallen(placed)
     after = _rim(frame) if behind else ()
-    return Group(
-        (*before, Group((picture, *after), placement=placed.placement)), owner=placed.item.id, title=placed.item.name
-    )
+    area = Group((Path((frame.outline,)),), layer=REACH, placement=placed.placement)
+    standing = Group((picture, *after), placement=placed.placement)
+    return Group((area, *before, standing), owner=placed.item.id, title=placed.item.name)
 
 
 @lru_cache(2048)

@@ -105,7 +105,7 @@ def _yoke(part: MovingPart) -> Group:
         Path((horn,), SHADOW._replace(opacity=48), pen),
         strokes((_hub(),), GLINT._replace(opacity=110), 0.7),
     )
-    return Group(nodes, placement=at, owner=part.id, title=part.name)
+    return Group(nodes, placement=at, title=part.name)
 
 
 def _horn() -> Contour:

@@ -44,6 +44,8 @@ DAY: Final = Lighting(Hour.DAY)
 DUSK: Final = Lighting(Hour.DUSK)
 NIGHT: Final = Lighting(Hour.NIGHT)
 NIGHT_RED: Final = Lighting(Hour.NIGHT, Flood.RED)
+LIGHTS: Final = {"day": DAY, "dusk": DUSK, "night": NIGHT, "night-red": NIGHT_RED}
+"""By the names that files and views carry."""
 
 _AMBIENT: Final = {Hour.DAY: (1.0, 1.0, 1.0), Hour.DUSK: (0.46, 0.43, 0.5), Hour.NIGHT: (0.055, 0.06, 0.075)}
 _FLOODS: Final = {Flood.NONE: (0.0, 0.0, 0.0), Flood.WHITE: (0.31, 0.29, 0.25), Flood.RED: (0.4, 0.05, 0.03)}
@@ -116,13 +118,11 @@ def _node(node: Node, layer: str, lighting: Lighting) -> Node:
     return node
 
 
-_KEPT: Final = 4096
+_KEPT: Final = 20_000
 
 
 def _group(group: Group, layer: str, lighting: Lighting) -> Group:
-    """A group without an owner is a face or part of one, and is the same object each time: it is lit once."""
-    if group.owner:
-        return _lit_group(group, layer, lighting)
+    """Groups that stay the same object from picture to picture are lit once."""
     return _remembered(_Same(group), layer, lighting)
 
 
@@ -141,10 +141,7 @@ class _Same:
 
 @lru_cache(_KEPT)
 def _remembered(same: _Same, layer: str, lighting: Lighting) -> Group:
-    return _lit_group(same.group, layer, lighting)
-
-
-def _lit_group(group: Group, layer: str, lighting: Lighting) -> Group:
+    group = same.group
     inner = group.layer or layer
     return replace(group, nodes=tuple(_node(node, inner, lighting) for node in group.nodes))
 

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Final
 
 from panelcad.drawing.appearance import Look, panel_view
-from panelcad.drawing.appearance_light import DAY, DUSK, NIGHT, NIGHT_RED, Lighting
+from panelcad.drawing.appearance_light import DAY, LIGHTS, Lighting
 from panelcad.drawing.display import Bounds, Group
 from panelcad.drawing.extent import extent
 from panelcad.errors import UnusableInput
@@ -19,7 +19,6 @@ from panelcad.outputs.proposal import export_proposal
 from panelcad.outputs.svg_painter import svg
 from panelcad.store.atomic import write_atomically
 
-LIGHTS: Final[dict[str, Lighting]] = {"day": DAY, "dusk": DUSK, "night": NIGHT, "night-red": NIGHT_RED}
 USUAL_WIDTH: Final = 1920
 MARGIN: Final = 12.0
 """Around the panel in a picture, in mm."""

@@ -98,6 +98,8 @@ class SvgPainter:
     def _written(self, group: Group, layer: str, name: str) -> str:
         inner = self._nodes(group.nodes, group.layer or layer)
         title = f"<title>{escape(group.title)}</title>" if group.title and self.owners else ""
+        if not inner:
+            return ""
         attributes = name + self._attributes(group)
         return f"<g{attributes}>{title}{inner}</g>" if attributes or title else inner
 
@@ -126,6 +128,8 @@ class SvgPainter:
         return self._definition(("clip", data), lambda name: f'<clipPath id="{name}"><path d="{data}"/></clipPath>')
 
     def _path(self, path: Path, layer: str) -> str:
+        if path.fill is None and path.pen is None:
+            return ""
         fill = self._fill(path.fill, layer) if path.fill is not None else ' fill="none"'
         pen = self._pen(path.pen, layer) if path.pen is not None else ""
         outlines = path.outlines

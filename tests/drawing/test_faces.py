@@ -48,7 +48,7 @@ def _path_boxes(node: Node, at: Placement) -> list[tuple[float, float, float, fl
     if isinstance(node, Group):
         inner = at.after(node.placement) if node.placement else at
         return [box for child in node.nodes for box in _path_boxes(child, inner)]
-    if isinstance(node, Path):
+    if isinstance(node, Path) and (node.fill or node.pen):
         contours = [at.contour(o) for o in node.outlines if not hasattr(o, "vertices") or hasattr(o, "area")]
         return [contour.bounds for contour in contours]
     return []

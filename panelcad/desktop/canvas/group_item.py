@@ -3,15 +3,18 @@
 from typing import Final
 
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QPainter, QPainterPath
+from PySide6.QtGui import QPainter, QPainterPath, QPixmapCache
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
+from panelcad.drawing.appearance import REACH
 from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.lettering import text_width
 from panelcad.outputs.qt_painter import outline_path, placement_transform, prepare
 
 _LEAST_MARGIN_PX: Final = 2.0
+_PIXMAPS_KB: Final = 256 * 1024
+"""Room for kept pictures of a whole panel on a large screen; Qt's own limit of 10 MB is one panel at 1920 pixels."""
 
 
 class GroupItem(QGraphicsItem):
@@ -33,6 +36,14 @@ class GroupItem(QGraphicsItem):
         self._outline: QPainterPath | None = None
         self.update()
 
+    def keep_pixmap(self, *, wanted: bool) -> None:
+        """Paint it once for each zoom and copy it from then on, or replay its paths each time."""
+        if wanted and QPixmapCache.cacheLimit() < _PIXMAPS_KB:
+            QPixmapCache.setCacheLimit(_PIXMAPS_KB)
+        mode = self.CacheMode.DeviceCoordinateCache if wanted else self.CacheMode.NoCache
+        if self.cacheMode() is not mode:
+            self.setCacheMode(mode)
+
     @property
     def box(self) -> QRectF:
         """What the group covers, in mm."""
@@ -42,7 +53,7 @@ class GroupItem(QGraphicsItem):
     def outline(self) -> QPainterPath:
         """The area of all closed contours, for hits and highlights."""
         if self._outline is None:
-            self._outline = _covered(self.picture)
+            self._outline = _covered(_reach(self.picture))
         return self._outline
 
     def zoomed(self, mm_per_pixel: float) -> None:
@@ -79,6 +90,11 @@ def _extent_or_nothing(group: Group) -> Bounds:
 def _widest_pixel_text(group: Group) -> float:
     texts = [n for n in walk((group,)) if isinstance(n, Text) and n.measured is Measured.PIXELS]
     return max((text_width(t.text, t.height, t.face) + t.height for t in texts), default=0.0)
+
+
+def _reach(group: Group) -> Group:
+    """The part that says where the group is touched; the whole group where it has none."""
+    return next((n for n in group.nodes if isinstance(n, Group) and n.layer == REACH), group)
 
 
 def _covered(group: Group) -> QPainterPath:

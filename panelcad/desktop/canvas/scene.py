@@ -25,6 +25,7 @@ GHOST_HEIGHT: Final = 900_000.0
 class PanelScene(QGraphicsScene):
     def __init__(self, theme: Theme) -> None:
         super().__init__()
+        self.keeps_pixmaps = False
         self._items: dict[tuple[str, str, int], GroupItem] = {}
         self._shift = (frozenset[str](), 0.0, 0.0)
         self._hidden: frozenset[str] = frozenset()
@@ -54,6 +55,7 @@ class PanelScene(QGraphicsScene):
             self.addItem(item)
         elif item.picture is not group and item.picture != group:
             item.take(group)
+        item.keep_pixmap(wanted=self.keeps_pixmaps)
         return item
 
     def hide_layers(self, layers: Collection[str]) -> None:
