@@ -59,7 +59,11 @@ class Sway(Record):
 
 
 class Bend(Record):
-    """A bend line between two points of the sheet; `inside_radius` in mm, `angle` in degrees, as seen in front."""
+    """A bend line between two points of the sheet; `inside_radius` in mm, `angle` in degrees, as seen in front.
+
+    `flange` is the height of a straight flange from the bend's mould line to its edge; 0 where it is not known or the
+    outline is a flat pattern. A flange's bend line is the edge it stands on; in a flat pattern, the bend's middle.
+    """
 
     x1: Length
     y1: Length
@@ -68,6 +72,7 @@ class Bend(Record):
     angle: Annotated[Number, Field(gt=0, le=180)]
     inside_radius: NonNegativeLength
     direction: Literal["toward the pilot", "away from the pilot"]
+    flange: NonNegativeLength = 0.0
 
 
 class Backing(Record):

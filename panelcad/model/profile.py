@@ -83,10 +83,10 @@ class Profile(PilotLimits):
         "shop setting; job shops give 0.03 to 0.04 in for a jet",
     )
     bend_neutral: Multiple = _limit(
-        0.33,
+        0.4475,
         "Neutral axis of a bend, from its inside, in sheet thicknesses",
-        Standing.SHOP_SETTING,
-        "shop setting; try it on a strip of the same sheet",
+        Standing.PUBLISHED,
+        "FAA-H-8083-31 bend allowance, 0.0078 / 0.01743; try it on a strip of the same sheet",
     )
     rivet_pitch: Multiple = _limit(
         3.0, "Pitch of rivets, in D", Standing.PUBLISHED, "AC 43.13-1B paragraph 4-57, rivet spacing"

@@ -5,6 +5,7 @@ from typing import Final
 
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
+from panelcad.model.bending import allowance
 from panelcad.model.fingerprint import plate_fingerprint
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import Plate, PlateState
@@ -13,7 +14,7 @@ from panelcad.model.revision import Stamp, stamp
 from panelcad.outputs.dxf_layers import Layer
 from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
 from panelcad.outputs.dxf_plan import Label
-from panelcad.units import LengthUnit, format_length
+from panelcad.units import LengthUnit, format_angle, format_length
 
 HEIGHT: Final = 3.5
 PITCH: Final = 6.0
@@ -69,6 +70,7 @@ def _of_the_writing(project: Project, sheet: Plate, options: DxfOptions) -> Iter
     yield f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick"
     yield f"Face: {_FACE[options.face_up]}"
     yield f"Sizes: {_sizes(project)}, no allowance for the cutter's width"
+    yield from _of_bends(project, sheet)
     yield from _of_corner_relief(project, options)
     yield from _of_contents(options)
     yield from (f"Caution: {line}" for line in CAUTION)
@@ -93,6 +95,16 @@ def _sizes(project: Project) -> str:
         return "finished sizes, which are the cut sizes"
     finish = format_length(thickness, project.unit, places=4)
     return f"cut sizes for a finish {finish} thick on each surface; finished sizes stand on the drawing"
+
+
+def _of_bends(project: Project, sheet: Plate) -> Iterator[str]:
+    for number, bend in enumerate(sheet.bends, 1):
+        radius, taken = (
+            format_length(mm, project.unit)
+            for mm in (bend.inside_radius, allowance(bend, sheet.thickness, project.profile.bend_neutral))
+        )
+        bent = f"{format_angle(bend.angle)} {bend.direction}".replace("°", " degrees")
+        yield f"Bend {number}: {bent}, inside radius {radius}, bend allowance {taken}"
 
 
 def _of_corner_relief(project: Project, options: DxfOptions) -> Iterator[str]:
