@@ -53,6 +53,15 @@ MENUS: Final = ("&File", "&Edit", "&Arrange", "&View", "&Tools", "&Help")
 
 def all_actions() -> tuple[Action, ...]:
     """Every action, in the order of the menus."""
-    from panelcad.desktop.commands import arrange, edit, file, help_, tools, view  # noqa: PLC0415 - they import this
+    from panelcad.desktop.commands import arrange, clipboard, edit, file, help_, tools, view  # noqa: PLC0415 - they import this
 
-    return (*file.ACTIONS, *edit.ACTIONS, *arrange.ACTIONS, *view.ACTIONS, *tools.actions(), *help_.ACTIONS)
+    return (
+        *file.ACTIONS,
+        *edit.ACTIONS[:2],
+        *clipboard.ACTIONS,
+        *edit.ACTIONS[2:],
+        *arrange.ACTIONS,
+        *view.ACTIONS,
+        *tools.actions(),
+        *help_.ACTIONS,
+    )

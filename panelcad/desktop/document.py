@@ -75,6 +75,7 @@ class Document(QObject):
         self.saved_project: Project | None = project if path is not None else None
         self.done: list[Step] = []
         self.undone: list[Step] = []
+        self.is_new = path is None
         self._gesture: Gesture | None = None
         self._option_id = (project.options[0] if project.options else project.as_found).id
 
@@ -85,7 +86,7 @@ class Document(QObject):
     @property
     def is_untouched(self) -> bool:
         """Nothing would be lost by closing."""
-        return self.is_saved or (self.path is None and not self.done and not self.undone)
+        return self.is_saved or (self.is_new and not self.done and not self.undone)
 
     @property
     def name(self) -> str:
@@ -165,6 +166,12 @@ class Document(QObject):
         """`project` is safely in `path`."""
         self.path = path
         self.saved_project = project
+        self.saved.emit()
+
+    def forget_saved(self) -> None:
+        """No file holds this project any more, or not yet."""
+        self.saved_project = None
+        self.is_new = False
         self.saved.emit()
 
     def replace(self, project: Project, path: Path | None) -> None:

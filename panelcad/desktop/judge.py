@@ -106,5 +106,5 @@ class Judge(QObject):
     def stop(self) -> None:
         """Wait for the check that is running and start no other."""
         self._soon.stop()
-        self._next = None
+        self._next = self._running = None
         self._thread.shutdown(wait=True, cancel_futures=True)

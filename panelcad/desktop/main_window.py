@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, Qt
+from PySide6.QtCore import QByteArray, QEvent, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget
 
@@ -13,6 +13,7 @@ from panelcad.desktop.files import FileDesk
 from panelcad.desktop.icons import program_icon
 from panelcad.desktop.menus import Menus
 from panelcad.desktop.panes.docks import Docks
+from panelcad.desktop.safekeeping import Safekeeping
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.start_page import StartPage
 from panelcad.desktop.status import Status
@@ -33,6 +34,7 @@ class MainWindow(QMainWindow):
         asking = Asking(self)
         self.desk = FileDesk(self.bench, asking)
         self.toolbox = Toolbox(self.bench)
+        self.safekeeping = Safekeeping(self.bench, self.desk, asking)
         self.parts = Parts(self.bench, self.toolbox, self.desk, asking, self)
         self._set_up()
         self._connect()
@@ -149,8 +151,16 @@ class MainWindow(QMainWindow):
             self.settings.remember_layout(self.saveGeometry(), self.saveState())
         else:
             self.settings.remember_layout(self.saveGeometry(), self.settings.layout()[1] or QByteArray())
+        self.safekeeping.stop()
+        self.desk.leave_note()
         self.bench.judge.stop()
         event.accept()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Coming back to the window is the moment to notice what happened to its file."""
+        super().changeEvent(event)
+        if event.type() is QEvent.Type.ActivationChange and self.isActiveWindow() and self.shows_panel:
+            QTimer.singleShot(0, self, self.desk.look_at_disk)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if dropped_file(event.mimeData()) is not None:

@@ -14,6 +14,7 @@ from panelcad.editing.lookup import together
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Finding
 from panelcad.model.layout import Layout, layout
+from panelcad.model.project import Project
 
 
 class Stage(QObject):
@@ -74,6 +75,11 @@ class Stage(QObject):
         self._show_selection()
         self.show_marks()
         self.shown.emit()
+
+    def preview(self, project: Project) -> None:
+        """Show a proposal; the next refresh shows the document again."""
+        option = next(o for o in project.all_options if o.id == self._document.option_id)
+        self.scene.show(self.view.draw(layout(project, option), self.plate_id, self.theme))
 
     def to_picture(self, at: Point) -> Point:
         return self.view.to_picture.point(at)

@@ -37,6 +37,12 @@ def open_window(file: Path | None) -> MainWindow:
     """A window; the file is opened once it is painted."""
     window = MainWindow(Settings())
     window.show()
-    if file is not None:
-        QTimer.singleShot(0, window, lambda: window.open(file))
+    QTimer.singleShot(0, window, lambda: _begin(window, file))
     return window
+
+
+def _begin(window: MainWindow, file: Path | None) -> None:
+    if file is not None:
+        window.open(file)
+    else:
+        window.safekeeping.offer_recovered()

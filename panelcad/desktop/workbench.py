@@ -1,6 +1,6 @@
 """What tools, panes and actions work with: the document, what is selected, what is judged, what is shown."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, Signal
@@ -12,6 +12,8 @@ from panelcad.desktop.selection import Selection
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.stage import Stage
 from panelcad.desktop.theme import Theme, theme_for
+from panelcad.editing.lookup import bundles
+from panelcad.editing.made import Made
 from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
 from panelcad.units import LengthUnit
@@ -77,6 +79,23 @@ class Workbench(QObject):
             self.told.emit(str(refusal))
             return False
         return True
+
+    def make(self, title: str, change: Callable[[Project, str], Made]) -> bool:
+        """As `edit`, for a change that makes something; what was made is selected."""
+        made: list[Made] = []
+
+        def changed(project: Project, option_id: str) -> Project:
+            made.append(change(project, option_id))
+            return made[0].project
+
+        done = self.edit(title, changed)
+        if done:
+            self.select_parts(made[0].ids)
+        return done
+
+    def select_parts(self, ids: Collection[str]) -> None:
+        """Select what these ids stand for: an item and its cut are one thing."""
+        self.selection.set(bundle.anchor for bundle in bundles(self.document.option, ids))
 
     def take_tool(self, tool_id: str) -> None:
         self.tool_wanted.emit(tool_id)

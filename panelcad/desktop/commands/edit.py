@@ -49,6 +49,16 @@ def _select_all(parts: Parts) -> None:
     bench.selection.set(standings(bench.stage.layout(), bench.stage.plate_id))
 
 
+def _select_kind(parts: Parts) -> None:
+    """Everything on the plate of the same family as what is selected."""
+    bench = parts.bench
+    option, project = bench.document.option, bench.document.project
+    chosen = {item.cutout for item in option.items if item.id in bench.selection and item.cutout}
+    families = {project.cutout(name).family for name in chosen}
+    here = (item for item in option.items if item.plate == bench.stage.plate_id and item.cutout)
+    bench.selection.set(item.id for item in here if project.cutout(item.cutout or "").family in families)
+
+
 def _select_none(parts: Parts) -> None:
     parts.bench.selection.clear()
 
@@ -58,5 +68,6 @@ ACTIONS: Final = (
     Action("edit.redo", "&Redo", "&Edit", 0, _redo, _Keys.Redo, _can_redo, icon="redo", on_bar=True, bar_group=1),
     Action("edit.delete", "&Take away", "&Edit", 1, _delete, _Keys.Delete, has_selection, icon="delete"),
     Action("edit.select-all", "Select &all", "&Edit", 2, _select_all, _Keys.SelectAll, has_panel),
+    Action("edit.select-kind", "Select the same &kind", "&Edit", 2, _select_kind, "Ctrl+Shift+F", has_selection),
     Action("edit.select-none", "Select n&othing", "&Edit", 2, _select_none, "Ctrl+Shift+A", has_selection),
 )

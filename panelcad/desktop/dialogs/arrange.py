@@ -1,0 +1,68 @@
+"""Dialogs that arrange: a row or grid, gaps in figures, a stack, the basic T."""
+
+from PySide6.QtWidgets import QComboBox, QSpinBox, QWidget
+
+from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.snapping import around
+from panelcad.desktop.standings import standings
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.align import set_gaps
+from panelcad.editing.duplicate import Grid, duplicate_in_grid
+from panelcad.editing.extents import Axis
+from panelcad.units import rounded
+
+
+def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
+    """What is selected, in columns and rows with a pitch."""
+    ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
+    width, height = _size(bench)
+    step = project.profile.web_advised
+    dialog = EditDialog(bench, "Repeat in a row or grid", "&Repeat", parent)
+    columns, rows = _count("Columns", 2), _count("Rows", 1)
+    across = LengthEntry("Pitch across", rounded(width + step), bench.unit)
+    up = LengthEntry("Pitch up", rounded(height + step), bench.unit)
+    dialog.form.row("&Columns", columns)
+    dialog.form.row("&Rows", rows)
+    dialog.form.row(f"Pitch &across, {bench.unit.value}", across)
+    dialog.form.row(f"Pitch &up, {bench.unit.value}", up)
+    dialog.form.words("A negative pitch goes left or down.", "faint")
+    for signal in (columns.valueChanged, rows.valueChanged, across.edited, up.edited):
+        signal.connect(dialog.preview)
+    dialog.ask(
+        lambda: duplicate_in_grid(project, option_id, ids, Grid(columns.value(), rows.value(), across.mm, up.mm))
+    )
+
+
+def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
+    """What is selected, one after the other with a gap between bezels."""
+    ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
+    dialog = EditDialog(bench, "Set the gaps", "&Set", parent)
+    axis = QComboBox()
+    axis.addItem("from left to right", Axis.ACROSS)
+    axis.addItem("from below upwards", Axis.UP)
+    gap = LengthEntry(
+        "Gap between bezels", project.profile.bezel_gap or bench.settings.step("fine", bench.unit), bench.unit
+    )
+    dialog.form.row("&Row", axis)
+    dialog.form.row(f"&Gap, {bench.unit.value}", gap)
+    axis.activated.connect(lambda _: dialog.preview())
+    gap.edited.connect(dialog.preview)
+    dialog.ask(lambda: set_gaps(project, option_id, ids, axis.currentData(), gap.mm))
+
+
+def _count(name: str, value: int) -> QSpinBox:
+    box = QSpinBox()
+    box.setRange(1, 100)
+    box.setValue(value)
+    box.setAccessibleName(name)
+    return box
+
+
+def _size(bench: Workbench) -> tuple[float, float]:
+    """Width and height of all that is selected."""
+    known = standings(bench.stage.layout(), bench.stage.plate_id)
+    chosen = [known[one] for one in bench.selection.ids if one in known]
+    if not chosen:
+        return 25.4, 25.4
+    x1, y1, x2, y2 = around(chosen, "").box
+    return x2 - x1, y2 - y1

@@ -1,0 +1,91 @@
+"""A dialog whose outcome is seen on the panel while it is filled in."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from panelcad.desktop.panes.form import Form
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.made import Made
+from panelcad.errors import PanelcadError
+from panelcad.model.project import Project
+from panelcad.units import LengthUnit, format_exact, parse_length
+
+Outcome = Project | Made
+
+
+class LengthEntry(QLineEdit):
+    """A length that is read while it is typed."""
+
+    edited = Signal()
+
+    def __init__(self, name: str, mm: float, unit: LengthUnit) -> None:
+        super().__init__(format_exact(mm, unit))
+        self._unit = unit
+        self.setAccessibleName(name)
+        self.textEdited.connect(lambda _: self.edited.emit())
+
+    @property
+    def mm(self) -> float:
+        """Raises `UnreadableQuantity`."""
+        return parse_length(self.text(), self._unit)
+
+
+class EditDialog(QDialog):
+    """`change` gives the outcome of what the fields say now; it may raise a `PanelcadError`."""
+
+    def __init__(self, bench: Workbench, title: str, verb: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.bench = bench
+        self.form = Form()
+        self._change: Callable[[], Outcome] | None = None
+        self._made: tuple[str, ...] = ()
+        self._gesture = bench.document.begin(title)
+        self.setWindowTitle(title)
+        self.setMinimumWidth(360)
+        self.problem = QLabel()
+        self.problem.setProperty("role", "wrong")
+        self.problem.setWordWrap(True)
+        buttons = QDialogButtonBox()
+        self.verb = buttons.addButton(verb, QDialogButtonBox.ButtonRole.AcceptRole)
+        self.verb.setDefault(True)
+        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(self.form)
+        column.addWidget(self.problem)
+        column.addWidget(buttons)
+
+    def ask(self, change: Callable[[], Outcome]) -> bool:
+        """Let the person fill it in; whether the change was made. What was made is selected then."""
+        self._change = change
+        self.preview()
+        return self.exec() == QDialog.DialogCode.Accepted
+
+    def preview(self) -> None:
+        """Show the outcome of what the fields say, or why there is none."""
+        if self._change is None:
+            return
+        try:
+            outcome = self._change()
+        except PanelcadError as refusal:
+            self.problem.setText(str(refusal))
+            self.verb.setEnabled(False)
+            return
+        self.problem.clear()
+        self.verb.setEnabled(True)
+        project, self._made = (outcome.project, outcome.ids) if isinstance(outcome, Made) else (outcome, ())
+        self._gesture.propose(project)
+        self.bench.stage.preview(project)
+
+    def accept(self) -> None:
+        self._gesture.finish()
+        if self._made:
+            self.bench.select_parts(self._made)
+        super().accept()
+
+    def reject(self) -> None:
+        self._gesture.cancel()
+        super().reject()

@@ -1,0 +1,99 @@
+"""Unsaved work is kept in a recovery copy, and offered at the next start after a crash."""
+
+from PySide6.QtCore import QObject, QTimer
+
+from panelcad.desktop.asking import Asking
+from panelcad.desktop.files import FileDesk
+from panelcad.desktop.workbench import Workbench
+from panelcad.errors import PanelcadError
+from panelcad.store.autosave import SAVE_EVERY, Autosave, Match, Recovered, discard, search
+from panelcad.store.open_note import RENEW_EVERY
+
+
+class Safekeeping(QObject):
+    def __init__(self, bench: Workbench, desk: FileDesk, asking: Asking) -> None:
+        super().__init__()
+        self._bench, self._desk, self._asking = bench, desk, asking
+        self._autosave = Autosave(desk.session)
+        self._soon = _timer(self, SAVE_EVERY, self.keep)
+        self._soon.setSingleShot(True)
+        self._alive = _timer(self, RENEW_EVERY, self._still_here)
+        self._alive.start()
+        bench.document.changed.connect(self._changed)
+        bench.document.replaced.connect(self._forget)
+        desk.written.connect(self._forget)
+
+    def _changed(self) -> None:
+        if not self._bench.document.is_untouched and not self._soon.isActive():
+            self._soon.start()
+
+    def keep(self) -> None:
+        """Write the recovery copy now. A data folder that cannot be written is told in the status bar."""
+        document = self._bench.document
+        if document.is_untouched:
+            self._forget()
+            return
+        try:
+            base = self._desk.seen.digest if self._desk.seen is not None else None
+            self._autosave.keep(document.project, document.path, base)
+        except PanelcadError as fault:
+            self._bench.told.emit(f"No recovery copy: {fault}")
+
+    def _still_here(self) -> None:
+        if self._autosave.copy.exists():
+            self._autosave.still_here()
+
+    def _forget(self) -> None:
+        self._soon.stop()
+        self._autosave.forget()
+
+    def stop(self) -> None:
+        """The window closes on purpose: what was given up is gone."""
+        self._alive.stop()
+        self._forget()
+
+    def offer_recovered(self) -> None:
+        """Ask about each piece of unsaved work that a crash left behind."""
+        found = search(self._desk.session)
+        for copy, reason in found.unreadable:
+            self._bench.told.emit(f"A recovery copy cannot be read and is left where it is: {copy} ({reason})")
+        for recovered in found.recovered:
+            if self._offer(recovered):
+                return
+
+    def _offer(self, recovered: Recovered) -> bool:
+        """Whether the work was taken up again."""
+        title = recovered.file.name if recovered.file is not None else recovered.project.title
+        take, later, away = "&Take it up again", "&Ask again next time", "&Discard it"
+        question = f"The program ended before changes to '{title}' were saved. Take them up again?"
+        answer = self._asking.choice("Unsaved work was found", question, _detail(recovered), take, later, away)
+        if answer == away and self._is_sure(title):
+            discard(recovered.copy)
+        if answer != take:
+            return False
+        as_it_was = recovered.match is Match.FILE_AS_IT_WAS
+        self._desk.take_up(recovered.project, recovered.file, file_is_as_it_was=as_it_was)
+        self.keep()
+        discard(recovered.copy)
+        return True
+
+    def _is_sure(self, title: str) -> bool:
+        """This cannot be undone."""
+        away, keep = "&Discard it", "&Keep it"
+        question = f"Discard the unsaved changes to '{title}' for good?"
+        return self._asking.choice("Discard unsaved work", question, "", away, keep) == away
+
+
+def _detail(recovered: Recovered) -> str:
+    """How the file stands to the work that was found."""
+    words = f"{recovered.match.value.capitalize()}."
+    if recovered.match is Match.FILE_CHANGED:
+        words += " Saving will ask before it overwrites what the file holds now."
+    return words
+
+
+def _timer(parent: QObject, seconds: float, run: object) -> QTimer:
+    timer = QTimer(parent)
+    timer.setInterval(int(seconds * 1000))
+    timer.timeout.connect(run)
+    return timer

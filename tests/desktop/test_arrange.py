@@ -1,0 +1,184 @@
+"""Arranging what is selected, by the actions' own keys."""
+
+import pytest
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QSpinBox
+
+from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.editing.options import copy_option
+
+CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
+
+
+def places(hands) -> dict[str, tuple[float, float]]:
+    return {item.id: (item.x, item.y) for item in hands.window.bench.document.option.items}
+
+
+def key(hands, key, held=CTRL) -> None:
+    QTest.keyClick(hands.window, key, held)
+
+
+def in_dialog(act) -> None:
+    """Do this in the dialog that opens next."""
+
+    def wait() -> None:
+        dialog = QApplication.activeModalWidget()
+        if isinstance(dialog, EditDialog):
+            act(dialog)
+        else:
+            QTimer.singleShot(10, wait)
+
+    QTimer.singleShot(0, wait)
+
+
+def test_select_all_and_align_on_the_first(hands) -> None:
+    hands.click(-200, 50)
+    hands.click(200, -50, held=SHIFT)
+    hands.action("arrange.align-y")
+    assert places(hands)["three"] == (200, 50)
+    assert [step.title for step in hands.window.bench.document.done] == ["Align centres on a level line"]
+
+
+def test_equal_gaps(hands) -> None:
+    hands.drag((0, 50), (60, 50), held=Qt.KeyboardModifier.AltModifier)
+    key(hands, Qt.Key.Key_A)
+    hands.action("arrange.align-y")
+    key(hands, Qt.Key.Key_E)
+    assert places(hands)["two"][0] == pytest.approx(0.0)
+
+
+def test_duplicate_stands_beside_and_is_selected(hands) -> None:
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_D)
+    made = set(places(hands)) - {"one", "two", "three"}
+    assert len(made) == 1
+    # A bezel is 84 mm wide, the advised web 6.35 mm.
+    assert places(hands)[made.pop()] == pytest.approx((90.35, 50))
+    assert len(hands.window.bench.selection) == 1
+
+
+def test_copy_and_paste_between_options(hands) -> None:
+    document = hands.window.bench.document
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_C)
+    made = copy_option(document.project, "new", "Second")
+    document.apply("Copy the option", made.project)
+    document.look_at(made.option_id)
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_Delete, Qt.KeyboardModifier.NoModifier)
+    assert len(document.option.items) == 2
+    key(hands, Qt.Key.Key_V)
+    assert len(document.option.items) == 3
+    assert (document.option.items[-1].x, document.option.items[-1].y) == (0.0, 50.0)
+
+
+def test_a_second_paste_does_not_lie_on_the_first(hands) -> None:
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_C)
+    key(hands, Qt.Key.Key_V)
+    key(hands, Qt.Key.Key_V)
+    assert len(set(places(hands).values())) == 5
+
+
+def test_a_foreign_clipboard_is_told(hands) -> None:
+    QApplication.clipboard().setText("a letter home")
+    key(hands, Qt.Key.Key_V)
+    assert "nothing that belongs" in hands.window.statusBar().words.text()
+    assert len(places(hands)) == 3
+
+
+def test_cut_takes_away_and_paste_brings_back(hands) -> None:
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_X)
+    assert len(places(hands)) == 2
+    key(hands, Qt.Key.Key_V)
+    assert (0.0, 50.0) in places(hands).values()
+
+
+def test_a_group_is_picked_and_moved_as_one(hands) -> None:
+    hands.drag((-260, 120), (100, 0))
+    hands.action("arrange.group")
+    hands.click(100, 130)
+    hands.drag((0, 50), (0, 80), held=Qt.KeyboardModifier.AltModifier)
+    moved = places(hands)
+    assert moved["one"][1] == pytest.approx(80, abs=1)
+    assert moved["one"][1] == moved["two"][1]
+    assert moved["three"] == (200, -50)
+
+
+def test_what_is_locked_stays(hands) -> None:
+    hands.click(0, 50)
+    hands.action("arrange.lock")
+    hands.drag((0, 50), (40, 80))
+    assert places(hands)["two"] == (0, 50)
+    assert "locked" in hands.window.statusBar().words.text()
+    hands.click(0, 50)
+    hands.action("arrange.unlock")
+    hands.drag((0, 50), (40, 80), held=Qt.KeyboardModifier.AltModifier)
+    assert places(hands)["two"] != (0, 50)
+
+
+def test_turning_by_keys(hands) -> None:
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_L)
+    assert hands.item("two").rotation == 90.0
+
+
+def test_mirroring_keeps_the_faces(hands) -> None:
+    hands.drag((-260, 120), (100, 0))
+    hands.action("arrange.mirror-x")
+    assert places(hands)["one"][0] == pytest.approx(0.0)
+    assert places(hands)["two"][0] == pytest.approx(-200.0)
+
+
+def test_a_grid_is_seen_while_it_is_filled_in(hands) -> None:
+    hands.click(0, 50)
+    scene = hands.window.bench.stage.scene
+
+    def fill(dialog) -> None:
+        columns, rows = dialog.findChildren(QSpinBox)
+        columns.setValue(3)
+        rows.setValue(2)
+        across = next(f for f in dialog.findChildren(LengthEntry) if f.accessibleName() == "Pitch across")
+        across.selectAll()
+        QTest.keyClicks(across, "1 in * 2")
+        assert len({item.owner for item in scene.groups if item.owner.startswith("two")}) > 2
+        assert len(places(hands)) == 3
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+
+    in_dialog(fill)
+    hands.action("arrange.repeat")
+    assert len(places(hands)) == 8
+    assert (50.8, 50.0) in places(hands).values()
+    assert len(hands.window.bench.document.done) == 1
+
+
+def test_calling_a_grid_off_leaves_nothing(hands) -> None:
+    before = hands.window.bench.document.project
+    hands.click(0, 50)
+    in_dialog(lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
+    hands.action("arrange.repeat")
+    assert hands.window.bench.document.project is before
+    assert not hands.window.bench.document.done
+
+
+def test_a_pitch_of_nothing_is_refused_in_words(hands) -> None:
+    hands.click(0, 50)
+
+    def fill(dialog) -> None:
+        across = next(f for f in dialog.findChildren(LengthEntry) if f.accessibleName() == "Pitch across")
+        across.selectAll()
+        QTest.keyClicks(across, "0")
+        assert "pitch other than 0" in dialog.problem.text()
+        assert not dialog.verb.isEnabled()
+        QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+    in_dialog(fill)
+    hands.action("arrange.repeat")
+
+
+def test_the_same_kind_is_selected(hands) -> None:
+    hands.click(0, 50)
+    hands.action("edit.select-kind")
+    assert set(hands.window.bench.selection.ids) == {"one", "two", "three"}
