@@ -16,6 +16,7 @@ from rich.table import Table
 
 from panelcad.errors import PanelcadError, ReleaseRefused, UnknownName, UnusableInput
 from panelcad.units import LengthUnit, format_length, format_number
+from panelcad.version import __version__
 
 NOTHING_WRONG: Final = 0
 ERRORS_FOUND: Final = 1
@@ -52,9 +53,21 @@ app = typer.Typer(
     rich_markup_mode="rich",
     pretty_exceptions_enable=False,
     no_args_is_help=False,
+    invoke_without_command=True,
     help="Lay out a light aircraft's new instrument panel, check it, and release it to the machinist. "
     "`panelcad FILE` opens the window. " + CAUTION,
 )
+
+
+@app.callback()
+def common(
+    version: Annotated[bool, typer.Option("--version", help="Say which panelcad this is.", is_eager=True)] = False,  # noqa: FBT002
+) -> None:
+    """Options before any command."""
+    if version:
+        out.print(f"panelcad {__version__}")
+        raise typer.Exit
+
 
 File = Annotated[Path, typer.Argument(metavar="FILE", help="A panelcad project file.", show_default=False)]
 OptionName = Annotated[
@@ -251,9 +264,17 @@ def new(
     if file.exists():
         raise UnusableInput(str(file), "", "it is there already", "the name of a new file")
     project = load(sample_file(sample)) if sample else blank_project(unit)
-    file.parent.mkdir(parents=True, exist_ok=True)
+    _make_folder(file.parent)
     save(project, file)
     out.print(f"Made {file}; open it with: panelcad {file}")
+
+
+def _make_folder(folder: Path) -> None:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        problem = f"the folder cannot be made ({error.strerror})"
+        raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
 
 
 @app.command(name="list", epilog="Example: panelcad list tourer.panel.json")

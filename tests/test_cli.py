@@ -6,6 +6,7 @@ import pytest
 
 from panelcad import cli, save
 from panelcad.model.project import Project
+from panelcad.version import __version__
 from tests import builders
 
 
@@ -142,6 +143,17 @@ def test_rules_list_themselves_with_their_source(run) -> None:
     assert {"web", "outline"} <= {rule["id"] for rule in listed}
     assert all(rule["source"] for rule in listed)
     assert "source:" in run("rules")[1]
+
+
+def test_it_says_which_it_is(run) -> None:
+    assert run("--version")[1] == f"panelcad {__version__}\n"
+
+
+def test_a_folder_that_cannot_be_made_is_said_so(run, tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    code, _, complained = run("new", tmp_path / "file" / "new.panel.json")
+    assert code == 2
+    assert "cannot be made" in complained
 
 
 def test_a_slip_in_a_command_is_helped(run) -> None:
