@@ -58,8 +58,9 @@ def glareshield(outline: Contour) -> Group:
 
 
 def _widened(edge: list[Point], by: float = 4.0) -> list[Point]:
-    """The edge a little longer at both ends, over the trim."""
-    return [edge[0].moved(-by, 0.0), *edge, edge[-1].moved(by, 0.0)]
+    """The edge stretched a little beyond both ends, over the trim."""
+    middle, half = (edge[0].x + edge[-1].x) / 2, (edge[-1].x - edge[0].x) / 2
+    return [Point(middle + (p.x - middle) * (1 + by / half), p.y) for p in edge]
 
 
 def shade_clipped(shade: tuple[Path, ...], outline: Contour) -> tuple[Node, ...]:
