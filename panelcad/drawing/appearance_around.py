@@ -41,11 +41,13 @@ def edge_trim(outline: Contour, trim: Trim) -> tuple[Node, ...]:
 @lru_cache(64)
 def glareshield(outline: Contour) -> Group:
     """A padded roll above the panel that follows its upper edge, and the shadow it throws on the sheet."""
-    edge = _widened(upper_edge(outline))
+    edge = upper_edge(outline)
+    over_trim = _widened(edge)
     shade = tuple(
-        Path((_between(edge, 4.0, -depth),), SHADOW._replace(opacity=26)) for depth in (8.0, 12.0, 17.0, 23.0, 30.0)
+        Path((_between(edge, edge, 4.0, -depth),), SHADOW._replace(opacity=26))
+        for depth in (8.0, 12.0, 17.0, 23.0, 30.0)
     )
-    roll = _between(edge, _RISE, -_LIP)
+    roll = _between(over_trim, edge, _RISE, -_LIP)
     top, low = max(p.y for p in edge) + _RISE, min(p.y for p in edge) - _LIP
     fill = LinearGradient(
         Point(0.0, top),
@@ -84,9 +86,9 @@ def _without_sides(edge: list[Point], low: float, high: float) -> list[Point]:
     return [p for p in edge if p.y >= floor] or edge
 
 
-def _between(edge: list[Point], above: float, below: float) -> Contour:
-    top = [Vertex(p.x, p.y + above) for p in edge]
-    low = [Vertex(p.x, p.y + below) for p in reversed(edge)]
+def _between(upper: list[Point], lower: list[Point], above: float, below: float) -> Contour:
+    top = [Vertex(p.x, p.y + above) for p in upper]
+    low = [Vertex(p.x, p.y + below) for p in reversed(lower)]
     return closed_chain((*low, *top))
 
 
