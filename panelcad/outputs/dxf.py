@@ -6,12 +6,12 @@ from typing import Final
 
 from panelcad.drawing.display import Bounds
 from panelcad.errors import UnusableInput
-from panelcad.geometry.offset import offset
 from panelcad.geometry.placement import Placement
 from panelcad.model.layout import PlateLayout, layout
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
 from panelcad.outputs.dxf_contents import plate_plan
+from panelcad.outputs.dxf_finish import cut_outline
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.outputs.dxf_words import HEIGHT, labels, plate_words
@@ -60,8 +60,8 @@ def to_file_axes(plate: PlateLayout, project: Project, options: DxfOptions) -> P
     mirrored = options.face_up is FaceUp.BACK
     if options.origin is Origin.DATUM:
         return Placement(mirrored=mirrored)
-    cut_outline = offset(plate.outline, -project.profile.finish_thickness)
-    left, bottom, _, _ = Placement(mirrored=mirrored).contour(cut_outline).bounds
+    edge = cut_outline(plate, project.profile.finish_thickness)
+    left, bottom, _, _ = Placement(mirrored=mirrored).contour(edge).bounds
     return Placement(-left, -bottom, mirrored=mirrored)
 
 

@@ -23,7 +23,7 @@ from panelcad.outputs.dxf_relief import with_relief
 _CROSS: Final = 5.0
 """Half the length in mm of the cross at the datum."""
 LAYERS_OF: Final = {
-    Content.CUTS: frozenset({Layer.OUTLINE, Layer.CUTOUT, Layer.LEAD_IN, Layer.BEND}),
+    Content.CUTS: frozenset({Layer.OUTLINE, Layer.OUTLINE_EXISTING, Layer.CUTOUT, Layer.LEAD_IN, Layer.BEND}),
     Content.DRILLS: frozenset(layer for layer in Layer if layer.startswith("DRILL")) | {Layer.CENTRE_MARK},
     Content.ENGRAVING: frozenset({Layer.ENGRAVE}),
     Content.REFERENCE: frozenset({Layer.EXISTING, Layer.HARDWARE, Layer.REFERENCE}),
@@ -47,7 +47,7 @@ def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Pla
 def finished_plan(plate: PlateLayout) -> Plan:
     """Everything on the plate in finished sizes; the outline first, then cuts in the plate's order."""
     return Plan(
-        loops=(Loop(Layer.OUTLINE, plate.outline, plate.plate.id), *_cut_loops(plate), *_hardware(plate)),
+        loops=(_outline(plate), *_cut_loops(plate), *_hardware(plate)),
         strokes=(*_engraving(plate), *_bends(plate), *_datum_cross()),
     )
 
@@ -57,6 +57,11 @@ def chosen(plan: Plan, content: frozenset[Content]) -> Plan:
     if content == EVERYTHING:
         return plan
     return plan.on_layers(frozenset().union(*(LAYERS_OF[each] for each in content)))
+
+
+def _outline(plate: PlateLayout) -> Loop:
+    is_new = plate.plate.state is PlateState.NEW
+    return Loop(Layer.OUTLINE if is_new else Layer.OUTLINE_EXISTING, plate.outline, plate.plate.id)
 
 
 def _cut_loops(plate: PlateLayout) -> Iterator[Loop]:

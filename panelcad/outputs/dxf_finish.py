@@ -4,7 +4,10 @@ from dataclasses import replace
 from typing import Final
 
 from panelcad.errors import UnusableInput
+from panelcad.geometry.contour import Contour
 from panelcad.geometry.offset import offset
+from panelcad.model.layout import PlateLayout
+from panelcad.model.plate import PlateState
 from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
 from panelcad.outputs.dxf_plan import Loop, Plan
 
@@ -24,6 +27,12 @@ def finish_on(layer: Layer, thickness: float) -> float:
     if layer not in CUT_THROUGH or layer in _NOT_COATED:
         return 0.0
     return -thickness if layer is Layer.OUTLINE else thickness
+
+
+def cut_outline(plate: PlateLayout, thickness: float) -> Contour:
+    """The plate's edge as it is cut; as it is, where the sheet is there already. Raises `UnusableInput`."""
+    layer = Layer.OUTLINE if plate.plate.state is PlateState.NEW else Layer.OUTLINE_EXISTING
+    return _cut_size(Loop(layer, plate.outline, plate.plate.id), thickness).contour
 
 
 def _cut_size(loop: Loop, thickness: float) -> Loop:

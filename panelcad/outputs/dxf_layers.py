@@ -23,6 +23,7 @@ class Layer(StrEnum):
     LEAD_IN = "LEAD_IN"
     ENGRAVE = "ENGRAVE"
     BEND = "BEND"
+    OUTLINE_EXISTING = "OUTLINE_EXISTING"
     EXISTING = "EXISTING"
     HARDWARE = "HARDWARE"
     REFERENCE = "REFERENCE"
@@ -42,6 +43,7 @@ MEANING: Final = {
     Layer.LEAD_IN: "points in the scrap where the cutter may plunge",
     Layer.ENGRAVE: "lettering as single strokes: engrave, do not cut through",
     Layer.BEND: "bend lines: do not cut",
+    Layer.OUTLINE_EXISTING: "the edge of a sheet that is there already: do not cut",
     Layer.EXISTING: "cuts that are in the metal already: do not cut",
     Layer.HARDWARE: "countersinks, nutplate flanges: do not cut",
     Layer.REFERENCE: "for reference only: do not cut",
@@ -61,6 +63,7 @@ COLOUR: Final = {
     Layer.LEAD_IN: 2,
     Layer.ENGRAVE: 3,
     Layer.BEND: 4,
+    Layer.OUTLINE_EXISTING: 9,
     Layer.EXISTING: 9,
     Layer.HARDWARE: 8,
     Layer.REFERENCE: 8,
@@ -70,6 +73,8 @@ COLOUR: Final = {
 CUT_THROUGH: Final = frozenset(
     layer for layer in Layer if layer in {Layer.OUTLINE, Layer.CUTOUT} or layer.startswith("DRILL")
 )
+IN_THE_METAL: Final = frozenset({Layer.OUTLINE_EXISTING, Layer.EXISTING})
+OUTLINES: Final = frozenset({Layer.OUTLINE, Layer.OUTLINE_EXISTING})
 DRILLED: Final = frozenset(layer for layer in Layer if layer.startswith("DRILL") or layer is Layer.CENTRE_MARK)
 
 _OF_KIND: Final = {

@@ -45,6 +45,10 @@ def _lead_in(loop: Loop, away: float) -> Iterator[Point]:
         yield loop.contour.centre
         return
     outside = loop.layer is Layer.OUTLINE
+    middle = _centre(loop.contour)
+    if not outside and contains(loop.contour, middle) and _is_clear(loop.contour, middle, away / 2):
+        yield middle
+        return
     longest = max(loop.contour.segments, key=lambda segment: segment.length)
     for share in _SHARES:
         at = _beside(longest, away * share if outside else -away * share)

@@ -11,15 +11,14 @@ from itertools import product
 from typing import Any, Final
 
 from panelcad.errors import UnusableInput
-from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE
-from panelcad.geometry.offset import offset
 from panelcad.geometry.placement import Placement
 from panelcad.model.layout import PlateLayout, layout
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
 from panelcad.model.project import Option, Project
 from panelcad.outputs.dxf_contents import plate_plan
+from panelcad.outputs.dxf_finish import cut_outline
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.units import LengthUnit, format_length
@@ -100,16 +99,12 @@ def part_plan(project: Project, option: Option, part: Part, options: DxfOptions 
 
 def _placement(plate: PlateLayout, project: Project, part: Part, options: DxfOptions) -> Placement:
     turned = Placement(rotation=part.turned, mirrored=options.face_up is FaceUp.BACK)
-    left, bottom, _, _ = turned.contour(_cut_outline(plate, project)).bounds
+    left, bottom, _, _ = turned.contour(cut_outline(plate, project.profile.finish_thickness)).bounds
     return Placement(part.x - left, part.y - bottom, part.turned, turned.mirrored)
 
 
-def _cut_outline(plate: PlateLayout, project: Project) -> Contour:
-    return offset(plate.outline, -project.profile.finish_thickness)
-
-
 def _box(plate: PlateLayout, project: Project) -> tuple[float, float]:
-    x1, y1, x2, y2 = _cut_outline(plate, project).bounds
+    x1, y1, x2, y2 = cut_outline(plate, project.profile.finish_thickness).bounds
     return x2 - x1, y2 - y1
 
 

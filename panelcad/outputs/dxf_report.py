@@ -12,7 +12,7 @@ from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
 from panelcad.outputs.dxf import cutting_plan
-from panelcad.outputs.dxf_layers import CUT_THROUGH, MEANING, Layer
+from panelcad.outputs.dxf_layers import CUT_THROUGH, MEANING, OUTLINES, Layer
 from panelcad.outputs.dxf_options import CornerRelief, DxfOptions
 from panelcad.outputs.dxf_plan import Loop, Plan
 from panelcad.outputs.dxf_relief import tight_corners
@@ -103,7 +103,7 @@ def _inside_radii(loop: Loop) -> Iterator[float]:
 def _weight(plan: Plan, plate: Plate) -> float | None:
     """Kg of the sheet with all its cuts, those that are in the metal already included; None for an unknown alloy."""
     heavy = density(plate.alloy)
-    outline = [loop for loop in plan.loops if loop.layer is Layer.OUTLINE]
+    outline = [loop for loop in plan.loops if loop.layer in OUTLINES]
     if heavy is None or not outline:
         return None
     cuts = [lp for lp in plan.loops if lp.layer is Layer.EXISTING or (lp.layer in CUT_THROUGH and lp not in outline)]

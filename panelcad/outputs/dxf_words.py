@@ -121,4 +121,4 @@ def _of_contents(options: DxfOptions) -> Iterator[str]:
 
 def _of_a_used_sheet(plate: PlateLayout) -> Iterator[str]:
     if plate.plate.state is not PlateState.NEW:
-        yield f"Metal: the sheet is there already, so are its outline and the cuts on layer {Layer.EXISTING}"
+        yield f"Metal: the sheet is there already, with all that lies on {Layer.OUTLINE_EXISTING} and {Layer.EXISTING}"

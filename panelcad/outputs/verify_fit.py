@@ -13,14 +13,14 @@ from panelcad.model.project import Option, Project
 from panelcad.outputs.dxf import to_file_axes
 from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_finish import finish_on
-from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
+from panelcad.outputs.dxf_layers import CUT_THROUGH, IN_THE_METAL, Layer
 from panelcad.outputs.dxf_nest import part_plan
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.outputs.verify_claim import Claim
 from panelcad.outputs.verify_match import Seen, count_same
 
-_COMPARED: Final = CUT_THROUGH | {Layer.EXISTING}
+_COMPARED: Final = CUT_THROUGH | IN_THE_METAL
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from panelcad.errors import UnusableInput
 from panelcad.intake.dxf_outline import NOT_CUT, read_contours, read_panel
 from panelcad.model.shape import Circle, Outline
 from panelcad.outputs.dxf import export_dxf
-from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
+from panelcad.outputs.dxf_layers import CUT_THROUGH, IN_THE_METAL, Layer
 from panelcad.units import LengthUnit
 from tests.outputs.panels import panels
 
@@ -203,6 +203,6 @@ def test_our_own_file_comes_back(tmp_path, plan, unit):
 
 
 def test_the_layers_left_out_are_those_that_are_not_cut():
-    ours = {layer.value for layer in Layer if layer not in CUT_THROUGH and layer is not Layer.EXISTING}
+    ours = {layer.value for layer in Layer if layer not in CUT_THROUGH | IN_THE_METAL}
 
     assert ours == NOT_CUT - {"DEFPOINTS"}

@@ -15,7 +15,7 @@ from panelcad.model.shape import Corner, Outline, Rectangle
 from panelcad.outputs.dxf import cutting_plan
 from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_layers import Layer
-from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, LeadIns, SmallHoles
+from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, LeadIns, Origin, SmallHoles
 from panelcad.outputs.dxf_plan import Loop, Plan
 from panelcad.outputs.dxf_relief import tight_corners, with_relief
 from panelcad.units import LengthUnit
@@ -46,6 +46,14 @@ def test_a_finish_enlarges_cuts_and_shrinks_the_outline():
     assert loops(plan, Layer.CUTOUT) == [circle(HERE, 79.475)]
     assert loops(plan, Layer.OUTLINE)[0].bounds == pytest.approx((-299.95, -149.95, 299.95, 149.95))
     assert any("cut sizes for a finish 0.0500 mm thick" in label.text for label in plan.labels)
+
+
+def test_a_finish_too_thick_for_the_sheet_is_refused():
+    lower_left = DxfOptions(origin=Origin.LOWER_LEFT)
+
+    for options in (DxfOptions(), lower_left):
+        with pytest.raises(UnusableInput, match="main: a finish 200 mm thick leaves no sound contour"):
+            plan_of(profile=Profile(finish_thickness=200.0), options=options)
 
 
 def test_a_tapped_hole_is_masked_and_drilled_to_size():
@@ -82,7 +90,10 @@ def test_countersinks_and_nutplate_flanges_are_shown_but_not_cut():
 def test_cuts_that_are_in_the_metal_already_are_not_cut_again():
     old = cut("old", 0.0, 0.0, state="existing")
 
-    assert loops(plan_of(old, state="reworked"), Layer.EXISTING) == [circle(HERE, 79.375)]
+    reworked = plan_of(old, state="reworked", profile=Profile(finish_thickness=0.05))
+    assert loops(reworked, Layer.EXISTING) == [circle(HERE, 79.375)]
+    assert loops(reworked, Layer.OUTLINE_EXISTING) == [rectangle(HERE, 600.0, 300.0)]
+    assert not loops(reworked, Layer.OUTLINE)
     assert loops(plan_of(old, state="new"), Layer.CUTOUT) == [circle(HERE, 79.375)]
 
 
