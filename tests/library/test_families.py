@@ -11,6 +11,7 @@ import pytest
 from panelcad.checks.run import check
 from panelcad.geometry.contour import Rounded, rectangle
 from panelcad.geometry.gap import TIE, edge_gap, gap
+from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point, distance
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.cutout import BodyKind, Cutout, Mounting
@@ -191,6 +192,31 @@ def test_a_d_subminiature_is_wider_than_half_its_hole_spacing() -> None:
         left, right = hole_spots(cutout.holes[0])
         x1, _, x2, _ = cutout.openings[0].shape.contour().bounds
         assert x2 - x1 > 0.75 * distance(left, right)
+
+
+@pytest.mark.parametrize(("part", "across"), [("bezel", 3.970), ("case", 3.885)])
+def test_3_ati_measures_across_corners_as_arinc_408a_lists_it(part: str, across: float) -> None:
+    """A published chart of ARINC 408A gives both sizes across corners to 0.010 in."""
+    for cutout in CATALOGUE.families["ati-square"].cutouts:
+        assert cutout.bezel is not None
+        shape = cutout.bezel.shape if part == "bezel" else cutout.bodies[0].shape
+        x1, _, x2, _ = Placement(rotation=45.0).contour(shape.contour()).bounds
+        assert (x2 - x1) / MM_PER_INCH == pytest.approx(across, abs=0.002)
+
+
+@pytest.mark.parametrize(("contacts", "inches"), [(9, 0.984), (15, 1.312), (25, 1.852), (37, 2.500), (50, 2.406)])
+def test_d_subminiature_screws_are_as_far_apart_as_mil_dtl_24308_says(contacts: int, inches: float) -> None:
+    """The spacing in inches as a second published table prints it."""
+    for side in ("front", "rear"):
+        left, right = hole_spots(CATALOGUE.cutout(f"dsub-{contacts}-{side}").holes[0])
+        assert distance(left, right) == pytest.approx(inches * MM_PER_INCH, abs=0.02)
+
+
+def test_a_rotary_controls_tab_is_at_ten_o_clock() -> None:
+    """A government stock record: non-turn tab at a radius of 0.531 in, at 10 o'clock."""
+    tab = CATALOGUE.cutout("rotary-selector").openings[1]
+    assert math.hypot(tab.x, tab.y) == pytest.approx(0.531 * MM_PER_INCH, abs=0.005)
+    assert math.degrees(math.atan2(tab.y, tab.x)) == pytest.approx(150.0, abs=0.01)
 
 
 def test_rail_panels_are_whole_steps_long() -> None:
