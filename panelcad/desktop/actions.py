@@ -48,18 +48,19 @@ class Action:
         return QKeySequence(self.shortcut).toString(QKeySequence.SequenceFormat.NativeText)
 
 
-MENUS: Final = ("&File", "&Edit", "&Arrange", "&View", "&Tools", "&Help")
+MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "&View", "&Tools", "&Help")
 
 
 def all_actions() -> tuple[Action, ...]:
     """Every action, in the order of the menus."""
-    from panelcad.desktop.commands import arrange, clipboard, edit, file, help_, tools, view  # noqa: PLC0415 - they import this
+    from panelcad.desktop.commands import arrange, clipboard, edit, file, help_, placing, tools, view  # noqa: PLC0415 - they import this
 
     return (
         *file.ACTIONS,
         *edit.ACTIONS[:2],
         *clipboard.ACTIONS,
         *edit.ACTIONS[2:],
+        *placing.ACTIONS,
         *arrange.ACTIONS,
         *view.ACTIONS,
         *tools.actions(),

@@ -2,7 +2,7 @@
 
 from typing import Annotated, Final
 
-from pydantic import Field
+from pydantic import Field, PlainSerializer
 
 from panelcad.model.base import Name, NonNegativeLength, Number, PositiveLength
 from panelcad.model.limit import limit as _limit
@@ -189,3 +189,8 @@ def limit_source(name: str) -> Source:
     if not isinstance(extra, dict):
         raise KeyError(name)
     return Source(standing=Standing(str(extra["standing"])), text=str(extra["source"]))
+
+
+def is_length(name: str) -> bool:
+    """Whether a limit is a length in mm, and no multiple, angle or count."""
+    return any(isinstance(part, PlainSerializer) for part in Profile.model_fields[name].metadata)

@@ -6,6 +6,7 @@ from typing import Final
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection, has_two
 from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.commands.placing import dialog
 from panelcad.desktop.standings import pilot_line
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
@@ -121,18 +122,6 @@ def _unlock(parts: Parts) -> None:
     parts.bench.edit("Unlock", lambda project, option: unlock(project, option, ids))
 
 
-def _repeat(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.arrange import repeat_in_grid  # noqa: PLC0415 - a dialog loads when it is opened
-
-    repeat_in_grid(parts.bench, parts.window)
-
-
-def _set_gaps(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.arrange import gaps_in_figures  # noqa: PLC0415
-
-    gaps_in_figures(parts.bench, parts.window)
-
-
 _MENU: Final = "&Arrange"
 _ALIGNS: Final = tuple(
     Action(f"arrange.align-{name}", f"Align {line.value}", _MENU, 1, _align(line), None, has_two, icon=f"align-{name}")
@@ -154,13 +143,21 @@ ACTIONS: Final = (
     Action("arrange.spread-y", "Spread centres &up", _MENU, 2, _spread(Axis.UP), None, has_three),
     Action("arrange.gaps-x", "Equal gaps acr&oss", _MENU, 2, _gaps(Axis.ACROSS), "Ctrl+E", has_three, icon="spread-x"),
     Action("arrange.gaps-y", "Equal gaps u&p", _MENU, 2, _gaps(Axis.UP), "Ctrl+Shift+E", has_three, icon="spread-y"),
-    Action("arrange.gaps", "Set the &gaps…", _MENU, 2, _set_gaps, "Ctrl+Alt+E", has_two),
+    Action("arrange.gaps", "Set the &gaps…", _MENU, 2, dialog("arrange", "gaps_in_figures"), "Ctrl+Alt+E", has_two),
     Action("arrange.to-middle", "To the panel's &middle", _MENU, 3, _on_middle, None, has_selection),
     Action("arrange.to-pilot", "To the p&ilot's centre line", _MENU, 3, _on_pilot, None, has_selection),
     Action("arrange.mirror-x", "Mirror acro&ss", _MENU, 3, _mirror(Axis.ACROSS), None, has_two, icon="mirror"),
     Action("arrange.mirror-y", "Mirror up and &down", _MENU, 3, _mirror(Axis.UP), None, has_two),
     Action("arrange.mirror-pilot", "Mirror about the pilot's line", _MENU, 3, _across_pilot, None, has_selection),
-    Action("arrange.repeat", "Repeat in a row or grid…", _MENU, 4, _repeat, "Ctrl+Shift+D", has_selection),
+    Action(
+        "arrange.repeat",
+        "Repeat in a row or grid…",
+        _MENU,
+        4,
+        dialog("arrange", "repeat_in_grid"),
+        "Ctrl+Shift+D",
+        has_selection,
+    ),
     Action("arrange.group", "Group", _MENU, 5, _group, "Ctrl+Alt+G", has_two, icon="group"),
     Action("arrange.ungroup", "Ungroup", _MENU, 5, _ungroup, "Ctrl+Alt+U", has_group),
     Action("arrange.lock", "Lock in place", _MENU, 5, _lock, "Ctrl+K", has_selection, icon="lock"),

@@ -7,6 +7,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelInde
 from PySide6.QtWidgets import QComboBox, QLabel, QListView, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.badge import MarkKind
+from panelcad.desktop.panes.finding_detail import FindingDetail
 from panelcad.desktop.panes.finding_row import FindingRow
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.finding import Finding
@@ -88,6 +89,9 @@ class FindingsPane(QWidget):
         column.addWidget(self.filter)
         column.addWidget(self.list, 1)
         column.addWidget(self.count)
+        self.detail = FindingDetail(bench)
+        column.addWidget(self.detail)
+        self.list.selectionModel().currentChanged.connect(self._show_detail)
         self.filter.activated.connect(self.refresh)
         self.list.clicked.connect(self._go_to)
         self.list.activated.connect(self._go_to)
@@ -105,6 +109,7 @@ class FindingsPane(QWidget):
         self.model.offer(shown)
         self.count.setText(self._summary(len(shown), len(found)))
         self._follow(self._bench.stage.current_finding)
+        self._show_detail()
 
     def _entry(self, finding: Finding, kind: MarkKind) -> Entry:
         from panelcad.checks.registry import all_rules  # noqa: PLC0415 - the rules load with the first check
@@ -127,6 +132,12 @@ class FindingsPane(QWidget):
 
     def _go_to(self, index: Index) -> None:
         self._bench.finding_chosen.emit(self.model.entries[index.row()].finding.identity)
+
+    def _show_detail(self, *_: object) -> None:
+        row = self.list.currentIndex().row()
+        entry = self.model.entries[row] if 0 <= row < len(self.model.entries) else None
+        accepted = entry is not None and entry.kind is MarkKind.ACCEPTED
+        self.detail.show_finding(entry.finding if entry is not None else None, is_accepted=accepted)
 
     def _follow(self, identity: str) -> None:
         """Choose the row of this finding, if it is shown."""

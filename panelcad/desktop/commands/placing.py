@@ -1,0 +1,65 @@
+"""Actions that place arrangements, and put one thing in another's place."""
+
+from collections.abc import Callable
+from importlib import import_module
+from typing import Final
+
+from panelcad.desktop.actions import Action
+from panelcad.desktop.commands.edit import has_selection
+from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.window_parts import Parts
+
+_DIALOGS: Final = "panelcad.desktop.dialogs"
+
+
+def dialog(module: str, function: str) -> Callable[[Parts], None]:
+    """Open a dialog of the package; it is loaded when it is first opened."""
+
+    def run(parts: Parts) -> None:
+        getattr(import_module(f"{_DIALOGS}.{module}"), function)(parts.bench, parts.window)
+
+    return run
+
+
+_MENU: Final = "&Place"
+ACTIONS: Final = (
+    Action(
+        "place.basic-t",
+        "Basic &T…",
+        _MENU,
+        0,
+        dialog("arrangements", "basic_t"),
+        "Ctrl+T",
+        has_panel,
+        hint="Airspeed, attitude, altitude, direction, turn and vertical speed in their places",
+    ),
+    Action(
+        "place.stack",
+        "&Stack of rack units…",
+        _MENU,
+        0,
+        dialog("arrangements", "stack_of"),
+        "Ctrl+Shift+T",
+        has_panel,
+        hint="Units one above the other in one opening",
+    ),
+    Action(
+        "place.row",
+        "&Row of switches or breakers…",
+        _MENU,
+        0,
+        dialog("arrangements", "row_of"),
+        "Ctrl+Shift+R",
+        has_panel,
+    ),
+    Action(
+        "place.replace",
+        "Re&place with another…",
+        _MENU,
+        1,
+        dialog("replacement", "replace_in_place"),
+        "Ctrl+H",
+        has_selection,
+        hint="Another cutout in the same place",
+    ),
+)

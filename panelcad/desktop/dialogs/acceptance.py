@@ -1,0 +1,62 @@
+"""Accepting a finding: a reason and initials, which the papers show."""
+
+from datetime import UTC, datetime
+
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
+
+from panelcad.checks.acceptance import accept
+from panelcad.checks.wording import sentence
+from panelcad.desktop.panes.form import Form
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.acceptances import add_acceptance
+from panelcad.model.finding import Finding
+
+
+class AcceptanceQuestion(QDialog):
+    def __init__(self, words: str, initials: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Accept a finding")
+        self.setMinimumWidth(460)
+        self.reason = QPlainTextEdit()
+        self.reason.setAccessibleName("Reason")
+        self.reason.setMaximumHeight(90)
+        self.reason.setTabChangesFocus(True)
+        self.initials = QLineEdit(initials)
+        self.initials.setMaxLength(10)
+        self.initials.setAccessibleName("Initials")
+        form = Form()
+        form.words(words)
+        form.row("&Reason", self.reason)
+        form.row("&Initials", self.initials)
+        form.words(
+            "It stays visible on the papers. It lapses when what it names changes, or when the value gets worse.",
+            "faint",
+        )
+        buttons = QDialogButtonBox()
+        self.verb = buttons.addButton("&Accept", QDialogButtonBox.ButtonRole.AcceptRole)
+        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(form)
+        column.addWidget(buttons)
+        self.reason.textChanged.connect(self._look)
+        self.initials.textChanged.connect(self._look)
+        self._look()
+
+    def _look(self) -> None:
+        self.verb.setEnabled(bool(self.reason.toPlainText().strip() and self.initials.text().strip()))
+
+
+def accept_finding(bench: Workbench, finding: Finding, parent: QWidget) -> None:
+    document = bench.document
+    words = sentence(finding, document.project, document.option)
+    question = AcceptanceQuestion(words, bench.settings.initials, parent)
+    if question.exec() != QDialog.DialogCode.Accepted:
+        return
+    initials = question.initials.text().strip()
+    bench.settings.initials = initials
+    today = datetime.now(tz=UTC).astimezone().date().isoformat()
+    reason = question.reason.toPlainText().strip()
+    word = accept(finding, bench.stage.layout(), reason=reason, initials=initials, on=today)
+    bench.edit("Accept a finding", lambda project, option: add_acceptance(project, option, word))

@@ -1,0 +1,165 @@
+"""Arrangements as the trade knows them: a stack of rack units, a row of switches or breakers, the basic T."""
+
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QPushButton, QSpinBox, QWidget
+
+from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
+from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.basic_t import REQUIRED, Seat, pilots_line, place_basic_t
+from panelcad.editing.made import Made
+from panelcad.editing.row import Row, place_row
+from panelcad.editing.stack import place_stack
+from panelcad.errors import EditRefused
+from panelcad.geometry.point import Point
+from panelcad.model.cutout import Cutout
+
+_SEATS: Final = {
+    Seat.AIRSPEED: ("Airspeed", "airspeed indicator"),
+    Seat.ATTITUDE: ("Attitude", "attitude indicator"),
+    Seat.ALTITUDE: ("Altitude", "altimeter"),
+    Seat.TURN: ("Turn", "turn coordinator"),
+    Seat.DIRECTION: ("Direction", "directional gyro"),
+    Seat.VERTICAL_SPEED: ("Vertical speed", "vertical speed"),
+}
+"""What each seat is called, and the words that find an instrument for it."""
+
+
+def _middle(bench: Workbench) -> Point:
+    """The middle of the sheet, on the pilot's centre line where one is entered."""
+    laid = bench.stage.layout().plate(bench.stage.plate_id)
+    x1, y1, x2, y2 = laid.outline.bounds
+    pilot = pilots_line(bench.document.project, laid.plate)
+    return Point((x1 + x2) / 2 if pilot is None else pilot, (y1 + y2) / 2)
+
+
+def _place_entries(dialog: EditDialog, at: Point) -> tuple[LengthEntry, LengthEntry]:
+    unit = dialog.bench.unit
+    across, up = LengthEntry("x", at.x, unit), LengthEntry("y", at.y, unit)
+    dialog.form.row(f"&x, {unit.value}", across)
+    dialog.form.row(f"&y, {unit.value}", up)
+    for entry in (across, up):
+        entry.edited.connect(dialog.preview)
+    return across, up
+
+
+def basic_t(bench: Workbench, parent: QWidget) -> None:
+    """Six round instruments: the four that the regulation places, and the lower corners."""
+    dialog = EditDialog(bench, "Place the basic T", "&Place", parent)
+    choices = {seat: _seat(bench, dialog, seat) for seat in _SEATS}
+    gap = LengthEntry("Gap between bezels", bench.settings.step("fine", bench.unit), bench.unit)
+    across, up = _place_entries(dialog, _middle(bench))
+    dialog.form.row(f"&Gap, {bench.unit.value}", gap)
+    gap.edited.connect(dialog.preview)
+    dialog.form.words(
+        "Airspeed, attitude, altitude and direction stand as 14 CFR 23.1321(d) asked before 2017; turn and vertical "
+        "speed at the lower corners are common practice. x and y are the attitude indicator's.",
+        "faint",
+    )
+    document = bench.document
+
+    def place() -> Made:
+        found = {seat: choice.cutout for seat, choice in choices.items()}
+        cutouts: dict[Seat, Cutout] = {seat: cutout for seat, cutout in found.items() if cutout is not None}
+        plate = bench.stage.plate_id
+        return place_basic_t(document.project, document.option_id, plate, cutouts, Point(across.mm, up.mm), gap.mm)
+
+    dialog.ask(place)
+
+
+def _seat(bench: Workbench, dialog: EditDialog, seat: Seat) -> CutoutChoice:
+    title, words = _SEATS[seat]
+    choice = CutoutChoice(title, bench.catalogue.cutouts.values(), "" if seat in REQUIRED else "none")
+    found = [cutout for cutout in bench.catalogue.search(words) if "3-1-8" in cutout.family]
+    choice.choose(found[0].name if found else "")
+    choice.currentTextChanged.connect(lambda _: dialog.preview())
+    dialog.form.row(title, choice)
+    return choice
+
+
+def row_of(bench: Workbench, parent: QWidget) -> None:
+    """A row of switches, breakers or anything else with a pitch."""
+    dialog = EditDialog(bench, "Place a row", "&Place", parent)
+    choice = CutoutChoice("Cutout", bench.catalogue.cutouts.values())
+    found = bench.catalogue.search("toggle switch")
+    choice.choose(found[0].name if found else "")
+    count = QSpinBox()
+    count.setRange(2, 100)
+    count.setValue(6)
+    pitch = LengthEntry("Pitch", 25.4 if bench.unit.value == "in" else 25.0, bench.unit)
+    dialog.form.row("&Cutout", choice)
+    dialog.form.row("&How many", count)
+    dialog.form.row(f"&Pitch, {bench.unit.value}", pitch)
+    across, up = _place_entries(dialog, _middle(bench))
+    dialog.form.words("x and y are the first one's; a negative pitch goes left.", "faint")
+    for signal in (choice.currentTextChanged, count.valueChanged, pitch.edited):
+        signal.connect(lambda *_: dialog.preview())
+    document = bench.document
+
+    def place() -> Made:
+        row = Row(Point(across.mm, up.mm), count.value(), pitch.mm)
+        plate = bench.stage.plate_id
+        return place_row(document.project, document.option_id, plate, _chosen(choice), row)
+
+    dialog.ask(place)
+
+
+def _chosen(choice: CutoutChoice) -> Cutout:
+    cutout = choice.cutout
+    if cutout is None:
+        raise EditRefused(f"The library has no '{choice.currentText()}'; choose a cutout of the list.")
+    return cutout
+
+
+class _Units(QListWidget):
+    """The units of a stack from above; drag them into another order."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Units from above")
+        self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
+        self.setMaximumHeight(150)
+
+    def put(self, cutout: Cutout) -> None:
+        entry = QListWidgetItem(cutout.title)
+        entry.setData(Qt.ItemDataRole.UserRole, cutout)
+        self.addItem(entry)
+
+    @property
+    def cutouts(self) -> list[Cutout]:
+        return [self.item(i).data(Qt.ItemDataRole.UserRole) for i in range(self.count())]
+
+
+def stack_of(bench: Workbench, parent: QWidget) -> None:
+    """Rack units one above the other in one opening, which follows when one is taken out or changed."""
+    dialog = EditDialog(bench, "Place a stack", "&Place", parent)
+    racks = [cutout for cutout in bench.catalogue.cutouts.values() if cutout.rack is not None]
+    choice, units = CutoutChoice("Rack unit", racks), _Units()
+    add, take = QPushButton("&Add below"), QPushButton("&Take out")
+    dialog.form.row("Rack &unit", choice)
+    dialog.form.row("", add)
+    dialog.form.row("From above", units)
+    dialog.form.row("", take)
+    laid = bench.stage.layout().plate(bench.stage.plate_id)
+    x1, _, x2, top = laid.outline.bounds
+    across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - 50.0))
+    dialog.form.words("x is the stack's middle, y its upper edge.", "faint")
+    document = bench.document
+
+    def put() -> None:
+        if choice.cutout is not None:
+            units.put(choice.cutout)
+            dialog.preview()
+
+    def take_out() -> None:
+        units.takeItem(units.currentRow())
+        dialog.preview()
+
+    add.clicked.connect(put)
+    take.clicked.connect(take_out)
+    units.model().rowsMoved.connect(lambda *_: dialog.preview())
+    dialog.ask(
+        lambda: place_stack(document.project, document.option_id, bench.stage.plate_id, units.cutouts, across.mm, up.mm)
+    )

@@ -1,0 +1,37 @@
+"""A box to choose a cutout of the library in, with search by typing."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QCompleter
+
+from panelcad.model.cutout import Cutout
+
+
+class CutoutChoice(QComboBox):
+    """`nothing` offers an entry for no cutout at all."""
+
+    def __init__(self, name: str, cutouts: Iterable[Cutout], nothing: str = "") -> None:
+        super().__init__()
+        self.setAccessibleName(name)
+        self.setEditable(True)
+        self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.setMinimumContentsLength(26)
+        self._known = {cutout.name: cutout for cutout in cutouts}
+        if nothing:
+            self.addItem(nothing, "")
+        for cutout in self._known.values():
+            self.addItem(cutout.title, cutout.name)
+        completer = QCompleter(self.model(), self)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.setCompleter(completer)
+
+    @property
+    def cutout(self) -> Cutout | None:
+        """The chosen cutout; None for none, or while what is typed names none."""
+        row = self.findText(self.currentText(), Qt.MatchFlag.MatchFixedString)
+        return self._known.get(str(self.itemData(row))) if row >= 0 else None
+
+    def choose(self, name: str) -> None:
+        self.setCurrentIndex(max(0, self.findData(name)))
