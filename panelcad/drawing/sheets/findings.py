@@ -48,7 +48,8 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
         "",
     )
     yield _size_note(project, subject), ""
-    yield f"Datum: {project.aircraft.datum}. X to the right and Y up as the pilot sees it.", ""
+    for plate in (each.plate for each in worked_plates(subject)):
+        yield f"{plate.name}: datum {subject.datum_of(plate)}. X to the right and Y up as the pilot sees it.", ""
     if project.notes:
         yield project.notes, ""
 

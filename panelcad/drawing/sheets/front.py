@@ -49,7 +49,9 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
     return min(fronts, key=lambda front: (front.missing, front.crowding)).page
 
 
-_LINES: Final = "Wide lines are to be cut, narrow ones are there already; values in brackets are for reference."
+_LINES: Final = (
+    "Cuts in wide lines are to be made, those in narrow ones are there already; values in brackets are for reference."
+)
 
 
 @dataclass(frozen=True)
@@ -114,7 +116,8 @@ class _Front:
         role = f"{self.plate.plate.role.value.capitalize()}, {self.plate.plate.state.value}."
         left_out = f" {self.missing} texts had no room; the schedule gives their places." if self.missing else ""
         return (
-            f"As the pilot sees it. Ordinates from the datum: {self.subject.project.aircraft.datum}. {role}{left_out}"
+            f"As the pilot sees it. {role} Ordinates from the datum: "
+            f"{self.subject.datum_of(self.plate.plate)}.{left_out}"
         )
 
     @cached_property
