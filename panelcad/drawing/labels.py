@@ -200,7 +200,7 @@ def _in_a_quarter(wish: Wish) -> Iterator[Point]:
     """Between the centre lines, nearest to the middle first."""
     steps = [wish.radius * share for share in (0.0, 0.12, 0.25, 0.4)]
     for dx, dy in sorted(((dx, dy) for dx in steps for dy in steps), key=sum):
-        across, up = wish.half_width + 1.2 + dx, wish.height / 2 + 1.0 + dy
+        across, up = wish.half_width + 1.2 + dx, wish.height * (0.5 + DESCENT) + 0.5 + dy
         if math.hypot(across + wish.half_width, up + wish.height / 2) < wish.radius:
             yield from (wish.spot.moved(x, y) for x in (across, -across) for y in (up, -up))
 
