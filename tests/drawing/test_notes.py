@@ -1,0 +1,57 @@
+from panelcad.checks.run import check
+from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
+from panelcad.drawing.sheets.findings import note_pages
+from panelcad.model.finding import Acceptance
+from panelcad.model.project import Project
+from panelcad.model.release import Release
+from tests import builders
+from tests.drawing import papers
+
+
+def crowded() -> Project:
+    """Two openings a little too near to each other for advice, which may be accepted."""
+    return builders.project(builders.sheet(cuts=(builders.cut("a", -42, 0), builders.cut("b", 42, 0)), state="new"))
+
+
+def written(project: Project) -> str:
+    subject = papers.shown(project, project.options[0])
+    return " ".join(text.text for page in note_pages(subject) for text in papers.texts(page.nodes))
+
+
+def test_the_notes_say_what_the_shop_must_do_and_fill_in():
+    words = written(crowded())
+    for wanted in ("2024-T3, 2.00 mm", "Deburr both faces", "Grain", "Good face", "Coat:", "Engraving filled",
+                   "Mask bonding pads", "general tolerance ±0.13 mm"):  # fmt: skip
+        assert wanted in words
+
+
+def test_open_findings_are_listed_and_accepted_ones_bear_their_reason():
+    project = crowded()
+    (finding, *_) = check(project, project.options[0]).findings
+    assert "OPEN FINDINGS" in written(project)
+    assert finding.problem in written(project)
+    word = Acceptance(
+        finding=finding.identity, reason="Stiffener fitted", initials="AB", on="2026-05-01", measured=finding.measured
+    )
+    accepted = project.with_option(project.options[0].revised(acceptances=(word,)))
+    words = written(accepted)
+    assert "ACCEPTED FINDINGS " in words
+    assert "Reason: Stiffener fitted" in words
+    assert "AB, 2026-05-01" in words
+
+
+def test_the_revisions_and_what_changed_are_told():
+    release = Release(
+        option="new", revision="A", on="2026-05-01", fingerprint="X", by="AB", changes=("hole 7 moved by 2 mm",)
+    )
+    assert "A: hole 7 moved by 2 mm" in written(crowded().revised(releases=(release,)))
+
+
+def test_the_first_sheet_has_every_caution():
+    from panelcad.drawing.sheets.front import front_page
+
+    subject = papers.shown(crowded(), crowded().options[0])
+    page = front_page(subject, subject.laid.plates[0])
+    words = " ".join(text.text for text in papers.texts(page.nodes))
+    for line in (*BEFORE_CUTTING, *BEFORE_FLIGHT):
+        assert line in words
