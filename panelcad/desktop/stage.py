@@ -82,6 +82,9 @@ class Stage(QObject):
         self.scene.show(self.view.draw(layout(project, option), self.plate_id, self.theme))
 
     def to_picture(self, at: Point) -> Point:
+        """Where a place of the plate is on the picture."""
+        if self.view.place is not None:
+            return self.view.place(self.layout(), self.plate_id, at)
         return self.view.to_picture.point(at)
 
     def to_plate(self, at: Point) -> Point:

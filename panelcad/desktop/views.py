@@ -7,9 +7,11 @@ from typing import Final
 from panelcad.desktop.theme import Theme
 from panelcad.drawing.display import Group
 from panelcad.geometry.placement import Placement
+from panelcad.geometry.point import Point
 from panelcad.model.layout import Layout
 
 Draw = Callable[[Layout, str, Theme], tuple[Group, ...]]
+Place = Callable[[Layout, str, Point], Point]
 
 
 _AS_IT_IS: Final = Placement()
@@ -26,6 +28,10 @@ class ViewKind:
     hint: str
     draw: Draw
     to_picture: Placement = _AS_IT_IS
+    place: Place | None = None
+    """Where a place of a plate is on the picture, for a view that no placement leads to."""
+    moves_things: bool = True
+    """Whether things can be dragged and put down in it."""
     keeps_pixmaps: bool = False
     """Whether each thing is painted once for a zoom and copied from then on: for pictures of many small shapes."""
 
@@ -60,6 +66,18 @@ def _appearance(light: str, title: str, shortcut: str, hint: str) -> ViewKind:
     return ViewKind(f"look-{light}", title, shortcut, hint, _as_it_will_look(light), keeps_pixmaps=True)
 
 
+def _pilot(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:  # noqa: ARG001 - it shows every plate
+    from panelcad.drawing.views.pilot import pilot_view  # noqa: PLC0415
+
+    return pilot_view(layout, theme.view)
+
+
+def _seen_by_pilot(layout: Layout, plate_id: str, at: Point) -> Point:
+    from panelcad.drawing.views.pilot import seen_at  # noqa: PLC0415
+
+    return seen_at(layout, plate_id, at)
+
+
 VIEWS: Final = (
     ViewKind("front", "Front", "F5", "The metal and its cuts, as the pilot sees it", _front),
     ViewKind(
@@ -69,6 +87,15 @@ VIEWS: Final = (
         "Mirrored, as the mechanic sees it, with cases and obstacles",
         _behind,
         _MIRRORED,
+    ),
+    ViewKind(
+        "pilot",
+        "Pilot's eye",
+        "F9",
+        "In true perspective from the pilot's eye, with fields of view, hidden parts and reach",
+        _pilot,
+        place=_seen_by_pilot,
+        moves_things=False,
     ),
     _appearance("day", "Appearance, day", "F8", "As the owner will see it, with instruments that show one flight"),
     _appearance("dusk", "Appearance, dusk", "Shift+F8", "The same at dusk, legends and screens lit"),

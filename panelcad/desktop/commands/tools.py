@@ -1,6 +1,7 @@
 """One action for each tool of the tool table."""
 
 from collections.abc import Callable
+from typing import Final
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
@@ -19,7 +20,22 @@ def _is_held(tool_id: str) -> Callable[[Parts], bool]:
     return lambda parts: parts.toolbox.tool_id == tool_id
 
 
+def _eye_in_figures(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.eye_point import eye_point  # noqa: PLC0415 - a dialog loads when it is opened
+
+    eye_point(parts.bench, parts.window)
+
+
+_EYE: Final = Action(
+    "tool.eye-figures", "Eye point in &figures…", "&Tools", 1, _eye_in_figures, None, has_panel, icon="eye"
+)
+
+
 def actions() -> tuple[Action, ...]:
+    return (*_tools(), _EYE)
+
+
+def _tools() -> tuple[Action, ...]:
     return tuple(
         Action(
             f"tool.{kind.id}",

@@ -21,6 +21,8 @@ class Carry:
         self._bench = bench
         self.cutout = cutout
         document, stage = bench.document, bench.stage
+        if not stage.view.moves_things:
+            stage.look_from("front")
         self._before = document.project
         self._placed: Placed = place(document.project, document.option_id, stage.plate_id, cutout, 0.0, 0.0)
         laid = layout(self._placed.project, self._placed.project.option(document.option_id))

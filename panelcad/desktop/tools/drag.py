@@ -66,6 +66,9 @@ class Drag:
 
 def try_drag(bench: Workbench, start: Pointer, grabbed: str) -> Drag | None:
     """A drag, or None and a word why not."""
+    if not bench.stage.view.moves_things:
+        bench.told.emit(f"Things are moved in the front view; {bench.stage.view.title} only shows them")
+        return None
     try:
         return Drag(bench, start, grabbed)
     except PanelcadError as refusal:

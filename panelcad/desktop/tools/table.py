@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.eye import EyeTool
 from panelcad.desktop.tools.pan import PanTool
 from panelcad.desktop.tools.select import SelectTool
 from panelcad.desktop.workbench import Workbench
@@ -22,6 +23,7 @@ class ToolKind:
 
 TOOLS: Final = (
     ToolKind("select", "&Select and move", "select", "V", "Pick, box and move things", SelectTool),
+    ToolKind("eye", "&Eye point", "eye", "E", "Move the pilot's eye and see the panel from there", EyeTool),
     ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
 )
 

@@ -17,7 +17,7 @@ from panelcad.checks.pilot_sight import eye_spot, plate_frame
 from panelcad.drawing.display import Across, Along, Group, Measured, Path, Text
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.perspective import Perspective, projected
-from panelcad.drawing.style import Line, ViewStyle
+from panelcad.drawing.style import SCREEN_LIGHT, Line, ViewStyle
 from panelcad.drawing.views.front import front_view
 from panelcad.geometry.contour import Chain, Vertex, closed_chain
 from panelcad.geometry.gap import contains
@@ -79,6 +79,14 @@ def eye_place(layout: Layout) -> Point | None:
     """Where the eye's own mark is: straight ahead, on the horizon."""
     eye = layout.project.surroundings.eye
     return None if eye is None else Point(eye.x, eye.y)
+
+
+def seen_at(layout: Layout, plate_id: str, at: Point) -> Point:
+    """Where the pilot sees a place of a plate, on the picture of `pilot_view`."""
+    eye = layout.project.surroundings.eye
+    if eye is None:
+        return at
+    return Scene(layout, eye, PILOT, SCREEN_LIGHT).of(layout.plate(plate_id)).point(at)
 
 
 def _plate(scene: Scene, plate: PlateLayout) -> Iterator[Group]:
