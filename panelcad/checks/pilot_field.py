@@ -117,6 +117,10 @@ def _angle(seen: Seen, excess: Excess) -> dict[str, Any]:
     }
 
 
+_NOT_READ: Final = frozenset({Function.POWER_OUTLET, Function.ELT, Function.INSTRUMENT_LIGHTING})
+"""What a thing on the panel does without being read."""
+
+
 @rule(
     "face-turned",
     title="Face turned from the line of sight",
@@ -131,7 +135,7 @@ def face_turned(laid: Layout) -> Iterator[Finding]:
         return
     for seen in seen_items(laid):
         turned = sight_of(seen.plate.plate, eye, 0.0).turned(seen.item.centre)
-        if seen.item.shows and turned > profile.face_turned + ANGLE_TIE:
+        if set(seen.item.shows) - _NOT_READ and turned > profile.face_turned + ANGLE_TIE:
             excess = Excess(turned, profile.face_turned, "face_turned")
             problem = "Face is turned too far from the pilot's line of sight"
             yield Finding(rule="face-turned", severity=Severity.WARNING, problem=problem, **_angle(seen, excess))

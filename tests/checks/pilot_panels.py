@@ -36,6 +36,7 @@ CUTOUTS = (
     gauge("display", Function.ATTITUDE, Function.AIRSPEED, Function.ALTITUDE, Function.HEADING, face=200.0),
     gauge("tachometer", Function.TACHOMETER),
     gauge("compass", Function.MAGNETIC_DIRECTION),
+    gauge("outlet", Function.POWER_OUTLET),
     gauge("nothing"),
     *(control(kind.value.replace(" ", "-"), kind) for kind in Control),
     builders.round_cutout(8.0, "lamp", family="lamps"),

@@ -86,6 +86,10 @@ def test_a_face_may_turn_45_degrees(cant: float, outside: bool) -> None:
     assert bool(found(project, "face-turned")) == outside
 
 
+def test_an_outlet_has_no_face_to_read() -> None:
+    assert found(panel(fitted("outlet", 0, 0), plate={"frame": Frame(cant=60.0)}), "face-turned") == []
+
+
 def test_without_an_eye_point_the_view_is_unknown_and_said_so() -> None:
     project = panel(fitted("tachometer", 900, 0), around=Surroundings())
     assert found(project, "view-important") == []
