@@ -154,6 +154,7 @@ class MainWindow(QMainWindow):
         self.safekeeping.stop()
         self.desk.leave_note()
         self.bench.judge.stop()
+        self.bench.comparer.stop()
         event.accept()
 
     def changeEvent(self, event: QEvent) -> None:

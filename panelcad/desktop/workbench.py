@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QObject, Signal
 
 from panelcad.desktop.canvas.view import PanelView
+from panelcad.desktop.comparer import Comparer
 from panelcad.desktop.document import Document
 from panelcad.desktop.judge import Judge
 from panelcad.desktop.selection import Selection
@@ -44,6 +45,7 @@ class Workbench(QObject):
         self.theme: Theme = theme_for(settings.theme)
         self.selection = Selection()
         self.judge = Judge(document)
+        self.comparer = Comparer(document)
         self.stage = Stage(document, self.selection, self.judge, self.theme)
         self.view = PanelView(self.stage.scene, self.theme)
         self._catalogue: Catalogue | None = None

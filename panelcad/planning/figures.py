@@ -92,6 +92,12 @@ def weight_difference(judgement: Judgement) -> str:
     return f"{text} and {counted(len(change.unknown), 'unknown item')}" if change.unknown else text
 
 
+def mass_change(judgement: Judgement) -> float | None:
+    """The change of the empty weight in kg; None where a mass is not known."""
+    change = judgement.balance.change
+    return None if any(line.kg is None for line in change.lines) else change.known_mass_difference
+
+
 def signed_mass(kg: float, unit: LengthUnit) -> str:
     text = format_mass(kg, mass_unit(unit), places=1)
     return f"+{text}" if kg > 0 and not text.startswith("0.0 ") else text

@@ -9,7 +9,11 @@ from PySide6.QtWidgets import QDockWidget, QMainWindow
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
 from panelcad.desktop.workbench import Workbench
 
-_AREAS: Final = {Side.LEFT: Qt.DockWidgetArea.LeftDockWidgetArea, Side.RIGHT: Qt.DockWidgetArea.RightDockWidgetArea}
+_AREAS: Final = {
+    Side.LEFT: Qt.DockWidgetArea.LeftDockWidgetArea,
+    Side.RIGHT: Qt.DockWidgetArea.RightDockWidgetArea,
+    Side.BOTTOM: Qt.DockWidgetArea.BottomDockWidgetArea,
+}
 _WIDTH: Final = 264
 
 

@@ -11,6 +11,7 @@ from panelcad.desktop.panes.findings import FindingsPane
 from panelcad.desktop.panes.history import HistoryPane
 from panelcad.desktop.panes.items import ItemsPane
 from panelcad.desktop.panes.library import LibraryPane
+from panelcad.desktop.panes.options import OptionsPane
 from panelcad.desktop.panes.properties import PropertiesPane
 from panelcad.desktop.workbench import Workbench
 
@@ -18,6 +19,7 @@ from panelcad.desktop.workbench import Workbench
 class Side(Enum):
     LEFT = "left"
     RIGHT = "right"
+    BOTTOM = "bottom"
 
 
 @dataclass(frozen=True)
@@ -38,4 +40,5 @@ PANES: Final = (
     PaneKind("properties", "Properties", Side.RIGHT, 3, "Alt+3", PropertiesPane),
     PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", FindingsPane),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", HistoryPane),
+    PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", OptionsPane),
 )

@@ -75,15 +75,14 @@ def summary_charts(comparison: Comparison) -> Iterator[Chart]:
     totals = tuple(float(judgement.cost.total) for judgement in offered)
     texts = {float(j.cost.total): figures.total(j) for j in offered}
     yield bars_chart("Total cost", named_bars(names, totals, lambda value: texts[value]), ON_PAPER)
-    changes = tuple(_mass_change(judgement, unit) for judgement in offered)
+    changes = tuple(_in_unit(figures.mass_change(judgement), unit) for judgement in offered)
     yield bars_chart(
         f"Change of empty weight, {unit}", named_bars(names, changes, lambda v: f"{v:+.1f} {unit}"), ON_PAPER
     )
 
 
-def _mass_change(judgement: Judgement, unit: MassUnit) -> float | None:
-    change = judgement.balance.change
-    return None if any(line.kg is None for line in change.lines) else change.known_mass_difference / unit.kg
+def _in_unit(kg: float | None, unit: MassUnit) -> float | None:
+    return None if kg is None else kg / unit.kg
 
 
 def _topic_grid(topic: Topic, comparison: Comparison) -> Grid:
