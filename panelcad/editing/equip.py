@@ -3,7 +3,7 @@
 from panelcad.editing.carry import carry, carry_unit
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.made import Made
-from panelcad.editing.place import names_in
+from panelcad.editing.place import names_in, place
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused
 from panelcad.model.cutout import Cutout
@@ -49,6 +49,28 @@ def name_unit(project: Project, option_id: str, item_id: str, unit: EquipmentUni
     option = project.option(option_id)
     items = tuple(changed if old.id == item_id else old for old in option.items)
     return project.with_option(option.revised(items=items))
+
+
+@edit
+def place_unit(  # noqa: PLR0913, PLR0917 - what, and where on which plate
+    project: Project, option_id: str, item_id: str, plate_id: str, x: float, y: float
+) -> Project:
+    """An item that is not placed yet put on a plate, x and y in mm; it stays the same item.
+
+    Raises `EditRefused` for one that has its place or belongs on no panel, `UnknownName`.
+    """
+    option = project.option(option_id)
+    item = option.item(item_id)
+    if item.cutout is None or item.plate is not None:
+        raise EditRefused(f"'{item.name}' is not waiting for a place on the panel.")
+    put = place(project, option_id, plate_id, project.cutout(item.cutout), x, y)
+    if put.item_id is None:
+        raise EditRefused(f"'{item.name}' has nothing that could be placed.")
+    option = put.project.option(option_id)
+    stands = option.item(put.item_id)
+    placed = item.revised(plate=stands.plate, cut=stands.cut, x=stands.x, y=stands.y, rotation=stands.rotation)
+    items = tuple(placed if old.id == item_id else old for old in option.items if old.id != put.item_id)
+    return put.project.with_option(option.revised(items=items))
 
 
 def _mounted_in(unit: EquipmentUnit) -> str:

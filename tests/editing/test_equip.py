@@ -1,6 +1,6 @@
 import pytest
 
-from panelcad.editing.equip import add_unit, name_unit
+from panelcad.editing.equip import add_unit, name_unit, place_unit
 from panelcad.editing.remove import remove
 from panelcad.errors import EditRefused
 from panelcad.library.catalogue import packaged_catalogue
@@ -52,3 +52,18 @@ def test_an_item_may_become_a_known_unit_and_forget_it_again() -> None:
     assert name_unit(known, "new", "gauge", None).option("new").item("gauge").unit is None
     with pytest.raises(EditRefused, match="on no panel"):
         name_unit(project, "new", "gauge", LIBRARY.unit("transponder-remote"))
+
+
+def test_placing_a_waiting_unit_keeps_the_item() -> None:
+    project = with_unit("audio-panel")
+    placed = place_unit(project, "new", "audio-panel", "main", 10.0, 20.0)
+    (item,) = placed.option("new").items
+    assert (item.id, item.unit, item.plate, item.x, item.y) == ("audio-panel", "audio-panel", "main", 10.0, 20.0)
+    assert item.cut in {cut.id for cut in placed.option("new").plates[0].cuts}
+    assert equipment(placed, placed.option("new")).units[0].place_words == "panel"
+
+
+def test_what_has_its_place_is_not_placed_again() -> None:
+    placed = place_unit(with_unit("audio-panel"), "new", "audio-panel", "main", 0.0, 0.0)
+    with pytest.raises(EditRefused, match="is not waiting for a place"):
+        place_unit(placed, "new", "audio-panel", "main", 5.0, 5.0)

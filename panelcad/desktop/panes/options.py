@@ -30,6 +30,10 @@ if TYPE_CHECKING:
 
 _CAUTION: Final = "Arithmetic on what was entered; not known is never safe. Built-in figures are invented."
 _TITLES: Final = 190
+_HEADER: Final = 44
+_WRAPPED: Final = Qt.AlignmentFlag(
+    Qt.AlignmentFlag.AlignLeft.value | Qt.AlignmentFlag.AlignVCenter.value | Qt.TextFlag.TextWordWrap.value
+)
 _CHARTS: Final = (("load", "Load"), ("envelope", "CG"), ("weight", "Weight"), ("cost", "Cost"))
 
 
@@ -63,7 +67,8 @@ class OptionsPane(QWidget):
         made.setWordWrap(True)
         made.verticalHeader().setVisible(False)
         made.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        made.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        made.horizontalHeader().setDefaultAlignment(_WRAPPED)
+        made.horizontalHeader().setMinimumHeight(_HEADER)
         made.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         return made
 
@@ -118,10 +123,13 @@ class OptionsPane(QWidget):
         comparison = self.comparer.comparison
         if comparison is None:
             return
+        height = self.table.verticalScrollBar().value()
         self.model.offer(comparison, self.shown.currentData(), self._bench.document.option_id)
+        self.table.clearSpans()
         for row in self.model.heading_rows():
             self.table.setSpan(row, 0, 1, self.model.columnCount())
         self._size_columns()
+        self.table.verticalScrollBar().setValue(height)
         self.told.setText(_CAUTION)
         current = self._judgement()
         self.reasons.show_option(current)

@@ -3,9 +3,10 @@
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QLabel, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
+from panelcad.desktop.canvas.badge import MarkKind, paint_badge
 from panelcad.desktop.workbench import Workbench
 
 if TYPE_CHECKING:
@@ -13,6 +14,7 @@ if TYPE_CHECKING:
     from panelcad.planning.judge import Judgement, Topic
 
 _FINDING: Final = int(Qt.ItemDataRole.UserRole)
+_SIGN: Final = 16
 
 
 class Reasons(QWidget):
@@ -55,13 +57,26 @@ class Reasons(QWidget):
         self.list.clear()
         for finding in findings:
             words = sentence(finding, judgement.equipment.project, judgement.option)
-            entry = QListWidgetItem(f"{finding.severity.value}: {words}")
-            entry.setForeground(QColor(self._bench.theme.severity[finding.severity.value]))
+            entry = QListWidgetItem(self._sign(finding), words)
+            entry.setData(int(Qt.ItemDataRole.AccessibleTextRole), f"{finding.severity.value}: {words}")
             entry.setToolTip(finding.source)
             entry.setData(_FINDING, finding)
             self.list.addItem(entry)
         if not findings:
             self.list.addItem("Nothing was found in what was entered.")
+
+    def _sign(self, finding: "Finding") -> QIcon:
+        """The badge of the finding's severity, sharp on every screen."""
+        theme, ratio = self._bench.theme, self.devicePixelRatioF()
+        picture = QPixmap(round(_SIGN * ratio), round(_SIGN * ratio))
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(picture)
+        painter.translate(_SIGN / 2, _SIGN / 2)
+        ground = QColor(theme.severity[finding.severity.value])
+        paint_badge(painter, MarkKind(finding.severity.value), _SIGN / 2 - 1, ground, QColor(theme.on_severity))
+        painter.end()
+        return QIcon(picture)
 
     def _select(self, entry: QListWidgetItem) -> None:
         finding = entry.data(_FINDING)

@@ -7,6 +7,7 @@ from typing import Final
 
 from PySide6.QtWidgets import QWidget
 
+from panelcad.desktop.panes.equipment import EquipmentPane
 from panelcad.desktop.panes.findings import FindingsPane
 from panelcad.desktop.panes.history import HistoryPane
 from panelcad.desktop.panes.items import ItemsPane
@@ -40,5 +41,6 @@ PANES: Final = (
     PaneKind("properties", "Properties", Side.RIGHT, 3, "Alt+3", PropertiesPane),
     PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", FindingsPane),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", HistoryPane),
+    PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", EquipmentPane),
     PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", OptionsPane),
 )

@@ -7,6 +7,7 @@ from panelcad.desktop.snapping import Standing
 from panelcad.desktop.standings import standings
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds
+from panelcad.editing.equip import place_unit
 from panelcad.editing.place import Placed, place
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
@@ -30,6 +31,20 @@ def put_in_view(bench: Workbench, cutout: Cutout) -> None:
     if bench.edit(f"Place {cutout.title}", placed):
         bench.settings.used_cutout(cutout.name)
         bench.selection.set(made[0].ids[:1])
+        bench.view.setFocus()
+
+
+def put_waiting(bench: Workbench, item_id: str) -> None:
+    """Place an item that is not placed yet at the nearest free place, and select it."""
+
+    def placed(project: Project, option: str) -> Project:
+        cutout = project.cutout(project.option(option).item(item_id).cutout or "")
+        trial = place(project, option, bench.stage.plate_id, cutout, 0.0, 0.0)
+        at = _free_place(bench, trial)
+        return place_unit(project, option, item_id, bench.stage.plate_id, at.x, at.y)
+
+    if bench.edit(f"Place {bench.name_of(item_id)}", placed):
+        bench.selection.set((item_id,))
         bench.view.setFocus()
 
 

@@ -1,0 +1,180 @@
+"""The equipment of the option on the canvas: put units in from the library, place those that wait, take out."""
+
+from typing import TYPE_CHECKING, Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from panelcad.desktop.tools.put import put_waiting
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.equip import add_unit
+from panelcad.editing.remove import remove
+from panelcad.errors import PanelcadError
+
+if TYPE_CHECKING:
+    from panelcad.library.equipment import EquipmentLibrary
+    from panelcad.model.equipment import EquipmentUnit
+    from panelcad.model.project import Project
+
+_ID: Final = int(Qt.ItemDataRole.UserRole)
+_INVENTED: Final = "Built-in units are generic; weights, currents and prices are invented."
+
+
+class EquipmentPane(QWidget):
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._bench = bench
+        self._library: EquipmentLibrary | None = None
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("Search: navigator, transponder, attitude …")
+        self.search.setClearButtonEnabled(True)
+        self.search.setAccessibleName("Search the units of equipment")
+        self.offered = QListWidget()
+        self.offered.setAccessibleName("Units of equipment")
+        self.put_in = QPushButton("Put &in the option")
+        self.put_in.setEnabled(False)
+        self.fitted = self._tree()
+        self.place = QPushButton("P&lace")
+        self.place.setToolTip("Put it on the panel at the nearest free place")
+        self.take_out = QPushButton("&Take out")
+        self._lay_out()
+        self._connect()
+
+    def _tree(self) -> QTreeWidget:
+        made = QTreeWidget()
+        made.setHeaderLabels(["In the option", "Where"])
+        made.setRootIsDecorated(False)
+        made.setUniformRowHeights(True)
+        made.setAccessibleName("Equipment of the option")
+        made.header().setStretchLastSection(False)
+        made.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        made.header().setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
+        return made
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 8, 8, 8)
+        column.setSpacing(6)
+        column.addWidget(self.search)
+        column.addWidget(self.offered, 1)
+        column.addWidget(self.put_in)
+        column.addWidget(self.fitted, 1)
+        row = QHBoxLayout()
+        row.addWidget(self.place)
+        row.addWidget(self.take_out)
+        column.addLayout(row)
+        told = QLabel(_INVENTED)
+        told.setWordWrap(True)
+        told.setProperty("role", "faint")
+        column.addWidget(told)
+
+    def _connect(self) -> None:
+        bench = self._bench
+        self.search.textChanged.connect(self._offer)
+        self.offered.currentItemChanged.connect(lambda: self.put_in.setEnabled(True))
+        self.offered.itemActivated.connect(self._put_in)
+        self.put_in.clicked.connect(self._put_in)
+        self.fitted.currentItemChanged.connect(self._chosen)
+        self.place.clicked.connect(self._place)
+        self.take_out.clicked.connect(self._take_out)
+        bench.document.changed.connect(self.refresh)
+        bench.document.option_changed.connect(self.refresh)
+        bench.document.replaced.connect(self.refresh)
+
+    def showEvent(self, event: object) -> None:  # noqa: ARG002
+        """The library is read when somebody first looks."""
+        if self._library is None:
+            self._read()
+        self.refresh()
+
+    def _read(self) -> None:
+        from panelcad.library.equipment import packaged_equipment, whole_equipment  # noqa: PLC0415 - when first seen
+
+        try:
+            self._library = whole_equipment()
+        except PanelcadError as fault:
+            self._bench.told.emit(str(fault))
+            self._library = packaged_equipment()
+        self._offer()
+
+    def _offer(self) -> None:
+        self.offered.clear()
+        if self._library is None:
+            return
+        for unit in self._library.search(self.search.text()):
+            entry = QListWidgetItem(unit.title)
+            entry.setData(_ID, unit.name)
+            entry.setToolTip(_does(unit))
+            self.offered.addItem(entry)
+        self.put_in.setEnabled(False)
+
+    def refresh(self) -> None:
+        if not self.isVisible():
+            return
+        from panelcad.planning.equipment import equipment  # noqa: PLC0415 - when first seen
+
+        chosen = self._chosen_id()
+        self.fitted.clear()
+        for fitted in equipment(self._bench.document.project, self._bench.document.option).units:
+            row = QTreeWidgetItem(self.fitted, [fitted.name, fitted.place_words])
+            row.setData(0, _ID, fitted.id)
+            row.setToolTip(0, _does(fitted.unit))
+            if fitted.id == chosen:
+                self.fitted.setCurrentItem(row)
+        self._chosen()
+
+    def _chosen_id(self) -> str:
+        row = self.fitted.currentItem()
+        return str(row.data(0, _ID)) if row is not None else ""
+
+    def _chosen(self) -> None:
+        item_id = self._chosen_id()
+        items = {item.id: item for item in self._bench.document.option.items}
+        item = items.get(item_id)
+        self.take_out.setEnabled(item is not None)
+        self.place.setEnabled(item is not None and item.cutout is not None and item.plate is None)
+        if item is not None and item.plate is not None:
+            self._bench.selection.set((item_id,))
+
+    # Doing
+
+    def _put_in(self) -> None:
+        entry = self.offered.currentItem()
+        if entry is None or self._library is None:
+            return
+        unit = self._library.unit(entry.data(_ID))
+        self._bench.edit(f"Put in {unit.title}", lambda project, option: self._with(project, option, unit))
+
+    def _with(self, project: "Project", option: str, unit: "EquipmentUnit") -> "Project":
+        cutout = self._bench.catalogue.cutout(unit.cutout) if unit.cutout else None
+        return add_unit(project, option, unit, cutout).project
+
+    def _place(self) -> None:
+        put_waiting(self._bench, self._chosen_id())
+
+    def _take_out(self) -> None:
+        item_id = self._chosen_id()
+        title = f"Take out {self._bench.name_of(item_id)}"
+        self._bench.edit(title, lambda project, option: remove(project, option, [item_id]))
+
+
+def _does(unit: "EquipmentUnit") -> str:
+    """What a unit does, needs and controls, for the pointer that rests on it."""
+    lines = [unit.title]
+    lines += [f"Does: {', '.join(unit.provides)}"] if unit.provides else []
+    lines += [f"Supplies: {', '.join(unit.supplies)}"] if unit.supplies else []
+    lines += [f"Can control: {', '.join(unit.controls)}"] if unit.controls else []
+    lines += [f"Needs: {', '.join(need.words for need in unit.needs)}"] if unit.needs else []
+    return "\n".join(lines)

@@ -1,0 +1,115 @@
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from panelcad.model.project import Option
+from panelcad.planning.judge import Topic
+from panelcad.store.project_file import save
+from tests import builders
+from tests.planning import kit
+
+SYSTEM = {"voltage": 14, "alternators": ({"id": "alternator", "name": "Alternator", "rating": 10.0},)}
+RADIO = kit.unit("radio", provides=("COM",), draw_14={"continuous": 2.0}, mass=1.0, price="1000")
+REMOTE = kit.unit("remote", provides=("transponder",), needs=({"controller": "transponder"},), mass=2.0, price="2000")
+HEATER = kit.unit("heater", draw_14={"continuous": 9.0}, mass=3.0, price="300")
+
+
+@pytest.fixture
+def equipped(window, tmp_path):
+    """The window with two options: one with a radio, one short of a controller that overloads the alternator."""
+    project = kit.project(RADIO, REMOTE, HEATER, items=(kit.fit("radio"),), planning={"electrical": SYSTEM})
+    plate = builders.sheet(width=150.0, height=120.0)
+    small = project.option("new").revised(plates=(plate,))
+    bad = Option(id="bad", name="Bad", plates=(plate,), items=(kit.fit("remote"), kit.fit("heater")))
+    project = project.revised(options=(small, bad), as_found=project.as_found.revised(plates=(plate,)))
+    path = tmp_path / "equipped.panel.json"
+    save(project, path)
+    window.open(path)
+    return window
+
+
+@pytest.fixture
+def pane(equipped, qtbot):
+    """The options pane, shown and compared."""
+    equipped.docks.dock("options").show()
+    made = equipped.docks.dock("options").widget()
+    qtbot.waitUntil(lambda: made.model.rowCount() > 0, timeout=30_000)
+    return made
+
+
+def cell(pane, topic: Topic, title: str, option: int):
+    lines = enumerate(pane.model.lines)
+    row = next(i for i, line in lines if line.row and line.topic is topic and line.row.title == title)
+    return pane.model.index(row, option + 1)
+
+
+def rows(equipment):
+    return [equipment.fitted.topLevelItem(i) for i in range(equipment.fitted.topLevelItemCount())]
+
+
+def test_nothing_is_compared_while_nobody_looks(equipped) -> None:
+    assert equipped.bench.comparer.comparison is None
+
+
+def test_options_are_columns_judgements_rows_and_differences_emphasised(pane) -> None:
+    header = [pane.model.headerData(i, Qt.Orientation.Horizontal) for i in range(1, 4)]
+    assert header == ["As found", "New", "Bad"]
+    assert len(pane.model.heading_rows()) == len(Topic)
+    assert cell(pane, Topic.COST, "Total", 0).data(Qt.ItemDataRole.FontRole).bold()
+    before = pane.model.rowCount()
+    pane.shown.setCurrentIndex(1)
+    pane.shown.activated.emit(1)
+    assert pane.model.rowCount() < before
+    assert all(line.row is None or line.row.differs or line.row.title == "Verdict" for line in pane.model.lines)
+
+
+def test_a_cell_leads_to_its_option_its_reasons_and_the_item(pane, equipped) -> None:
+    index = cell(pane, Topic.BELONGING, "Verdict", 2)
+    pane.table.scrollTo(index)
+    QTest.mouseClick(pane.table.viewport(), Qt.MouseButton.LeftButton, pos=pane.table.visualRect(index).center())
+    assert equipped.bench.document.option_id == "bad"
+    (entry,) = [pane.reasons.list.item(i) for i in range(pane.reasons.list.count())]
+    assert "controller (transponder)" in entry.text()
+    pane.reasons.list.itemClicked.emit(entry)
+    assert equipped.bench.selection.ids == ("remote",)
+
+
+def test_charts_show_the_option_on_the_canvas(pane, equipped) -> None:
+    equipped.bench.document.look_at("bad")
+    assert pane.charts["load"].chart.title.startswith("Bad")
+    assert pane.charts["envelope"].chart is None
+    assert not pane.charts["load"].grab().isNull()
+    assert pane.charts["cost"].chart is not None
+
+
+def test_a_copied_and_changed_option_shows_its_difference(pane, equipped, qtbot) -> None:
+    equipped.bench.document.look_at("new")
+    pane.copy.click()
+    assert equipped.bench.document.option_id not in {"new", "bad", "as-found"}
+    equipped.docks.dock("equipment").show()
+    equipment = equipped.docks.dock("equipment").widget()
+    equipment.fitted.setCurrentItem(rows(equipment)[0])
+    equipment.take_out.click()
+    qtbot.waitUntil(lambda: len(pane.model.names) == 4, timeout=30_000)
+    qtbot.waitUntil(lambda: cell(pane, Topic.REDUNDANCY, "COM", 3).data() == "none", timeout=30_000)
+    assert cell(pane, Topic.REDUNDANCY, "COM", 1).data() == "1"
+
+
+def test_a_unit_waits_until_it_is_placed_and_both_parts_go_together(equipped) -> None:
+    equipped.docks.dock("equipment").show()
+    equipment = equipped.docks.dock("equipment").widget()
+    document = equipped.bench.document
+    document.look_at("new")
+    before = document.option
+    equipment.search.setText("digital clock")
+    equipment.offered.setCurrentRow(0)
+    equipment.put_in.click()
+    assert (rows(equipment)[-1].text(1), document.option.items[-1].plate) == ("not placed yet", None)
+    equipment.fitted.setCurrentItem(rows(equipment)[-1])
+    equipment.place.click()
+    assert document.option.items[-1].plate is not None
+    assert rows(equipment)[-1].text(1) == "panel"
+    equipment.fitted.setCurrentItem(rows(equipment)[-1])
+    equipment.take_out.click()
+    assert [step.title.split()[0] for step in document.done] == ["Put", "Place", "Take"]
+    assert (document.option.items, document.option.plates) == (before.items, before.plates)
