@@ -54,7 +54,11 @@ def read_family(file: Path) -> Family:
 def _cutout(plain: Plain, head: _Head, source: str, place: str) -> Cutout:
     """A cutout: what the file states for all, what this one states itself, and its sources by their keys."""
     named = f"{place} ('{plain['name']}')" if isinstance(plain.get("name"), str) else place
-    whole = {**head.common, **plain, "family": head.family, "unit": head.unit}
+    own = {**head.common, **plain}
+    for key in ("family", "unit"):
+        if key in own:
+            raise UnusableInput(source, f"{named}, {key}", "the file states it for all its cutouts", f"no key '{key}'")
+    whole = {**own, "family": head.family, "unit": head.unit}
     try:
         return Cutout.model_validate(_with_sources(whole, head.sources), context=in_file_unit(head.unit))
     except UnknownName as error:

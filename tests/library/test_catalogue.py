@@ -77,6 +77,11 @@ def test_a_file_that_cannot_be_used_gets_one_sentence(tmp_path: Path, text: str,
     assert sentence.startswith(str(tmp_path / "own.toml"))
 
 
+def test_a_cutout_has_no_unit_of_its_own(tmp_path: Path) -> None:
+    sentence = refusal(tmp_path, GOOD.format(name="lamp").replace("mounting", 'unit = "mm"\nmounting'))
+    assert "cutouts 1 ('lamp'), unit: the file states it for all its cutouts" in sentence
+
+
 def test_a_file_that_is_not_utf8_gets_one_sentence(tmp_path: Path) -> None:
     (tmp_path / "own.toml").write_bytes(b"\xff\xfe\x00")
     with pytest.raises(UnusableInput, match="not whole TOML"):
