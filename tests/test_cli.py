@@ -163,7 +163,7 @@ def test_a_slip_in_a_command_is_helped(run) -> None:
 
 
 def test_every_command_shows_an_example(run) -> None:
-    for command in cli._command_names():
+    for command in cli.command_names():
         assert "Example: panelcad" in run(command, "--help")[1]
 
 

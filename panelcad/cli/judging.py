@@ -1,0 +1,76 @@
+"""Check options; list the rules."""
+
+from typing import Any
+
+import typer
+from rich.markup import escape
+
+from panelcad.cli.base import (
+    CAUTION,
+    COLOURS,
+    ERRORS_FOUND,
+    NOTHING_WRONG,
+    AsJson,
+    File,
+    OptionName,
+    app,
+    out,
+    print_json,
+    progress,
+)
+
+
+@app.command(epilog="Example: panelcad check tourer.panel.json --option glass")
+def check(file: File, option: OptionName = None, as_json: AsJson = False) -> None:  # noqa: FBT002 - a flag
+    """Judge one option or all; exit code 0 nothing wrong, 1 errors found, 2 unusable input."""
+    from panelcad.checks.run import check as judge  # noqa: PLC0415
+    from panelcad.outputs.plain import check_as_plain  # noqa: PLC0415
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    options = (project.option(option),) if option else project.options or (project.as_found,)
+    with progress("Checking"):
+        reports = [(each, judge(project, each)) for each in options]
+    if as_json:
+        print_json([check_as_plain(project, each, report) for each, report in reports])
+    else:
+        for each, report in reports:
+            _print_report(project, each, report)
+        out.print(CAUTION, style="dim")
+    raise typer.Exit(ERRORS_FOUND if any(report.has_errors for _, report in reports) else NOTHING_WRONG)
+
+
+def _print_report(project: Any, option: Any, report: Any) -> None:
+    from panelcad.checks.wording import sentence  # noqa: PLC0415
+    from panelcad.model.finding import Severity  # noqa: PLC0415
+
+    out.print(f"[bold]{escape(project.title)}[/], option [bold]{option.id}[/] ({escape(option.name)})")
+    for finding in report.findings:
+        style = COLOURS[finding.severity.value]
+        out.print(f"  [{style}]{finding.severity.value:8}[/] {escape(sentence(finding, project, option))}")
+    for accepted in report.accepted:
+        said = f"{accepted.acceptance.initials}: {accepted.acceptance.reason}"
+        out.print(f"  [green]accepted[/] {escape(sentence(accepted.finding, project, option))} ({escape(said)})")
+    for broken in report.not_judged:
+        out.print(f"  [bold red]not judged[/] {escape(broken.rule)}: {escape(broken.reason)}; do not take it as passed")
+    counts = [f"{report.count(severity)} {severity.value}" for severity in Severity]
+    accepted = f", {len(report.accepted)} accepted" if report.accepted else ""
+    out.print(f"  {' · '.join(counts)}{accepted} · geometry {report.fingerprint}")
+
+
+@app.command(epilog="Example: panelcad rules --json")
+def rules(as_json: AsJson = False) -> None:  # noqa: FBT002
+    """List every rule with what it measures, its default limits and its source."""
+    from panelcad.checks.registry import listing  # noqa: PLC0415
+    from panelcad.outputs.plain import SHAPE  # noqa: PLC0415
+
+    listed = listing()
+    if as_json:
+        print_json({"shape": SHAPE, "rules": listed})
+        return
+    for each in listed:
+        out.print(f"[bold]{each['id']}[/]  {escape(each['title'])} ({', '.join(each['severities'])}; {each['scope']})")
+        out.print(f"    measures {escape(each['measures'])}")
+        for name, value in each["limits"].items():
+            out.print(f"    {name} = {value:g}")
+        out.print(f"    source: {escape(each['source'])}", style="dim")

@@ -1,0 +1,67 @@
+"""Papers: what goes to the machinist and the inspector, and what the owner is shown."""
+
+from datetime import datetime
+from pathlib import Path
+from typing import Annotated
+
+import typer
+from rich.markup import escape
+
+from panelcad.cli.base import (
+    CAUTION,
+    File,
+    app,
+    out,
+    progress,
+)
+
+
+@app.command(epilog="Example: panelcad release tourer.panel.json --option glass --to papers")
+def release(
+    file: File,
+    option: Annotated[str, typer.Option("--option", metavar="NAME", help="The option to release.")],
+    to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the papers; made where missing.")],
+    by: Annotated[str, typer.Option("--by", metavar="WHO", help="Who releases it, for the release log.")] = "",
+    draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
+) -> None:
+    """Write all papers of one option: cutting files, drawing, manifest. Refuses while errors are open.
+
+    The release is entered in the project's log; the same geometry is issued again under the same letter.
+    """
+    from panelcad.outputs import release as releasing  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
+    from panelcad.store.project_file import load, save  # noqa: PLC0415
+
+    project = load(file)
+    with progress("Writing papers") as tell:
+        if draft:
+            files = releasing.draft(project, option, to, ReleaseOptions(tell=tell))
+            said = "draft, not for cutting"
+        else:
+            today = datetime.now().astimezone().date().isoformat()
+            issued = releasing.release(project, option, to, today, ReleaseOptions(by=by, tell=tell))
+            save(issued.project, file)
+            files, again = issued.files, ", as issued before" if issued.was_reissued else ""
+            said = f"revision {issued.stamp.revision} of {issued.stamp.on}{again}"
+    for path in files:
+        out.print(str(path))
+    out.print(f"{len(files)} files of option [bold]{escape(option)}[/], {said}")
+    out.print(CAUTION, style="dim")
+
+
+@app.command(epilog="Example: panelcad preview tourer.panel.json --to for-the-owner")
+def preview(
+    file: File,
+    to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the pictures; made where missing.")],
+    width: Annotated[int, typer.Option("--width", metavar="PX", help="Width of the pictures in pixels.")] = 1920,
+) -> None:
+    """Show the owner: pictures of every option by day and night, the proposal (PDF), and one page (HTML)."""
+    from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415 - loads Qt and reportlab
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    with progress("Drawing"):
+        files = write_preview(project, to, PreviewOptions(width_px=width))
+    for path in files:
+        out.print(str(path))
+    out.print(CAUTION, style="dim")
