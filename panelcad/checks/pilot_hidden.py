@@ -65,7 +65,7 @@ def hidden_from(plate: Plate, around: Surroundings, eye: Eye, height: EyeHeight)
 
 def _all_shadows(plate: Plate, around: Surroundings, eye: Spot, above: float) -> BaseGeometry:
     local = plate_frame(plate).to_plate(eye._replace(y=eye.y + above))
-    return shapely.union_all([_volume_shadow(volume, local) for _, volume in solids(around, plate.id)])
+    return shapely.union_all([volume_shadow(volume, local) for _, volume in solids(around, plate.id)])
 
 
 def solids(around: Surroundings, plate_id: str) -> Iterator[tuple[str, Volume]]:
@@ -78,7 +78,8 @@ def solids(around: Surroundings, plate_id: str) -> Iterator[tuple[str, Volume]]:
             yield part.id, part.volume
 
 
-def _volume_shadow(volume: Volume, eye: Spot) -> BaseGeometry:
+def volume_shadow(volume: Volume, eye: Spot) -> BaseGeometry:
+    """What a solid hides of its plate's plane from an eye; both in the plate's axes."""
     footprint = Placement(volume.x, volume.y, volume.rotation).contour(volume.shape.contour())
     return shadow(footprint, volume.near, volume.far, eye)
 

@@ -11,7 +11,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_field import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
-from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, solids
+from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, solids, volume_shadow
 from panelcad.checks.pilot_reach import shoulder
 from panelcad.checks.pilot_sight import eye_spot, plate_frame
 from panelcad.drawing.display import Across, Along, Group, Measured, Path, Text
@@ -21,14 +21,13 @@ from panelcad.drawing.style import SCREEN_LIGHT, Line, ViewStyle
 from panelcad.drawing.views.front import front_view
 from panelcad.geometry.contour import Chain, Vertex, closed_chain
 from panelcad.geometry.gap import contains
-from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
 from panelcad.geometry.space import Spot
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.profile import Profile
-from panelcad.model.surroundings import Eye, Volume
+from panelcad.model.surroundings import Eye
 
 DEFAULT_DISTANCE: Final = 762.0
 """Eye to panel where the eye point is not known: 30 in (AC 23.1311-1C paragraph 15.4, from memory)."""
@@ -117,20 +116,18 @@ def _ring(ring: shapely.LinearRing, seen: Perspective) -> Chain:
 
 
 def _solids(scene: Scene) -> Iterator[Group]:
-    """Glareshield and yoke in outline, as the eye sees their far and near ends."""
+    """Glareshield and yoke in outline, as the eye sees them before the plate."""
     colours = scene.style.palette
     pen = scene.style.narrow_pen(colours.moving_edge)
     for plate in scene.layout.plates:
         seen = scene.of(plate)
+        local = seen.frame.to_plate(scene.spot)
         for thing_id, volume in solids(scene.layout.project.surroundings, plate.plate.id):
-            rings = tuple(_end(volume, z, seen) for z in (volume.near, min(volume.far, 0.0)))
-            yield Group((Path(rings, pen=pen),), thing_id, Layer.MOVING)
-
-
-def _end(volume: Volume, z: float, seen: Perspective) -> Chain:
-    footprint = Placement(volume.x, volume.y, volume.rotation).contour(volume.shape.contour())
-    ring = polygon(footprint, error=0.1).exterior.coords[:-1]
-    return closed_chain(tuple(Vertex(*seen.point(Point(x, y), z)) for x, y in ring))
+            paths = tuple(
+                Path(tuple(_ring(ring, seen) for ring in (piece.exterior, *piece.interiors)), colours.moving, pen)
+                for piece in _pieces(volume_shadow(volume, local))
+            )
+            yield Group(paths, thing_id, Layer.MOVING)
 
 
 def _zones(scene: Scene) -> Iterator[Group]:
