@@ -61,7 +61,7 @@ def title_block(subject: Subject, paper: Paper, heading: Heading) -> tuple[Node,
         nodes.extend(_row(Point(left + indent, top), height, fields, inks))
         top -= height
     code = qr_code(qr_text(subject), Point(left, bottom + 20.0), _QR, inks.ink)
-    symbol = _projection(paper.series, Point(right - 15.0, bottom + 48.0), inks)
+    symbol = _projection(paper.series, Point(right - 15.0, bottom + 48.6), inks)
     return (*nodes, code, *symbol, Path((box_outline((left, bottom, right, bottom + HEIGHT)),), pen=inks.wide))
 
 
@@ -152,14 +152,14 @@ _PROJECTION: Final[dict[Series, Callable[[Point, Inks], tuple[Node, ...]]]] = {
 
 
 def _cone(side: Point, end: Point, inks: Inks) -> tuple[Node, ...]:
-    length, small, large = 6.0, 1.5, 3.0
+    length, small, large = 5.0, 1.2, 2.4
     left, right = side.x - length / 2, side.x + length / 2
     corners = ((left, side.y - small), (right, side.y - large), (right, side.y + large), (left, side.y + small))
     cone = closed_chain(tuple(Vertex(*corner) for corner in corners))
     axes = (
         polyline(Point(left - 1.5, side.y), Point(right + 1.5, side.y)),
-        polyline(Point(end.x - 4.0, end.y), Point(end.x + 4.0, end.y)),
-        polyline(Point(end.x, end.y - 3.6), Point(end.x, end.y + 3.6)),
+        polyline(Point(end.x - 3.2, end.y), Point(end.x + 3.2, end.y)),
+        polyline(Point(end.x, end.y - 3.2), Point(end.x, end.y + 3.2)),
     )
     return (
         Path((cone,), pen=inks.pen(0.35)),

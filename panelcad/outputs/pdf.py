@@ -34,10 +34,12 @@ def write_pdf(path: Path, sheets: Sequence[Sheet], properties: Properties) -> No
 def write_pdf_to(stream: BinaryIO, sheets: Sequence[Sheet], properties: Properties) -> None:
     canvas = _canvas(stream, properties)
     painter = PdfPainter(canvas)
+    above = -1
     for number, sheet in enumerate(sheets, 1):
+        above = min(sheet.level, above + 1)
         canvas.setPageSize((sheet.width * POINTS_PER_MM, sheet.height * POINTS_PER_MM))
         canvas.bookmarkPage(f"sheet-{number}")
-        canvas.addOutlineEntry(sheet.title, f"sheet-{number}", level=sheet.level)
+        canvas.addOutlineEntry(sheet.title, f"sheet-{number}", level=above)
         painter.page(sheet.nodes)
         canvas.showPage()
     canvas.save()

@@ -24,7 +24,7 @@ from panelcad.drawing.views.section import SectionLine, section_view
 from panelcad.geometry.chord import Across as Direction
 from panelcad.geometry.contour import Chain, Rounded
 from panelcad.geometry.point import Point
-from panelcad.model.layout import PlateLayout
+from panelcad.model.layout import PlacedItem, PlateLayout
 
 _TITLE: Final = 10.0
 _NAMES: Final = 12.0
@@ -128,7 +128,7 @@ class _Section:
 
     @cached_property
     def depths(self) -> Ordinates:
-        """How deep each item in the section reaches."""
+        """How deep what the section shows of each item reaches."""
         marks = [self._depth_mark(owner, box) for owner, box in self.bodies]
         face = self.seat.point(Point(0.0, 0.0))
         is_upright = self.line.across is Direction.VERTICAL
@@ -138,7 +138,7 @@ class _Section:
 
     def _depth_mark(self, owner: str, box: Bounds) -> Mark:
         placed = next(each for each in self.plate.items if each.item.id == owner)
-        depth = max(body.far for body in placed.behind)
+        depth = max(body.far for body in placed.behind if self.line.chords(body.footprint))
         words = self.subject.number(depth)
         at = self.seat.point(self.line.place(0.0, depth))
         if self.line.across is Direction.VERTICAL:
@@ -148,9 +148,12 @@ class _Section:
     @cached_property
     def bodies(self) -> list[tuple[str, Bounds]]:
         """Items behind the sheet that the line runs through, and the boxes of what is seen of them on paper."""
-        behind = {each.item.id for each in self.plate.items if each.behind}
+        behind = {each.item.id for each in self.plate.items if self._is_cut(each)}
         groups = [group for group in self.groups if group.layer == Layer.BODIES and group.owner in behind]
         return [(group.owner, extent(group.nodes)) for group in groups]
+
+    def _is_cut(self, placed: PlacedItem) -> bool:
+        return any(self.line.chords(body.footprint) for body in placed.behind)
 
     @property
     def missing(self) -> int:
