@@ -150,3 +150,10 @@ def planning_errors(option: str) -> set[str]:
     units = equipment(SAMPLES["tourer"], SAMPLES["tourer"].option(option))
     findings = [finding for judge in PLANNERS for finding in judge(units)]
     return {finding.rule for finding in findings if finding.severity is Severity.ERROR}
+
+
+@pytest.mark.parametrize(("option", "rule"), [("classic", "web"), ("glass", "finger-room")])
+def test_what_the_shop_accepted_stands(option: str, rule: str) -> None:
+    report = check(SAMPLES["tourer"], SAMPLES["tourer"].option(option))
+    assert {accepted.finding.rule for accepted in report.accepted} == {rule}
+    assert len(report.accepted) == len(SAMPLES["tourer"].option(option).acceptances)
