@@ -43,6 +43,11 @@ class Hands:
         self.press(x, y, held=held)
         self.release(x, y, held=held)
 
+    def double_click(self, x, y) -> None:
+        self.click(x, y)
+        self._mouse(QEvent.Type.MouseButtonDblClick, self.pixel(x, y), LEFT, LEFT, NONE)
+        self.release(x, y)
+
     def drag(self, start, end, held=NONE, button=LEFT, steps=4) -> None:
         """Press, move in steps, release."""
         self.press(*start, button=button, held=held)

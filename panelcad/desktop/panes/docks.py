@@ -51,6 +51,12 @@ class Docks:
         """Raises KeyError."""
         return self._docks[pane_id]
 
+    def show_for_tool(self, tool_id: str) -> None:
+        """A tool brings the pane that bears its name."""
+        if tool_id in self._docks and self._shown:
+            self._docks[tool_id].setVisible(True)
+            self._docks[tool_id].raise_()
+
     def show_all(self, *, visible: bool) -> None:
         """Panes go away while there is no panel to work on, and come back as they were."""
         if visible == self._shown:

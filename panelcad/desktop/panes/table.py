@@ -13,6 +13,7 @@ from panelcad.desktop.panes.history import HistoryPane
 from panelcad.desktop.panes.items import ItemsPane
 from panelcad.desktop.panes.library import LibraryPane
 from panelcad.desktop.panes.options import OptionsPane
+from panelcad.desktop.panes.outline import OutlinePane
 from panelcad.desktop.panes.properties import PropertiesPane
 from panelcad.desktop.workbench import Workbench
 
@@ -40,6 +41,7 @@ PANES: Final = (
     PaneKind("items", "On the panel", Side.LEFT, 2, "Alt+2", ItemsPane),
     PaneKind("properties", "Properties", Side.RIGHT, 3, "Alt+3", PropertiesPane),
     PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", FindingsPane),
+    PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", OutlinePane),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", HistoryPane),
     PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", EquipmentPane),
     PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", OptionsPane),

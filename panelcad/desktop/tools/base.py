@@ -11,7 +11,7 @@ from panelcad.editing.groups import with_groups
 from panelcad.editing.move import move_by
 
 DRAG_PX: Final = 4.0
-_ARROWS: Final = {
+ARROWS: Final = {
     Qt.Key.Key_Left: (-1.0, 0.0),
     Qt.Key.Key_Right: (1.0, 0.0),
     Qt.Key.Key_Up: (0.0, 1.0),
@@ -49,7 +49,7 @@ class Tool:
 
     def key(self, event: QKeyEvent) -> bool:
         """True where the key was meant for the tool."""
-        if event.key() in _ARROWS:
+        if event.key() in ARROWS:
             self._nudge(event)
             return True
         return False
@@ -61,10 +61,14 @@ class Tool:
         ids = self.bench.selection.ids
         if not ids:
             return
-        step = "coarse" if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else "fine"
-        length = self.bench.settings.step(step, self.bench.unit)
-        right, up = _ARROWS[Qt.Key(event.key())]
-        dx = length * (-right if self.bench.stage.view.is_mirrored else right)
+        dx, dy = self.nudge_step(event)
         whole = with_groups(self.bench.document.option, ids)
         title = "Nudge on" if event.isAutoRepeat() else "Nudge"
-        self.bench.edit(title, lambda project, option: move_by(project, option, whole, dx, up * length))
+        self.bench.edit(title, lambda project, option: move_by(project, option, whole, dx, dy))
+
+    def nudge_step(self, event: QKeyEvent) -> tuple[float, float]:
+        """The mm of the plate that an arrow key means: a fine step, or a coarse one with Shift."""
+        step = "coarse" if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else "fine"
+        length = self.bench.settings.step(step, self.bench.unit)
+        right, up = ARROWS[Qt.Key(event.key())]
+        return length * (-right if self.bench.stage.view.is_mirrored else right), length * up

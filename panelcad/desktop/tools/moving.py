@@ -1,6 +1,7 @@
 """What dragging and placing share: a thing follows the pointer, is caught by what is near, and is judged meanwhile."""
 
 from collections.abc import Collection
+from dataclasses import replace
 from typing import Final
 
 from panelcad.desktop.canvas.gesture import Held
@@ -16,14 +17,22 @@ _REACH_PX: Final = 8.0
 
 
 class Follower:
-    """Settles moves of `moving` among everything else on the plate."""
+    """Settles moves of `moving` among everything else on the plate, and `more` that is no thing of it."""
 
-    def __init__(self, bench: Workbench, layout: Layout, ids: Collection[str], moving: Standing) -> None:
+    def __init__(
+        self,
+        bench: Workbench,
+        layout: Layout,
+        ids: Collection[str],
+        moving: Standing,
+        more: tuple[Standing, ...] = (),
+    ) -> None:
         self._bench = bench
         self._moving = moving
         plate_id = bench.stage.plate_id
         self._panel = layout.plate(plate_id).outline.bounds
-        self._field = field_around(layout, plate_id, ids, _grid(bench), standings(layout, plate_id))
+        field = field_around(layout, plate_id, ids, _grid(bench), standings(layout, plate_id))
+        self._field = replace(field, others=(*field.others, *more))
 
     def settle(self, dx: float, dy: float, held: Held, mm_per_pixel: float) -> Snap:
         """The move that is made of a wanted one, its guides shown."""

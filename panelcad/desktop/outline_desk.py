@@ -1,0 +1,59 @@
+"""The outline that is being drawn: which plate's, which of its corners is picked, and changes to it as undo steps."""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
+
+from panelcad.editing.outline import edges, outline_of, set_outline
+from panelcad.geometry.segment import Segment
+from panelcad.model.project import Project
+from panelcad.model.shape import Outline
+
+if TYPE_CHECKING:
+    from panelcad.desktop.workbench import Workbench
+
+Change = Callable[[Outline, int], Outline]
+
+
+class OutlineDesk(QObject):
+    """`changed` when another corner is picked or the outline is another one."""
+
+    changed = Signal()
+
+    def __init__(self, bench: "Workbench") -> None:
+        super().__init__()
+        self._bench = bench
+        self._corner = 0
+        bench.stage.shown.connect(self.changed)
+        bench.stage.plate_changed.connect(lambda: self.pick(0))
+        bench.document.replaced.connect(lambda: self.pick(0))
+
+    @property
+    def outline(self) -> Outline:
+        """That of the plate that is shown, corner by corner."""
+        return outline_of(self._bench.document.option.plate(self._bench.stage.plate_id).outline)
+
+    @property
+    def corner(self) -> int:
+        """The number of the picked corner; the edge that leaves it bears the same number."""
+        return min(self._corner, len(self.outline.corners) - 1)
+
+    @property
+    def edge(self) -> Segment:
+        """The edge that leaves the picked corner."""
+        return edges(self.outline)[self.corner]
+
+    def pick(self, corner: int) -> None:
+        self._corner = corner
+        self.changed.emit()
+
+    def change(self, title: str, change: Change) -> bool:
+        """Change the outline at the picked corner; a refusal is told."""
+        return self._bench.edit(title, lambda project, option: self.changed_project(project, option, change))
+
+    def changed_project(self, project: Project, option_id: str, change: Change) -> Project:
+        """The project with the outline changed at the picked corner. Raises `EditRefused`."""
+        plate_id = self._bench.stage.plate_id
+        outline = outline_of(project.option(option_id).plate(plate_id).outline)
+        return set_outline(project, option_id, plate_id, change(outline, self.corner))

@@ -1,0 +1,98 @@
+"""One drag of a corner, or of the middle of an edge; what would cross itself stays as it last was."""
+
+from panelcad.desktop.canvas.gesture import Held, Pointer
+from panelcad.desktop.canvas.handles import Grip, Handle
+from panelcad.desktop.canvas.overlay import Guide
+from panelcad.desktop.snapping import Standing
+from panelcad.desktop.tools.moving import Follower, end_of_move
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.outline import bow_through, edges, move_corner, outline_of
+from panelcad.errors import EditRefused
+from panelcad.geometry.point import Point, distance, middle
+from panelcad.geometry.segment import Arc, Segment
+from panelcad.model.shape import Outline
+from panelcad.units import format_length
+
+
+class OutlineDrag:
+    """Raises `EditRefused` where the plate's outline stays as it is."""
+
+    def __init__(self, bench: Workbench, handle: Handle, start: Pointer) -> None:
+        self._bench, self._handle = bench, handle
+        self._start = bench.stage.to_plate(start.at)
+        self._before = bench.document.project
+        self.outline = bench.outline.outline
+        self._origin = self._at(self.outline)
+        bench.outline.changed_project(self._before, bench.document.option_id, lambda outline, _: outline)
+        spot = Standing("corner", self._origin, (*self._origin, *self._origin))
+        self._follower = Follower(bench, bench.stage.layout(), (), spot, self._other_corners())
+        title = "Move a corner" if handle.grip is Grip.CORNER else "Bow an edge"
+        self._gesture = bench.document.begin(title)
+
+    def _at(self, outline: Outline) -> Point:
+        edge = edges(outline)[self._handle.number]
+        return edge.start if self._handle.grip is Grip.CORNER else edge.at(0.5)
+
+    def _other_corners(self) -> tuple[Standing, ...]:
+        spots = [Point(c.x, c.y) for i, c in enumerate(self.outline.corners) if i != self._handle.number]
+        return tuple(Standing("another corner", spot, (*spot, *spot)) for spot in spots)
+
+    def move(self, pointer: Pointer) -> None:
+        here = self._bench.stage.to_plate(pointer.at)
+        target = self._settled(Point(here.x - self._start.x, here.y - self._start.y), pointer)
+        try:
+            project = self._bench.outline.changed_project(
+                self._before, self._bench.document.option_id, lambda outline, _: self._changed(outline, target)
+            )
+        except EditRefused as refusal:
+            self._bench.told.emit(str(refusal))
+            return
+        plate = project.option(self._bench.document.option_id).plate(self._bench.stage.plate_id)
+        self.outline = outline_of(plate.outline)
+        self._gesture.propose(project)
+        self._bench.stage.preview(project)
+        self._show_measures()
+
+    def _settled(self, wanted: Point, pointer: Pointer) -> Point:
+        held = pointer.held if self._handle.grip is Grip.CORNER else Held(free=True)
+        settled = self._follower.settle(wanted.x, wanted.y, held, pointer.mm_per_pixel)
+        return self._origin.moved(settled.dx, settled.dy)
+
+    def _changed(self, outline: Outline, target: Point) -> Outline:
+        number = self._handle.number
+        if self._handle.grip is Grip.CORNER:
+            return move_corner(outline, number, target.x, target.y)
+        return bow_through(outline, number, target)
+
+    def _show_measures(self) -> None:
+        """What the edge that is bowed measures."""
+        if self._handle.grip is Grip.MIDDLE:
+            edge = edges(self.outline)[self._handle.number]
+            to_picture = self._bench.stage.to_picture
+            guide = Guide(to_picture(edge.start), to_picture(edge.end), edge_words(edge, self._bench))
+            self._bench.stage.scene.set_guides((guide,))
+
+    def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
+        end_of_move(self._bench)
+        self._gesture.finish()
+
+    def cancel(self) -> None:
+        end_of_move(self._bench)
+        self._gesture.cancel()
+        self._bench.stage.refresh()
+
+
+def rise_of(edge: Segment) -> float:
+    """How far the middle of an edge stands outside its chord, in mm."""
+    if not isinstance(edge, Arc):
+        return 0.0
+    height = distance(middle(edge.start, edge.end), edge.at(0.5))
+    return height if edge.sweep > 0 else -height
+
+
+def edge_words(edge: Segment, bench: Workbench) -> str:
+    """'straight, 12.000 in', or 'radius 30.000 in, rise 1.250 in'."""
+    if not isinstance(edge, Arc):
+        return f"straight, {format_length(edge.length, bench.unit)}"
+    radius, rise = format_length(edge.radius, bench.unit), format_length(rise_of(edge), bench.unit)
+    return f"radius {radius}, rise {rise}"
