@@ -65,7 +65,7 @@ def bend_radius(bend: Bend, setting: Setting) -> Iterator[Finding | Unknown]:
     if radii is None:
         yield Unknown("bend-radius", (plate.id,), f"the least bend radius of {plate.alloy} in this thickness")
         return
-    bounds = (Bound(radii[0], Severity.ERROR, ""), Bound(radii[1], Severity.WARNING, ""))
+    bounds = (Bound(radii[0], Severity.ERROR, _TABLE), Bound(radii[1], Severity.WARNING, _TABLE))
     bound = missed(bend.inside_radius, *bounds)
     if bound is not None:
         yield _tight(bend, bound, setting)

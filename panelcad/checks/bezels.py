@@ -1,6 +1,7 @@
 """Bezels against each other, and over screws that somebody must reach."""
 
 from collections.abc import Iterator
+from typing import Final
 
 from panelcad.checks.finding import Bound, is_short
 from panelcad.checks.nearness import in_plan
@@ -9,6 +10,8 @@ from panelcad.checks.registry import EachPair, rule
 from panelcad.checks.setting import Setting
 from panelcad.geometry.gap import TIE
 from panelcad.model.finding import Finding, Severity
+
+_REACHED: Final = "a screw that is driven from the front is reached from the front; common practice"
 
 
 @rule(
@@ -33,8 +36,7 @@ def bezels(a: Piece, b: Piece, setting: Setting) -> Iterator[Finding]:
     measures="how far the head of a screw, or of an attach screw, lies under the bezel of something else",
     looks_at=EachPair(Layer.HEADS, Layer.BEZELS, lambda _: 0.0),
     severities=(Severity.ERROR,),
-    limits=("tool_diameter",),
-    source="a screw that is driven from the front is reached from the front; common practice",
+    source=_REACHED,
 )
 def screw_under_bezel(head: Piece, bezel: Piece, setting: Setting) -> Iterator[Finding]:
     if head.part.cut == bezel.part.cut:
@@ -43,4 +45,4 @@ def screw_under_bezel(head: Piece, bezel: Piece, setting: Setting) -> Iterator[F
     if is_short(near.distance, 0.0):
         is_attach = head.part.kind is Kind.ATTACH
         problem = "Attach screw lies under a bezel" if is_attach else "Screw lies under a bezel"
-        yield near.finding("screw-under-bezel", problem, Bound(0.0, Severity.ERROR, "tool_diameter"))
+        yield near.finding("screw-under-bezel", problem, Bound(0.0, Severity.ERROR, _REACHED))

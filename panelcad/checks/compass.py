@@ -39,9 +39,9 @@ def compass(item: PlacedItem, setting: Setting) -> Iterator[Finding | Unknown]:
         axes = PlateFrame(Spot(frame.x, frame.y, frame.z), frame.tilt, frame.cant)
         spot = axes.to_plate(Spot(where.x, where.y, where.z))
         away = min((_away(body, spot) for body in item.bodies), default=math.inf)
-        bound = Bound(stated.distance, Severity.WARNING, "bezel_gap")
+        bound = Bound(stated.distance, Severity.WARNING, _WHY)
         if is_short(away, bound.required):
-            fields = of_items(setting, item) | short_of(away, bound) | {"source": _WHY}
+            fields = of_items(setting, item) | short_of(away, bound)
             yield Finding(rule="compass", problem="Item is too near the compass", **fields)
 
 

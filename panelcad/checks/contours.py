@@ -36,7 +36,7 @@ def overlap(a: Piece, b: Piece, setting: Setting) -> Iterator[Finding]:
     near = in_plan(a, b, setting)
     if near.distance >= -TIE or _is_doubled(a, b):
         return
-    yield near.finding("overlap", "Cuts overlap", _bound(a, b), acceptable=_both_old(a, b), source=_NEVER)
+    yield near.finding("overlap", "Cuts overlap", _bound(a, b), acceptable=_both_old(a, b))
 
 
 @rule(
@@ -145,7 +145,7 @@ def _crossing(contour: Contour) -> Point | None:
 
 
 def _bound(a: Piece, b: Piece) -> Bound:
-    return Bound(0.0, Severity.ADVICE if _both_old(a, b) else Severity.ERROR, "web_least_thicknesses")
+    return Bound(0.0, Severity.ADVICE if _both_old(a, b) else Severity.ERROR, _NEVER)
 
 
 def _both_old(a: Piece, b: Piece) -> bool:

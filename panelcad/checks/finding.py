@@ -8,15 +8,20 @@ from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
 from panelcad.model.layout import Feature, PlacedItem
-from panelcad.model.profile import limit_source
+from panelcad.model.profile import Profile, limit_source
 
 
 class Bound(NamedTuple):
-    """A value that must be reached, how grave it is to miss it, and the profile's limit it comes from."""
+    """A value that must be reached, how grave it is to miss it, and why: the profile's limit, or a reason in words."""
 
     required: float
     severity: Severity
     limit: str
+
+    @property
+    def why(self) -> str:
+        """The source as people read it."""
+        return str(limit_source(self.limit)) if self.limit in Profile.model_fields else self.limit
 
 
 def is_short(measured: float, required: float) -> bool:
@@ -64,5 +69,5 @@ def short_of(measured: float, bound: Bound) -> dict[str, Any]:
         "severity": bound.severity,
         "measured": measured,
         "required": bound.required,
-        "source": str(limit_source(bound.limit)),
+        "source": bound.why,
     }

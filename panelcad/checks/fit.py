@@ -116,8 +116,8 @@ _RULES: Final = {"case-through": (Severity.ERROR, _THROUGH), "opening-shows": (S
 
 def _tight(rule_id: str, problem: str, item: PlacedItem, left: Gap, setting: Setting) -> Finding:
     severity, why = _RULES[rule_id]
-    fields = of_items(setting, item) | short_of(left.distance, Bound(0.0, severity, "bezel_gap"))
-    fields |= {"where": (left.a, left.b), "source": why}
+    fields = of_items(setting, item) | short_of(left.distance, Bound(0.0, severity, why))
+    fields |= {"where": (left.a, left.b)}
     if item.item.cut is not None:
         fields |= {"items": tuple(sorted((item.item.id, item.item.cut)))}
     return Finding(

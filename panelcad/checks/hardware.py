@@ -59,7 +59,6 @@ def countersink_depth(form: HoleForm) -> float:
     looks_at=EachPair(Layer.BACKS, Layer.CUTS, lambda _: 0.0),
     severities=(Severity.ERROR,),
     source=_METAL,
-    limits=("edge_distance_plain",),
 )
 def hardware_metal(hardware: Piece, cut: Piece, setting: Setting) -> Iterator[Finding]:
     is_own_hole = hardware.owner == cut.owner and cut.feature is not None and cut.feature.kind in _HOLES
@@ -67,8 +66,8 @@ def hardware_metal(hardware: Piece, cut: Piece, setting: Setting) -> Iterator[Fi
         return
     near = in_plan(hardware, cut, setting)
     if is_short(near.distance, 0.0):
-        bound = Bound(0.0, Severity.ERROR, "edge_distance_plain")
-        yield near.finding("hardware-metal", "Hardware behind the sheet hangs over a cut", bound, source=_METAL)
+        bound = Bound(0.0, Severity.ERROR, _METAL)
+        yield near.finding("hardware-metal", "Hardware behind the sheet hangs over a cut", bound)
 
 
 _HOLES = frozenset({FeatureKind.HOLE, FeatureKind.RIVET, FeatureKind.ATTACH})
@@ -81,15 +80,14 @@ _HOLES = frozenset({FeatureKind.HOLE, FeatureKind.RIVET, FeatureKind.ATTACH})
     looks_at=EachPair(Layer.BACKS, Layer.BEYOND, lambda _: 0.0),
     severities=(Severity.WARNING,),
     source=_METAL,
-    limits=("edge_distance_plain",),
 )
 def hardware_edge(hardware: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
     if hardware.feature is None:
         return
     near = in_plan(hardware, edge, setting)
     if is_short(near.distance, 0.0):
-        bound = Bound(0.0, Severity.WARNING, "edge_distance_plain")
-        yield near.finding("hardware-edge", "Nutplate reaches over the sheet's edge", bound, source=_METAL)
+        bound = Bound(0.0, Severity.WARNING, _METAL)
+        yield near.finding("hardware-edge", "Nutplate reaches over the sheet's edge", bound)
 
 
 @rule(
@@ -99,13 +97,12 @@ def hardware_edge(hardware: Piece, edge: Piece, setting: Setting) -> Iterator[Fi
     looks_at=EachPair(Layer.BACKS, Layer.BACKS, lambda _: 0.0, lambda _: 0.0),
     severities=(Severity.ERROR,),
     source=_METAL,
-    limits=("edge_distance_plain",),
 )
 def hardware_meets(a: Piece, b: Piece, setting: Setting) -> Iterator[Finding]:
     near = in_space(a, b, setting)
     if is_short(near.distance, 0.0):
-        bound = Bound(0.0, Severity.ERROR, "edge_distance_plain")
-        yield near.finding("hardware-meets", "Hardware behind the sheet is in one place", bound, source=_METAL)
+        bound = Bound(0.0, Severity.ERROR, _METAL)
+        yield near.finding("hardware-meets", "Hardware behind the sheet is in one place", bound)
 
 
 @rule(
@@ -115,15 +112,14 @@ def hardware_meets(a: Piece, b: Piece, setting: Setting) -> Iterator[Finding]:
     looks_at=EachPair(Layer.BACKS, Layer.OBSTACLES, lambda _: 0.0, lambda _: 0.0),
     severities=(Severity.ERROR,),
     source=_METAL,
-    limits=("edge_distance_plain",),
 )
 def hardware_obstacle(hardware: Piece, obstacle: Piece, setting: Setting) -> Iterator[Finding]:
     if hardware.part.kind is Kind.ATTACH:
         return
     near = in_space(hardware, obstacle, setting)
     if is_short(near.distance, 0.0):
-        bound = Bound(0.0, Severity.ERROR, "edge_distance_plain")
-        yield near.finding("hardware-obstacle", "Nutplate meets an obstacle", bound, source=_METAL)
+        bound = Bound(0.0, Severity.ERROR, _METAL)
+        yield near.finding("hardware-obstacle", "Nutplate meets an obstacle", bound)
 
 
 @rule(

@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from typing import Any
 
 from panelcad.checks.registry import Rule
-from panelcad.checks.report import NotJudged, Verdict
-from panelcad.model.finding import Finding, Severity
+from panelcad.checks.report import NotJudged, Verdict, gravity
+from panelcad.model.finding import Finding
 
 
 def judged(rule: Rule, *subjects: Any) -> tuple[Verdict, ...]:
@@ -26,17 +26,6 @@ def worst(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
     for verdict in verdicts:
         if not isinstance(verdict, Finding):
             kept.append(verdict)
-        elif gravest is None or _gravity(verdict) < _gravity(gravest):
+        elif gravest is None or gravity(verdict) < gravity(gravest):
             gravest = verdict
     return tuple(dict.fromkeys(kept)) + ((gravest,) if gravest else ())
-
-
-_ORDER = {severity: place for place, severity in enumerate(Severity)}
-
-
-def _gravity(finding: Finding) -> tuple[int, float, str]:
-    """Smaller is worse: severity, then how far the measured value misses the required one (rounded to a nanometre)."""
-    if finding.measured is None or finding.required is None:
-        return _ORDER[finding.severity], 0.0, finding.identity
-    miss = finding.measured - finding.required
-    return _ORDER[finding.severity], round(-miss if finding.more_is_worse else miss, 6), finding.identity

@@ -1,7 +1,7 @@
 """Checking again after each edit, judging only what the edit touched. Always equal to a full check."""
 
 from panelcad.checks.bench import Bench
-from panelcad.checks.registry import load_rules
+from panelcad.checks.registry import Loaded, load_rules
 from panelcad.checks.report import CheckReport
 from panelcad.checks.run import reported, setting_of, whole_verdicts
 from panelcad.model.layout import Layout, PlateLayout, layout
@@ -9,10 +9,13 @@ from panelcad.model.project import Project
 
 
 class LiveChecker:
-    """Keeps what is known of the option checked last. Not for several threads at once."""
+    """Keeps what is known of the option checked last. Not for several threads at once.
 
-    def __init__(self) -> None:
-        self._rules = load_rules()
+    `rules` stands for all registered rules where it is not given.
+    """
+
+    def __init__(self, rules: Loaded | None = None) -> None:
+        self._rules = rules or load_rules()
         self._benches: dict[str, Bench] = {}
 
     def update(self, project: Project, option_id: str) -> CheckReport:

@@ -13,7 +13,6 @@ from panelcad.geometry.gap import Gap, edge_gap, gap
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Finding
-from panelcad.model.profile import limit_source
 from panelcad.model.travel import Turn
 
 _STEP: Final = 2.0
@@ -41,7 +40,7 @@ class Nearness(NamedTuple):
             "measured": self.distance,
             "required": bound.required,
             "where": (self.plan.a, self.plan.b),
-            "source": str(limit_source(bound.limit)),
+            "source": bound.why,
             "cure": move_apart(self.a, self.b, bound.required, gap_to),
         }
         return Finding(rule=rule, problem=problem, **fields | about(self.setting, self.a, self.b) | more)

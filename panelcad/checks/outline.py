@@ -1,6 +1,7 @@
 """The sheet's edge: cuts that leave the sheet or come too near its edge, bezels that hang over it."""
 
 from collections.abc import Iterator
+from typing import Final
 
 from panelcad.checks.finding import Bound, missed
 from panelcad.checks.nearness import in_plan
@@ -9,6 +10,9 @@ from panelcad.checks.registry import EachPair, rule
 from panelcad.checks.setting import Setting
 from panelcad.geometry.gap import TIE
 from panelcad.model.finding import Finding, Severity
+
+_INSIDE: Final = "a cut lies inside the sheet or it is no cut"
+_RESTS: Final = "a bezel rests on the sheet; common practice"
 
 
 def _reach(setting: Setting) -> float:
@@ -46,13 +50,12 @@ def outline(cut: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
     measures="how far a cut reaches over the sheet's edge",
     looks_at=EachPair(Layer.CUTS, Layer.BEYOND, lambda _: 0.0),
     severities=(Severity.ERROR,),
-    limits=("outline_least_thicknesses",),
-    source="a cut lies inside the sheet or it is no cut",
+    source=_INSIDE,
 )
 def outside(cut: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
     near = in_plan(cut, edge, setting)
     if near.distance < -TIE:
-        bound = Bound(0.0, Severity.ERROR, "outline_least_thicknesses")
+        bound = Bound(0.0, Severity.ERROR, _INSIDE)
         yield near.finding("outside", "Cut reaches over the sheet's edge", bound, acceptable=False)
 
 
@@ -62,11 +65,10 @@ def outside(cut: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
     measures="how far a bezel hangs over the sheet's edge",
     looks_at=EachPair(Layer.BEZELS, Layer.BEYOND, lambda _: 0.0),
     severities=(Severity.ERROR,),
-    limits=("bezel_gap",),
-    source="a bezel rests on the sheet; common practice",
+    source=_RESTS,
 )
 def bezel_over_edge(bezel: Piece, edge: Piece, setting: Setting) -> Iterator[Finding]:
     near = in_plan(bezel, edge, setting)
     if near.distance < -TIE:
-        bound = Bound(0.0, Severity.ERROR, "bezel_gap")
+        bound = Bound(0.0, Severity.ERROR, _RESTS)
         yield near.finding("bezel-over-edge", "Bezel hangs over the sheet's edge", bound)

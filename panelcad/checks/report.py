@@ -1,5 +1,6 @@
 """What a check reports: open findings, accepted ones, acceptances that lapsed, and rules that could not judge."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -65,10 +66,27 @@ class CheckReport:
         return sum(finding.severity is severity for finding in self.findings)
 
 
-def in_order(findings: list[Finding]) -> tuple[Finding, ...]:
-    """Findings sorted by severity, plate, place (top left first) and identity; each identity once."""
-    once = {finding.identity: finding for finding in sorted(findings, key=_sort_key, reverse=True)}
+def in_order(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """Findings sorted by severity, plate, place (top left first) and identity; of each identity only the worst."""
+    once: dict[str, Finding] = {}
+    for finding in findings:
+        other = once.setdefault(finding.identity, finding)
+        if other is not finding:
+            once[finding.identity] = min(finding, other, key=_worst_first)
     return tuple(sorted(once.values(), key=_sort_key))
+
+
+def gravity(finding: Finding) -> tuple[int, float, str]:
+    """Smaller is worse: severity, then how far the measured value misses the required one (rounded to a nanometre)."""
+    if finding.measured is None or finding.required is None:
+        return _ORDER[finding.severity], 0.0, finding.identity
+    miss = finding.measured - finding.required
+    return _ORDER[finding.severity], round(-miss if finding.more_is_worse else miss, 6), finding.identity
+
+
+def _worst_first(finding: Finding) -> tuple[int, float, str, str]:
+    """Two findings alike in all but their places are told apart by their whole text, never by who came first."""
+    return *gravity(finding), finding.model_dump_json()
 
 
 def _sort_key(finding: Finding) -> tuple[int, str, float, float, str]:

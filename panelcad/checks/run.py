@@ -40,7 +40,7 @@ def reported(laid: Layout, verdicts: Iterable[Verdict], loaded: Loaded) -> Check
     broken = {NotJudged(name, reason) for name, reason in loaded.failures}
     broken.update(verdict for verdict in every if isinstance(verdict, NotJudged))
     unknown = {verdict for verdict in every if isinstance(verdict, Unknown)}
-    findings = in_order([verdict for verdict in every if isinstance(verdict, Finding)])
+    findings = in_order(verdict for verdict in every if isinstance(verdict, Finding))
     still_open, accepted, lapsed = sort_out(findings, laid)
     return CheckReport(
         laid.project,

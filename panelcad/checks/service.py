@@ -38,12 +38,14 @@ def _in_the_way(
 @rule(
     "slide-out",
     title="Way out of a rack unit",
-    measures="gap between a unit pulled out of its tray, toward the pilot, and the bezel of something else",
+    measures="gap between a unit pulled out of its tray, and the bezel of something outside its stack",
     looks_at=_slide(Layer.BEZELS),
     severities=(Severity.ERROR,),
     limits=("slide_clearance",),
 )
 def slide_out(way: Piece, bezel: Piece, setting: Setting) -> Iterator[Finding]:
+    if way.part.cut is not None and way.part.cut == bezel.part.cut:
+        return
     bound = Bound(setting.profile.slide_clearance, Severity.ERROR, "slide_clearance")
     yield from _in_the_way("slide-out", "A bezel is in the way of a unit's tray", (way, bezel), bound, setting)
 

@@ -1,6 +1,7 @@
 """Stacks: units one above the other in one opening, between one pair of rails."""
 
 from collections.abc import Iterator
+from typing import Final
 
 from panelcad.checks.finding import Bound, is_short, missed, of_items
 from panelcad.checks.parts import Fitting, Kind
@@ -11,6 +12,8 @@ from panelcad.model.cutout import Opening, RackUnit
 from panelcad.model.finding import Cure, Finding, Severity
 from panelcad.model.layout import PlacedItem
 from panelcad.model.profile import limit_source
+
+_RAILS: Final = "units of 6.25 in width stand between rails 6.30 in apart, as published in builders' articles"
 
 
 @rule(
@@ -48,8 +51,7 @@ def stack_height(fitting: Fitting, setting: Setting) -> Iterator[Finding]:
     measures="width of the opening against the width of the units and the distance of their rails",
     looks_at=EachPart((Kind.FITTING,)),
     severities=(Severity.ERROR, Severity.WARNING),
-    limits=("stack_clearance",),
-    source="units of 6.25 in width stand between rails 6.30 in apart, as published in builders' articles",
+    source=_RAILS,
 )
 def rail_width(fitting: Fitting, setting: Setting) -> Iterator[Finding]:
     stack = _stack(fitting)
@@ -57,8 +59,8 @@ def rail_width(fitting: Fitting, setting: Setting) -> Iterator[Finding]:
     if not stack or opening is None:
         return
     bounds = (
-        Bound(max(rack.width for _, rack in stack), Severity.ERROR, "stack_clearance"),
-        Bound(max(rack.rail_distance for _, rack in stack), Severity.WARNING, "stack_clearance"),
+        Bound(max(rack.width for _, rack in stack), Severity.ERROR, _RAILS),
+        Bound(max(rack.rail_distance for _, rack in stack), Severity.WARNING, _RAILS),
     )
     bound = missed(opening[0], *bounds)
     if bound is not None:

@@ -22,4 +22,5 @@ class Source(Record):
     text: Name
 
     def __str__(self) -> str:
-        return f"{self.text} ({self.standing.value})"
+        standing = self.standing.value
+        return self.text if standing in self.text.lower() else f"{self.text} ({standing})"
