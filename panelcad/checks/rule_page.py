@@ -22,8 +22,8 @@ aircraft. A panel may be primary structure, and nothing here judges its strength
 unknown, and unknown is never safe. A rule that broke is reported as not judged, never as passed.
 
 An **error** means: do not cut. A **warning** is a thing that an inspector would ask about. **Advice** may stand. An
-exact tie passes. A finding may be accepted with a reason and initials; the acceptance lapses when a part it names changes or
-the measured value gets worse by more than 0.01 mm. What can never be right cannot be accepted.
+exact tie passes. A finding may be accepted with a reason and initials; the acceptance lapses when a part it names
+changes or the measured value gets worse by more than 0.01 mm. What can never be right cannot be accepted.
 
 A shop's own limits are a TOML file; a value marked *from memory* or *shop setting* is one to look at first. How to
 write it, and how another package adds rules: [own-rules.md](own-rules.md).
