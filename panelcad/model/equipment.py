@@ -151,6 +151,8 @@ class EquipmentUnit(Record):
     tanks: Annotated[int, Field(ge=1, le=8)] = 1
     """How many tanks its fuel quantity reading is for."""
     power: Power = Power.ELECTRICAL
+    unpowered: tuple[Function, ...] = ()
+    """What it still gives without electrical power: the pointer of an encoding altimeter, a slip ball."""
     duty: Duty = Duty.CONTINUOUS
     phases: tuple[Phase, ...] = ALL_PHASES
     draw_14: Draw | None = None
@@ -173,6 +175,8 @@ class EquipmentUnit(Record):
             raise ValueError("a cutout for a unit on the panel, and none for a unit elsewhere, is expected")
         for need in self.needs:
             self._need_makes_sense(need)
+        if not set(self.unpowered) <= set(self.provides):
+            raise ValueError(f"unit '{self.name}' gives something without power that it does not provide")
         for listed in (self.provides, self.supplies, self.controls, self.phases):
             if len(set(listed)) != len(listed):
                 raise ValueError(f"unit '{self.name}' lists something twice")

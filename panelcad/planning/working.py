@@ -32,14 +32,25 @@ class Working:
 
 @lru_cache(maxsize=2048)
 def working(equipment: Equipment, failed: frozenset[str] = NONE, dark: frozenset[str] = NONE) -> Working:
-    """What works when the units `failed` are broken and the units `dark` get no electrical power."""
-    alive = [f for f in equipment.units if f.id not in failed and not (f.id in dark and goes_dark(f))]
+    """What works when the units `failed` are broken and the units `dark` get no electrical power.
+
+    Of a dark unit what needs no power goes on; it supplies and controls nothing.
+    """
+    sound = [f for f in equipment.units if f.id not in failed]
+    alive = [f for f in sound if not (f.id in dark and goes_dark(f))]
     while True:
-        still = [f for f in alive if all(is_met(need, others(alive, f), equipment) for need in vital_needs(f))]
+        still = [f for f in alive if _has_what_it_needs(f, alive, equipment)]
         if len(still) == len(alive):
             break
         alive = still
-    return Working({f.id: _provided(f, others(alive, f), equipment) for f in alive})
+    half = [f for f in sound if f.unit.unpowered and f not in alive and _has_what_it_needs(f, alive, equipment)]
+    given = {f.id: _provided(f, others(alive, f), equipment) for f in alive}
+    given |= {f.id: _provided(f, others(alive, f), equipment) & frozenset(f.unit.unpowered) for f in half}
+    return Working({f.id: given[f.id] for f in equipment.units if f.id in given})
+
+
+def _has_what_it_needs(fitted: Fitted, alive: list[Fitted], equipment: Equipment) -> bool:
+    return all(is_met(need, others(alive, fitted), equipment) for need in vital_needs(fitted))
 
 
 def goes_dark(fitted: Fitted) -> bool:

@@ -33,6 +33,7 @@ def test_mass_may_be_written_with_its_unit() -> None:
         ({"supplies": ("air data",), "needs": ({"supply": "air data"},)}, "a circular need"),
         ({"needs": ({"supply": "air data", "for_functions": ("altitude",)},)}, "which it does not provide"),
         ({"needs": ({},)}, "either a supply or a controller"),
+        ({"unpowered": ("COM",)}, "gives something without power that it does not provide"),
         ({"place": "panel"}, "a cutout for a unit on the panel"),
         ({"provides": ("COM", "COM")}, "lists something twice"),
     ],

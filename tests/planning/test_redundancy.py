@@ -96,6 +96,16 @@ def test_a_dead_bus_takes_the_buses_it_feeds() -> None:
     assert Function.GPS_POSITION not in left["avionics"]
 
 
+def test_an_encoding_altimeters_pointer_needs_no_power() -> None:
+    unit = kit.unit(
+        "alt", provides=("altitude", "altitude reporting"), supplies=("pressure altitude",), unpowered=("altitude",)
+    )
+    needy = kit.unit("xpdr", provides=("transponder",), power="none", needs=({"supply": "pressure altitude"},))
+    equipment = kit.fitted(unit, needy)
+    left = working(equipment, dark=frozenset({"alt"}))
+    assert left.functions == {"alt": {Function.ALTITUDE}}
+
+
 def test_after_the_only_alternator_the_battery_keeps_what_is_kept() -> None:
     items = (on("navigator", "avionics"), on("navcom", "main", after_failure="kept"))
     equipment = kit.fitted(NAVIGATOR, NAVCOM, items=items, planning={"electrical": SYSTEM})
@@ -153,10 +163,12 @@ def any_equipment(draw: st.DrawFn) -> Equipment:
         supplies = draw(SUPPLIES)
         needs = tuple({"supply": s} for s in sorted(draw(SUPPLIES) - supplies))
         power = draw(st.sampled_from(["electrical", "vacuum", "none", "electrical with its own battery"]))
+        provides = tuple(sorted(draw(FUNCTIONS)))
         units.append(
             kit.unit(
                 f"u{i}",
-                provides=tuple(sorted(draw(FUNCTIONS))),
+                unpowered=provides[:1],
+                provides=provides,
                 supplies=tuple(sorted(supplies)),
                 needs=needs,
                 power=power,
