@@ -251,3 +251,49 @@ def test_plan_into_a_file_is_one_sentence(run, clean: Project, tmp_path: Path) -
     code, _, complaint = run("plan", stored(clean, tmp_path), "--option", "new", "--to", tmp_path / "taken" / "in")
     assert code == 2
     assert "it cannot be made" in complaint
+
+
+def test_a_released_file_is_verified_and_a_changed_one_differs(run, clean: Project, tmp_path: Path) -> None:
+    file = stored(clean, tmp_path)
+    code, printed, _ = run("release", file, "--option", "new", "--to", tmp_path, "--dxf", "R12", "--dxf", "back")
+    dxf = tmp_path / "new-A" / "new-A-main.dxf"
+    assert (code, str(dxf) in printed) == (0, True)
+    assert b"AC1009" in dxf.read_bytes()
+
+    code, printed, _ = run("verify", file, dxf)
+    assert (code, "revision A" in printed, "back face up" in printed) == (0, True, True)
+    dxf.write_text(dxf.read_text().replace("CIRCLE", "POINT"))
+    code, printed, _ = run("verify", file, dxf, "--json")
+    assert (code, json.loads(printed)["differences"][0]["kind"]) == (1, "missing")
+
+
+def test_papers_and_folders_are_verified_too(run, clean: Project, tmp_path: Path) -> None:
+    file = stored(clean, tmp_path)
+    run("release", file, "--option", "new", "--to", tmp_path)
+    folder = tmp_path / "new-A"
+
+    assert run("verify", file, folder)[0] == 0
+    code, printed, _ = run("verify", file, folder / "new-A-drawing.pdf")
+    assert (code, "revision A" in printed) == (0, True)
+    (folder / "new-A-changes.txt").write_text("other")
+    assert run("verify", file, folder)[0] == 1
+    code, _, complained = run("verify", file, tmp_path / "none.dxf")
+    assert (code, "cannot be read" in complained) == (2, True)
+
+
+def test_a_released_option_is_revised_with_a_reason(run, clean: Project, tmp_path: Path) -> None:
+    file = stored(clean, tmp_path)
+    run("release", file, "--option", "new", "--to", tmp_path)
+
+    code, printed, _ = run("revise", file, "--option", "new", "--reason", "one more gauge")
+    assert (code, "Revision B" in printed) == (0, True)
+    assert run("revise", file, "--option", "new", "--reason", "again")[0] == 2
+
+
+def test_the_help_names_every_choice_for_a_cutting_file(run, clean: Project, tmp_path: Path) -> None:
+    from panelcad.cli.papers import DXF_HELP
+    from panelcad.outputs.dxf_choices import CHOICES, LEFT_OUT
+
+    assert DXF_HELP.endswith(f": {', '.join((*CHOICES, *LEFT_OUT))}.")
+    code, _, complained = run("release", stored(clean, tmp_path), "--option", "new", "--to", tmp_path, "--dxf", "R13")
+    assert (code, "choice for a cutting file 'R13'" in complained) == (2, True)

@@ -5,6 +5,7 @@ import sys
 import traceback
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from datetime import datetime
 from pathlib import Path
 from typing import Annotated, Any, Final
 
@@ -88,6 +89,11 @@ def make_folder(folder: Path) -> None:
     except OSError as error:
         problem = f"the folder cannot be made ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
+
+
+def today() -> str:
+    """The day it is here, as YYYY-MM-DD."""
+    return datetime.now().astimezone().date().isoformat()
 
 
 def print_json(value: Any) -> None:

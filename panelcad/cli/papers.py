@@ -1,8 +1,7 @@
 """Papers: what goes to the machinist and the inspector, and what the owner is shown."""
 
-from datetime import datetime
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, Final
 
 import typer
 from rich.markup import escape
@@ -13,6 +12,12 @@ from panelcad.cli.base import (
     app,
     out,
     progress,
+    today,
+)
+
+DXF_HELP: Final = (
+    "A choice for the cutting files; may be given again: R12, R2000, R2010, R2018, mm, in, front, back, datum, corner, "
+    "relief, lead-ins, marks, no-cuts, no-drills, no-engraving, no-reference."
 )
 
 
@@ -22,6 +27,7 @@ def release(
     option: Annotated[str, typer.Option("--option", metavar="NAME", help="The option to release.")],
     to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the papers; made where missing.")],
     by: Annotated[str, typer.Option("--by", metavar="WHO", help="Who releases it, for the release log.")] = "",
+    dxf: Annotated[list[str] | None, typer.Option("--dxf", metavar="WORD", help=DXF_HELP)] = None,
     draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
 ) -> None:
     """Write all papers of one option: cutting files, drawing, manifest. Refuses while errors are open.
@@ -29,6 +35,7 @@ def release(
     The release is entered in the project's log; the same geometry is issued again under the same letter.
     """
     from panelcad.outputs import release as releasing  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
     from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
     from panelcad.store.project_file import load, save  # noqa: PLC0415
 
@@ -38,8 +45,8 @@ def release(
             files = releasing.draft(project, option, to, ReleaseOptions(tell=tell))
             said = "draft, not for cutting"
         else:
-            today = datetime.now().astimezone().date().isoformat()
-            issued = releasing.release(project, option, to, today, ReleaseOptions(by=by, tell=tell))
+            options = ReleaseOptions(by=by, dxf=chosen_options(dxf or ()), tell=tell)
+            issued = releasing.release(project, option, to, today(), options)
             save(issued.project, file)
             files, again = issued.files, ", as issued before" if issued.was_reissued else ""
             said = f"revision {issued.stamp.revision} of {issued.stamp.on}{again}"

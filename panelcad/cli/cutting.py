@@ -1,0 +1,88 @@
+"""After a release: hold a file or a paper against the project, and open the next revision."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+from rich.markup import escape
+
+from panelcad.cli.base import AsJson, File, app, exit_for, out, print_json, progress, today
+from panelcad.units import LengthUnit
+
+if TYPE_CHECKING:
+    from panelcad.model.project import Project
+
+
+@app.command(epilog="Example: panelcad verify tourer.panel.json from-the-machinist.dxf")
+def verify(
+    file: File,
+    held: Annotated[Path, typer.Argument(metavar="PAPER", help="A DXF, another paper, or a release's folder.")],
+    option: Annotated[str | None, typer.Option("--option", metavar="NAME", help="Where the DXF names none.")] = None,
+    unit: Annotated[LengthUnit | None, typer.Option("--unit", help="Where the DXF states none.")] = None,
+    as_json: AsJson = False,  # noqa: FBT002
+) -> None:
+    """Hold a DXF against the project: exit code 0 the same, 1 differs, 2 unusable.
+
+    Of any other paper it says which revision it is of; of a folder, whether it is as its manifest says.
+    """
+    from panelcad.store.project_file import load  # noqa: PLC0415
+
+    project = load(file)
+    if held.is_dir():
+        _verify_folder(held)
+    elif held.suffix.lower() != ".dxf":
+        _verify_paper(project, held)
+    else:
+        _verify_dxf(project, held, option, unit, as_json=as_json)
+
+
+def _verify_dxf(project: "Project", held: Path, option: str | None, unit: LengthUnit | None, *, as_json: bool) -> None:
+    from panelcad.outputs.verify import VerifyOptions  # noqa: PLC0415 - loads ezdxf
+    from panelcad.outputs.verify import verify as hold  # noqa: PLC0415
+    from panelcad.outputs.verify_plain import verify_as_plain  # noqa: PLC0415
+    from panelcad.outputs.verify_words import verify_text  # noqa: PLC0415
+
+    wanted = project.option(option).id if option else None
+    with progress("Verifying"):
+        report = hold(project, held, VerifyOptions(option=wanted, unit=unit))
+    if as_json:
+        print_json(verify_as_plain(report))
+    else:
+        out.print(escape(verify_text(report)), end="")
+    exit_for(not report.is_same)
+
+
+def _verify_paper(project: "Project", held: Path) -> None:
+    from panelcad.outputs.verify_paper import paper_revision  # noqa: PLC0415
+
+    revision = paper_revision(project, held)
+    out.print(escape(f"{held}: {revision.text}"))
+    exit_for(not revision.is_current)
+
+
+def _verify_folder(folder: Path) -> None:
+    from panelcad.outputs.verify_paper import folder_faults  # noqa: PLC0415
+
+    faults = folder_faults(folder)
+    for name in faults:
+        out.print(escape(f"{folder / name}: missing, or not as it was released"))
+    if not faults:
+        out.print(escape(f"{folder}: every file is as it was released"))
+    exit_for(bool(faults))
+
+
+@app.command(epilog="Example: panelcad revise tourer.panel.json --option glass --reason 'second display added'")
+def revise(
+    file: File,
+    option: Annotated[str, typer.Option("--option", metavar="NAME", help="The released option.")],
+    reason: Annotated[str, typer.Option("--reason", metavar="TEXT", help="Why it changes.")],
+    by: Annotated[str, typer.Option("--by", metavar="WHO", help="Who opens the revision.")] = "",
+) -> None:
+    """Open the next revision of a released option, which is locked until then."""
+    from panelcad.editing.revision import open_revision  # noqa: PLC0415
+    from panelcad.store.project_file import load, save  # noqa: PLC0415
+
+    project = open_revision(load(file), option, reason, today(), by)
+    save(project, file)
+    opened = project.opened_revisions[-1]
+    out.print(f"Revision {opened.revision} of option [bold]{escape(opened.option)}[/] is open.")
