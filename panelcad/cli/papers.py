@@ -67,8 +67,8 @@ def preview(
     from panelcad.store.project_file import load  # noqa: PLC0415
 
     project = load(file)
-    with progress("Drawing"):
-        files = write_preview(project, to, PreviewOptions(width_px=width))
+    with progress("Drawing") as tell:
+        files = write_preview(project, to, PreviewOptions(width_px=width, tell=tell))
     for path in files:
         out.print(str(path))
     out.print(CAUTION, style="dim")

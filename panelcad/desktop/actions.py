@@ -53,15 +53,27 @@ MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "&View", "&Tools", "&Hel
 
 def all_actions() -> tuple[Action, ...]:
     """Every action, in the order of the menus."""
-    from panelcad.desktop.commands import arrange, clipboard, edit, file, help_, placing, tools, view  # noqa: PLC0415 - they import this
+    from panelcad.desktop.commands import (  # noqa: PLC0415 - they import this
+        arrange,
+        clipboard,
+        edit,
+        file,
+        help_,
+        placing,
+        show,
+        tools,
+        view,
+    )
 
     return (
         *file.ACTIONS,
+        *show.FILE_ACTIONS,
         *edit.ACTIONS[:2],
         *clipboard.ACTIONS,
         *edit.ACTIONS[2:],
         *placing.ACTIONS,
         *arrange.ACTIONS,
+        *show.VIEW_ACTIONS,
         *view.ACTIONS,
         *tools.actions(),
         *help_.ACTIONS,

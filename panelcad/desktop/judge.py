@@ -81,7 +81,7 @@ class Judge(QObject):
         return self._checker.update(order.project, order.option_id)
 
     def _take(self, finished: "Future[CheckReport]") -> None:
-        if finished is not self._running:
+        if finished is not self._running or finished.cancelled():
             return
         self._running = None
         if self._next is not None:

@@ -50,6 +50,8 @@ class Workbench(QObject):
         self.stage = Stage(document, self.selection, self.judge, self.theme)
         self.view = PanelView(self.stage.scene, self.theme)
         self.outline = OutlineDesk(self)
+        self.flipped_from = ""
+        """The option that was shown before one flipped to the panel as found."""
         self._catalogue: Catalogue | None = None
 
     @property

@@ -1,5 +1,6 @@
 """What surrounds the instruments in a picture: edge trim, glareshield, yokes in outline."""
 
+import math
 from functools import lru_cache
 from typing import Final
 
@@ -42,12 +43,10 @@ def edge_trim(outline: Contour, trim: Trim) -> tuple[Node, ...]:
 def glareshield(outline: Contour) -> Group:
     """A padded roll above the panel that follows its upper edge, and the shadow it throws on the sheet."""
     edge = upper_edge(outline)
-    over_trim = _widened(edge)
     shade = tuple(
-        Path((_between(edge, edge, 4.0, -depth),), SHADOW._replace(opacity=26))
-        for depth in (8.0, 12.0, 17.0, 23.0, 30.0)
+        Path((_between(edge, 4.0, -depth),), SHADOW._replace(opacity=26)) for depth in (8.0, 12.0, 17.0, 23.0, 30.0)
     )
-    roll = _between(over_trim, edge, _RISE, -_LIP)
+    roll = _between(edge, _RISE, -_LIP)
     top, low = max(p.y for p in edge) + _RISE, min(p.y for p in edge) - _LIP
     fill = LinearGradient(
         Point(0.0, top),
@@ -57,12 +56,6 @@ def glareshield(outline: Contour) -> Group:
     seam = polyline(*(p.moved(0.0, 0.45 * _RISE) for p in edge))
     stitches = Path((seam,), None, Pen(ink("#55585c"), 0.7, dashes=(3.2, 2.2)))
     return Group((*shade_clipped(shade, outline), Path((roll,), fill), stitches))
-
-
-def _widened(edge: list[Point], by: float = 4.0) -> list[Point]:
-    """The edge stretched a little beyond both ends, over the trim."""
-    middle, half = (edge[0].x + edge[-1].x) / 2, (edge[-1].x - edge[0].x) / 2
-    return [Point(middle + (p.x - middle) * (1 + by / half), p.y) for p in edge]
 
 
 def shade_clipped(shade: tuple[Path, ...], outline: Contour) -> tuple[Node, ...]:
@@ -86,10 +79,18 @@ def _without_sides(edge: list[Point], low: float, high: float) -> list[Point]:
     return [p for p in edge if p.y >= floor] or edge
 
 
-def _between(upper: list[Point], lower: list[Point], above: float, below: float) -> Contour:
-    top = [Vertex(p.x, p.y + above) for p in upper]
-    low = [Vertex(p.x, p.y + below) for p in reversed(lower)]
-    return closed_chain((*low, *top))
+def _between(edge: list[Point], above: float, below: float) -> Contour:
+    """The strip from `below` to `above` the edge; it thins out toward its ends."""
+    shares = [_thinned(p, edge) for p in edge]
+    top = [Vertex(p.x, p.y + above * share) for p, share in zip(edge, shares, strict=True)]
+    low = [Vertex(p.x, p.y + below * share) for p, share in zip(edge, shares, strict=True)]
+    return closed_chain((*reversed(low), *top))
+
+
+def _thinned(at: Point, edge: list[Point]) -> float:
+    """1 in the middle, less along the last 40 mm of either end."""
+    near = min(at.x - edge[0].x, edge[-1].x - at.x)
+    return 0.12 + 0.88 * math.sin(min(1.0, near / 40.0) * math.pi / 2)
 
 
 def yokes(parts: tuple[MovingPart, ...]) -> tuple[Group, ...]:

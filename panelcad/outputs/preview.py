@@ -1,6 +1,6 @@
 """Everything an owner is shown, written to a folder: pictures of every option, the proposal, the page."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
@@ -29,13 +29,18 @@ class PictureKind(StrEnum):
     SVG = "svg"
 
 
+def _silent(_words: str) -> None:
+    """Nobody wants to hear."""
+
+
 @dataclass(frozen=True)
 class PreviewOptions:
-    """Width of the pictures in pixels, and the light they are shown in."""
+    """Width of the pictures in pixels, and the light they are shown in; `tell` hears what is being written."""
 
     width_px: int = USUAL_WIDTH
     lights: tuple[str, ...] = ("day", "night")
     kinds: tuple[PictureKind, ...] = tuple(PictureKind)
+    tell: Callable[[str], None] = _silent
 
 
 _DEFAULTS: Final = PreviewOptions()
@@ -50,8 +55,11 @@ def write_preview(project: Project, folder: Path | str, options: PreviewOptions 
     place = _made(Path(folder))
     written: list[Path] = []
     for option in project.all_options:
+        options.tell(f"Drawing {option.name}")
         written.extend(_pictures(project, option, place, options))
+    options.tell("Writing the proposal")
     export_proposal(project, place / "proposal.pdf")
+    options.tell("Writing the page")
     write_owner_page(project, place / "panel.html")
     return (*written, place / "proposal.pdf", place / "panel.html")
 

@@ -70,7 +70,7 @@ def release_option(parts: Parts) -> None:
 def _release(parts: Parts, folder: Path, by: str) -> None:
     document = parts.bench.document
     today = datetime.now(tz=UTC).astimezone().date().isoformat()
-    with _Progress(parts.window) as progress:
+    with Progress(parts.window) as progress:
         options = ReleaseOptions(by=by, tell=progress.tell)
         released = release(document.project, document.option_id, folder, today, options)
     if not released.was_reissued:
@@ -86,7 +86,7 @@ def _offer_draft(parts: Parts, folder: Path, by: str, refusal: str) -> None:
     if parts.asking.choice("Not released", refusal, detail, write, leave) != write:
         return
     document = parts.bench.document
-    with _Progress(parts.window) as progress:
+    with Progress(parts.window) as progress:
         files = draft(document.project, document.option_id, folder, ReleaseOptions(by=by, tell=progress.tell))
     parts.bench.told.emit(f"Wrote {files[0]}")
     _show_folder(folder)
@@ -109,17 +109,18 @@ def _suggested_folder(parts: Parts) -> Path:
     return parts.desk.folder() / "released"
 
 
-class _Progress:
-    """Says which paper is being written."""
+class Progress:
+    """Says what is being written."""
 
-    def __init__(self, parent: QWidget) -> None:
-        self._dialog = QProgressDialog("Checking the option", "", 0, 0, parent)
-        self._dialog.setWindowTitle("Releasing")
+    def __init__(self, parent: QWidget, title: str = "Releasing", first: str = "Checking the option") -> None:
+        self._first = first
+        self._dialog = QProgressDialog(first, "", 0, 0, parent)
+        self._dialog.setWindowTitle(title)
         self._dialog.setCancelButton(None)
         self._dialog.setMinimumDuration(400)
 
-    def __enter__(self) -> "_Progress":
-        self.tell("Checking the option")
+    def __enter__(self) -> "Progress":
+        self.tell(self._first)
         return self
 
     def tell(self, words: str) -> None:

@@ -34,7 +34,13 @@ _COLOURS = {
     "yellow": AMBER,
     "blue": ink("#3f86e6"),
     "white": WHITE,
+    "down": GREEN,
+    "unsafe": RED,
+    "warning": RED,
+    "failure": RED,
+    "fire": RED,
 }
+"""Words of a name and their colour: 14 CFR 23.1322 has red for warning, amber for caution, green for safe."""
 
 
 def reach(frame: Frame) -> float:
@@ -180,7 +186,7 @@ def draw_outlet(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
 
 
 def draw_lamp(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
-    """A lamp in its bezel; its colour is the one its name says, else amber."""
+    """A lamp in its bezel, off as in a flight without trouble; its colour is what its name says, else amber."""
     c, r = frame.centre, reach(frame)
     colour = _named_colour(frame.label, AMBER)
     lens = RadialGradient(
@@ -191,7 +197,7 @@ def draw_lamp(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
         disc(c, r, ink("#9a9ea3")),
         ring(c, r, 0.86 * r, ink("#5c6065")),
         disc(c, 0.78 * r, DARK),
-        Group((disc(c, 0.72 * r, lens),), layer=SCREEN),
+        disc(c, 0.72 * r, lens),
         disc(c.moved(-0.26 * r, 0.3 * r), 0.16 * r, GLINT._replace(opacity=110)),
     )
 

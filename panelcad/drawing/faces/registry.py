@@ -19,6 +19,7 @@ from panelcad.drawing.faces import (
     heading,
     navigator,
     plates,
+    radar,
     radio,
     turn,
     vertical_speed,
@@ -294,6 +295,12 @@ KINDS: Final[tuple[FaceKind, ...]] = (
         console.draw_annunciators,
         "Lights up what needs attention: red at once, amber soon.",
     ),
+    FaceKind(
+        "weather radar",
+        ("weather radar", "radar display", "radar"),
+        radar.draw,
+        "Rain ahead, from the aircraft's own radar: green light, yellow moderate, red heavy.",
+    ),
     FaceKind("clock", ("clock", "chronometer"), plates.draw_meter, "The time.", clock.draw),
     FaceKind("digital clock", ("digital clock",), plates.draw_meter, "The time and a timer.", plates.draw_clock),
     FaceKind(
@@ -382,7 +389,6 @@ HARDWARE: Final = {
     "outlets": ("outlet",),
     "placards": ("placard",),
     "push-buttons": ("push",),
-    "rail-panels": ("rail panel",),
     "rocker-switches": ("rocker",),
     "rotary-controls": ("rotary",),
     "toggle-switches": ("toggle",),
