@@ -66,7 +66,7 @@ VIEW_ACTIONS: Final = (
         "&View",
         0,
         _flip,
-        "F9",
+        "F4",
         _has_options,
         hint="Shows the panel as found, and with the same key the option again",
     ),

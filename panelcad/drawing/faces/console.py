@@ -115,7 +115,7 @@ def _autopilot_square(frame: Frame, area: Box, flight: Flight) -> tuple[Node, ..
 
 
 def _engaged(screen: Box, flight: Flight) -> tuple[Node, ...]:
-    height = min(0.4 * screen.height, 0.05 * screen.width)
+    height = min(0.4 * screen.height, 0.04 * screen.width)
     return (
         words_left("AP  HDG  ALT", screen.at(0.05, 0.5), height, LIME, Face.BOLD),
         words_left(f"{flight.heading_bug:03.0f}°", screen.at(0.55, 0.5), height, CYAN, Face.BOLD),

@@ -45,10 +45,12 @@ class Frame:
         return tuple(_spot(contour) for contour in self.knobs)
 
     def between_knobs(self, margin: float) -> tuple[float, float]:
-        """The free width between the knobs on the left and those on the right, `margin` mm off them and the edges."""
+        """The free width between knobs and screws on the left and on the right, `margin` mm off them and the edges."""
         x1, _, x2, _ = self.outline.bounds
-        left = [at.x + r for at, r in self.spots if at.x < self.centre.x]
-        right = [at.x - r for at, r in self.spots if at.x > self.centre.x]
+        aside = 0.3 * self.width
+        taken = (*self.spots, *((screw.at, screw.head / 2) for screw in self.screws))
+        left = [at.x + r for at, r in taken if at.x < self.centre.x - aside]
+        right = [at.x - r for at, r in taken if at.x > self.centre.x + aside]
         return max([x1, *left]) + margin, min([x2, *right]) - margin
 
     @property
