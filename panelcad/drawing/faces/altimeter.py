@@ -60,9 +60,12 @@ def _setting(dial: Dial, flight: Flight) -> tuple[Node, ...]:
 
 
 def setting_knob(frame: Frame) -> Point:
-    """Where the setting knob stands: the first knob of the cutout, else the lower left corner of the bezel."""
+    """Where the setting knob stands: the first knob of the cutout, else over the screw at the lower left."""
     if frame.knobs:
         return frame.spots[0][0]
+    lower_left = [spot.at for spot in frame.screws if spot.at.x < frame.centre.x and spot.at.y < frame.centre.y]
+    if lower_left:
+        return lower_left[0]
     x1, y1, _, _ = frame.outline.bounds
     reach = 0.13 * frame.width
     return Point(x1 + reach, y1 + reach)

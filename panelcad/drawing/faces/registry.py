@@ -331,7 +331,9 @@ KINDS: Final[tuple[FaceKind, ...]] = (
         plates.draw_small_switch_plate,
         "Arms and tests the emergency locator transmitter.",
     ),
-    FaceKind("toggle", ("toggle switch", "switch"), hardware.draw_toggle, "Switches {label} on and off."),
+    FaceKind(
+        "toggle", ("toggle switch", "toggle breaker", "switch"), hardware.draw_toggle, "Switches {label} on and off."
+    ),
     FaceKind("rocker", ("rocker switch",), hardware.draw_rocker, "Switches {label} on and off."),
     FaceKind("rotary", ("rotary", "dimmer", "selector", "potentiometer"), hardware.draw_rotary, "Sets {label}."),
     FaceKind("push", ("push button",), hardware.draw_push, "Push for {label}."),
@@ -379,7 +381,7 @@ _LABELLED: Final = frozenset(
 )
 HARDWARE: Final = {
     "blanks": ("blank",),
-    "breakers": ("breaker",),
+    "breakers": ("breaker", "toggle"),
     "coaxial-connectors": ("coaxial",),
     "d-subminiature": ("connector",),
     "engine-controls": ("pull",),
