@@ -9,7 +9,7 @@ from typing import Final
 
 import shapely
 
-from panelcad.drawing.box import grown, size
+from panelcad.drawing.box import grown, overlap, size
 from panelcad.drawing.box import middle as middle_of
 from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path
 from panelcad.drawing.ground import Boxes
@@ -111,7 +111,7 @@ class Ground:
 
     def __init__(self, texts: Iterable[Bounds], lines: Iterable[shapely.LineString], area: Bounds) -> None:
         self._texts = Boxes(texts)
-        self._leaders: list[shapely.LineString] = []
+        self._leaders: list[tuple[Bounds, shapely.LineString]] = []
         self._area = area
         self._lines = shapely.STRtree(list(lines))
 
@@ -134,17 +134,22 @@ class Ground:
     def _take(self, label: Label) -> None:
         self._texts.add(label.box)
         if label.needs_leader:
-            self._leaders.append(shapely.LineString(label.leader))
+            line = shapely.LineString(label.leader)
+            self._leaders.append((line.bounds, line))
 
     def _is_taken(self, label: Label) -> bool:
         if not _is_within(label.box, self._area) or self._texts.meets(grown(label.box, AIR)):
             return True
-        if any(leader.intersects(shapely.box(*label.box)) for leader in self._leaders):
+        if any(_meets(label.box, around, leader) for around, leader in self._leaders):
             return True
         return label.needs_leader and self._texts.crossed_by(*label.leader)
 
     def _crossed(self, label: Label) -> int:
         return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
+
+
+def _meets(box: Bounds, around: Bounds, leader: shapely.LineString) -> bool:
+    return overlap(grown(box, AIR), grown(around, AIR)) and bool(leader.intersects(shapely.box(*box)))
 
 
 def number_in(text: str, box: Bounds, letters: Letters) -> Wish:

@@ -1,7 +1,7 @@
 """Text measured from the packaged fonts, the same for every painter. Heights are heights of capitals."""
 
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from io import BytesIO
 from pathlib import Path
 from typing import Final
@@ -52,6 +52,7 @@ def em_size(height: float, face: Face) -> float:
     return height / metrics(face).capital
 
 
+@lru_cache(maxsize=8192)
 def text_width(text: str, height: float, face: Face = Face.REGULAR) -> float:
     """Width of one line of text in the height's unit."""
     font = metrics(face)

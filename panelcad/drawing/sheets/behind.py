@@ -11,10 +11,11 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Group, Node, Path, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of, name_in, number_in
+from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of, name_in, number_in
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
-from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.paper import Paper, Scale, drawing_papers
+from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.sheets.section_lines import chosen_lines, section_marks
 from panelcad.drawing.sheets.view import Seat, seated
@@ -44,14 +45,15 @@ _COLUMNS: Final = (
 
 def behind_page(subject: Subject, plate: PlateLayout) -> Page:
     """The view from behind on the smallest sheet on which each number has its place."""
-    views = []
+    return clearest_page(plate.plate.name, _views(subject, plate))
+
+
+def _views(subject: Subject, plate: PlateLayout) -> Iterator["_Behind"]:
+    real = extent(behind_view(subject.laid, plate.plate.id, paper_style(1.0)))
     for paper in drawing_papers(subject.series):
-        view = _Behind(subject, plate, paper)
-        if view.seat is not None:
-            views.append(view)
-            if view.is_clear:
-                break
-    return min(views, key=lambda view: (view.missing, view.crowding)).page
+        seat = seated(real, grown(above_title_block(paper), -_ROOM))
+        if seat is not None:
+            yield _Behind(subject, plate, paper, seat)
 
 
 def clearance_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
@@ -89,41 +91,24 @@ class _Behind:
     subject: Subject
     plate: PlateLayout
     paper: Paper
-
-    @cached_property
-    def seat(self) -> Seat | None:
-        real = extent(self._groups(1.0))
-        return seated(real, grown(above_title_block(self.paper), -_ROOM))
+    seat: Seat
 
     @property
     def letters(self) -> Letters:
         return letters(self.paper)
 
     @property
-    def is_clear(self) -> bool:
-        return not self.missing and self.crowding <= CROWDED
+    def scale(self) -> Scale:
+        return self.seat.scale
 
     @property
-    def missing(self) -> int:
-        """How many numbers and names found no place."""
-        return len(self._wishes) - len(self.labels)
-
-    @property
-    def crowding(self) -> float:
-        return crowding(self.labels)
-
-    def _groups(self, scale: float) -> tuple[Group, ...]:
-        return behind_view(self.subject.laid, self.plate.plate.id, paper_style(scale, self.subject.inks.palette))
-
-    @cached_property
-    def _placed(self) -> Seat:
-        if self.seat is None:
-            raise ValueError("the view fits on no sheet of this size")
-        return self.seat
+    def trouble(self) -> Trouble:
+        return Trouble(len(self._wishes) - len(self.labels), crowding(self.labels))
 
     @cached_property
     def nodes(self) -> tuple[Group, ...]:
-        nodes = self._placed.nodes(self._groups(self._placed.scale.factor))
+        style = paper_style(self.scale.factor, self.subject.inks.palette)
+        nodes = self.seat.nodes(behind_view(self.subject.laid, self.plate.plate.id, style))
         return tuple(node for node in nodes if isinstance(node, Group))
 
     @property
@@ -133,13 +118,13 @@ class _Behind:
         nodes = (
             *self.nodes,
             Path(self.gap_lines, pen=inks.pen(0.35, colour=inks.alarm)),
-            *section_marks(chosen_lines(self.plate), self._placed, extent(self.nodes), inks),
+            *section_marks(chosen_lines(self.plate), self.seat, extent(self.nodes), inks),
             *(node for label in self.labels for node in label.nodes(inks)),
             *heading(self.paper, inks, f"{name.upper()}, FROM BEHIND", _MIRRORED, _MEANING),
             *self._table(),
         )
         material = sheet_text(self.plate.plate, self.subject.unit)
-        return Page(self.paper, nodes, name, "View from behind", str(self._placed.scale), material)
+        return Page(self.paper, nodes, name, "View from behind", str(self.seat.scale), material)
 
     def _table(self) -> Iterator[Node]:
         """The tightest clearances beside the title block."""
@@ -162,7 +147,7 @@ class _Behind:
         return [(*self._seen(each.ends), self.subject.number(each.distance)) for each in tight]
 
     def _seen(self, ends: tuple[Point, ...]) -> tuple[Point, Point]:
-        start, end = (self._placed.point(Point(-point.x, point.y)) for point in ends)
+        start, end = (self.seat.point(Point(-point.x, point.y)) for point in ends)
         return start, end
 
     @cached_property

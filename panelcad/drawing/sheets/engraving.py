@@ -1,18 +1,21 @@
 """Placards and engraving: the plate with its lettering, and each line with its place and letter height."""
 
 from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
 from typing import Final
 
 from panelcad.drawing.box import grown
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Node, Text, walk
 from panelcad.drawing.inks import letters
-from panelcad.drawing.labels import CROWDED, Ground, Wish, crowding, lines_of
+from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.drawing.page import Page, above_title_block, heading
-from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.paper import Paper, Scale, drawing_papers
 from panelcad.drawing.schedule import sort_key
+from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.sheets.view import Seat, seated
 from panelcad.drawing.style import paper_style
@@ -48,7 +51,8 @@ def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
         return []
     rows = tuple(_row(subject, engraving) for engraving in _ordered(subject, plate))
     listing = Listing("Engraving list", plate.plate.name, _WORDS, _COLUMNS, rows, abreast=2)
-    return [_view_page(subject, plate), *listing_pages(subject, listing)]
+    view = clearest_page(plate.plate.name, _views(subject, plate))
+    return [view, *listing_pages(subject, listing)]
 
 
 def _ordered(subject: Subject, plate: PlateLayout) -> list[Engraving]:
@@ -68,43 +72,57 @@ def _row(subject: Subject, each: Engraving) -> Row:
     )
 
 
-def _view_page(subject: Subject, plate: PlateLayout) -> Page:
-    """On the smallest sheet on which every line has its number beside it."""
-    found = []
+def _views(subject: Subject, plate: PlateLayout) -> Iterator["_Lettering"]:
     for paper in drawing_papers(subject.series):
         seat = seated(plate.outline.bounds, grown(above_title_block(paper), -_ROOM))
-        if seat is None:
-            continue
-        nodes, trouble = _nodes(subject, plate, paper, seat)
-        found.append((trouble, paper, seat, nodes))
-        if trouble <= (0, CROWDED):
-            break
-    _, paper, seat, nodes = min(found, key=lambda each: each[0])
-    name = plate.plate.name
-    head = heading(paper, subject.inks, f"{name.upper()}, PLACARDS AND ENGRAVING", *_WORDS)
-    material = sheet_text(plate.plate, subject.unit)
-    return Page(paper, (*nodes, *head), name, "Placards and engraving", str(seat.scale), material)
+        if seat is not None:
+            yield _Lettering(subject, plate, paper, seat)
 
 
-def _nodes(
-    subject: Subject, plate: PlateLayout, paper: Paper, seat: Seat
-) -> tuple[tuple[Node, ...], tuple[int, float]]:
-    """The page's nodes, how many numbers found no place, and the share that stands far off."""
-    style = paper_style(seat.scale.factor, subject.inks.palette, _EDGE, _THIN)
-    groups = front_view(subject.laid, plate.plate.id, style)
-    shown = seat.nodes(tuple(group for group in groups if group.layer != Layer.BEZELS))
-    wishes = list(_wishes(subject, plate, seat, letters(paper).plain))
-    texts = [text_bounds(node) for node in walk(shown) if isinstance(node, Text)]
-    contours = [seat.contour(feature.contour) for feature in plate.features]
-    ground = Ground(texts, lines_of([seat.contour(plate.outline), *contours], []), above_title_block(paper))
-    labels = [label for label in map(ground.place, wishes) if label is not None]
-    numbers = tuple(node for label in labels for node in label.nodes(subject.inks))
-    return (*shown, *numbers), (len(wishes) - len(labels), crowding(labels))
+@dataclass(frozen=True)
+class _Lettering:
+    """The plate with its lettering on one paper, every line with its number beside it."""
 
+    subject: Subject
+    plate: PlateLayout
+    paper: Paper
+    seat: Seat
 
-def _wishes(subject: Subject, plate: PlateLayout, seat: Seat, height: float) -> Iterator[Wish]:
-    for each in _ordered(subject, plate):
-        half = text_width(each.text, each.height * seat.scale.factor) / 2
-        spot = seat.point(Point(each.x, each.y))
-        colour = subject.inks.note
-        yield Wish(subject.numbers.engravings[each.id], spot, min(half, 8.0), height=height, colour=colour)
+    @property
+    def scale(self) -> Scale:
+        return self.seat.scale
+
+    @property
+    def trouble(self) -> Trouble:
+        return Trouble(len(self.plate.plate.engravings) - len(self.labels), crowding(self.labels))
+
+    @property
+    def page(self) -> Page:
+        inks, name = self.subject.inks, self.plate.plate.name
+        head = heading(self.paper, inks, f"{name.upper()}, PLACARDS AND ENGRAVING", *_WORDS)
+        numbers = (node for label in self.labels for node in label.nodes(inks))
+        material = sheet_text(self.plate.plate, self.subject.unit)
+        nodes = (*self.nodes, *numbers, *head)
+        return Page(self.paper, nodes, name, "Placards and engraving", str(self.scale), material)
+
+    @cached_property
+    def nodes(self) -> tuple[Node, ...]:
+        style = paper_style(self.scale.factor, self.subject.inks.palette, _EDGE, _THIN)
+        groups = front_view(self.subject.laid, self.plate.plate.id, style)
+        return self.seat.nodes(tuple(group for group in groups if group.layer != Layer.BEZELS))
+
+    @cached_property
+    def labels(self) -> list[Label]:
+        texts = [text_bounds(node) for node in walk(self.nodes) if isinstance(node, Text)]
+        contours = (self.plate.outline, *(feature.contour for feature in self.plate.features))
+        edges = lines_of([self.seat.contour(contour) for contour in contours], [])
+        ground = Ground(texts, edges, above_title_block(self.paper))
+        return [label for label in map(ground.place, self._wishes()) if label is not None]
+
+    def _wishes(self) -> Iterator[Wish]:
+        height, colour = letters(self.paper).plain, self.subject.inks.note
+        for each in _ordered(self.subject, self.plate):
+            half = text_width(each.text, each.height * self.scale.factor) / 2
+            spot = self.seat.point(Point(each.x, each.y))
+            number = self.subject.numbers.engravings[each.id]
+            yield Wish(number, spot, min(half, 8.0), height=height, colour=colour)

@@ -10,13 +10,14 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import CROWDED, Ground, Label, Stand, Wish, crowding, lines_of
+from panelcad.drawing.labels import Ground, Label, Stand, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
-from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.paper import Paper, Scale, drawing_papers
 from panelcad.drawing.schedule import Hole, holes
+from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.datum import Datum, datum_clear_of
 from panelcad.drawing.sheets.notes import caution_box
 from panelcad.drawing.sheets.view import Seat, seated
@@ -37,16 +38,14 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
 
     Where no sheet is large enough for that, the one with the fewest missing numbers; it says how many are missing.
     """
-    fronts = []
+    return clearest_page(plate.plate.name, _fronts(subject, plate))
+
+
+def _fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
     for paper in drawing_papers(subject.series):
         seat = seated(plate.outline.bounds, grown(above_title_block(paper), -reach(letters(paper).plain)))
-        if seat is None:
-            continue
-        front = _Front(subject, plate, paper, seat)
-        fronts.append(front)
-        if front.is_clear:
-            break
-    return min(fronts, key=lambda front: (front.missing, front.crowding)).page
+        if seat is not None:
+            yield _Front(subject, plate, paper, seat)
 
 
 _LINES: Final = (
@@ -80,14 +79,12 @@ class _Front:
         return holes(self.subject, self.plate)
 
     @property
-    def is_clear(self) -> bool:
-        """Whether everything has its place, and few numbers stand away from what they name."""
-        return self.ordinates is not None and not self.missing and self.crowding <= CROWDED
+    def scale(self) -> Scale:
+        return self.seat.scale
 
     @property
-    def crowding(self) -> float:
-        """The share of numbers that need a leader."""
-        return crowding(self.labels)
+    def trouble(self) -> Trouble:
+        return Trouble(self.missing + (self.ordinates is None), crowding(self.labels))
 
     @property
     def missing(self) -> int:

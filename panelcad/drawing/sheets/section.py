@@ -10,12 +10,13 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import CROWDED, Ground, Label, Wish, crowding, lines_of, name_in, number_in
+from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of, name_in, number_in
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.ordinates import Mark, Ordinates, Shared, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, heading
 from panelcad.drawing.paper import Paper, Scale, drawing_papers, fitting_scale
+from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.section_lines import chosen_lines
 from panelcad.drawing.sheets.view import Seat, seated
 from panelcad.drawing.style import paper_style
@@ -39,24 +40,14 @@ _NAMED: Final = frozenset({Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH, Layer.KEE
 
 def section_page(subject: Subject, plate: PlateLayout) -> Page:
     """Both sections at one standard scale on the smallest sheet on which each number has its place."""
-    sheets = []
+    return clearest_page(plate.plate.name, _both(subject, plate))
+
+
+def _both(subject: Subject, plate: PlateLayout) -> Iterator["_Both"]:
     for paper in drawing_papers(subject.series):
         sections = _sections(subject, plate, paper)
         if sections:
-            sheets.append((paper, sections))
-            if sum(section.missing for section in sections) == 0 and _crowding(sections) <= CROWDED:
-                break
-    paper, best = min(sheets, key=lambda each: (sum(section.missing for section in each[1]), _crowding(each[1])))
-    nodes = tuple(node for section in best for node in section.nodes)
-    name = plate.plate.name
-    head = heading(paper, subject.inks, f"{name.upper()}, SECTIONS", _WORDS)
-    return Page(
-        paper, (*nodes, *head), name, "Sections", str(best[0].seat.scale), sheet_text(plate.plate, subject.unit)
-    )
-
-
-def _crowding(sections: list["_Section"]) -> float:
-    return crowding([label for section in sections for label in section.labels])
+            yield _Both(subject, plate, paper, tuple(sections))
 
 
 def _sections(subject: Subject, plate: PlateLayout, paper: Paper) -> list["_Section"]:
@@ -89,6 +80,33 @@ def _extent(subject: Subject, plate: PlateLayout, each: SectionLine) -> Bounds:
     """The section's box; the sheet itself where the line misses all else."""
     groups = section_view(subject.laid, plate.plate.id, each, paper_style(1.0))
     return extent(groups) if groups else (0.0, 0.0, 1.0, 1.0)
+
+
+@dataclass(frozen=True)
+class _Both:
+    """A–A and B–B on one paper."""
+
+    subject: Subject
+    plate: PlateLayout
+    paper: Paper
+    sections: tuple["_Section", ...]
+
+    @property
+    def scale(self) -> Scale:
+        return self.sections[0].seat.scale
+
+    @property
+    def trouble(self) -> Trouble:
+        labels = [label for section in self.sections for label in section.labels]
+        return Trouble(sum(section.missing for section in self.sections), crowding(labels))
+
+    @property
+    def page(self) -> Page:
+        name = self.plate.plate.name
+        head = heading(self.paper, self.subject.inks, f"{name.upper()}, SECTIONS", _WORDS)
+        nodes = (*(node for section in self.sections for node in section.nodes), *head)
+        material = sheet_text(self.plate.plate, self.subject.unit)
+        return Page(self.paper, nodes, name, "Sections", str(self.scale), material)
 
 
 @dataclass(frozen=True)
