@@ -4,6 +4,7 @@ The same functions serve the window, the command line and scripts (docs/scriptin
 are first used.
 """
 
+from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,8 +16,21 @@ from panelcad.store.project_file import load, save
 
 if TYPE_CHECKING:
     from panelcad.checks.report import CheckReport
+    from panelcad.outputs.release import Released
+    from panelcad.outputs.verify import VerifyReport
 
-__all__ = ["Project", "check", "export_drawing", "export_dxf", "layout", "load", "save", "sentence"]
+__all__ = [
+    "Project",
+    "check",
+    "export_drawing",
+    "export_dxf",
+    "layout",
+    "load",
+    "release",
+    "save",
+    "sentence",
+    "verify",
+]
 
 
 def layout(project: Project, option: Option | str) -> Layout:
@@ -38,11 +52,35 @@ def sentence(finding: Finding, project: Project, option: Option | str) -> str:
     return worded(finding, project, _chosen(project, option))
 
 
-def export_dxf(project: Project, option: Option | str, plate: str, path: Path | str) -> None:
-    """Write the cutting file of one plate. Raises `UnknownName`, `UnusableInput`."""
-    from panelcad.outputs.dxf import export_dxf as write  # noqa: PLC0415 - loads ezdxf
+def export_dxf(
+    project: Project, option: Option | str, plate: str, path: Path | str, choices: Iterable[str] = ()
+) -> None:
+    """Write the cutting file of one plate; `choices` are words such as 'R12', 'mm', 'back', 'relief'.
 
-    write(project, _chosen(project, option), plate, path)
+    Raises `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs.dxf import export_dxf as write  # noqa: PLC0415 - loads ezdxf
+    from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
+
+    write(project, _chosen(project, option), plate, path, chosen_options(choices))
+
+
+def release(project: Project, option: Option | str, folder: Path | str, on: str, by: str = "") -> "Released":
+    """Write all papers of an option, released on this day (YYYY-MM-DD); `.project` has the grown log.
+
+    Raises `ReleaseRefused`, `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs.release import release as issue  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
+
+    return issue(project, _chosen(project, option).id, folder, on, ReleaseOptions(by=by))
+
+
+def verify(project: Project, path: Path | str) -> "VerifyReport":
+    """Hold a DXF against the project. Raises `UnusableInput`."""
+    from panelcad.outputs.verify import verify as hold  # noqa: PLC0415 - loads ezdxf
+
+    return hold(project, path)
 
 
 def export_drawing(project: Project, option: Option | str, path: Path | str) -> None:
