@@ -75,6 +75,7 @@ def all_actions() -> tuple[Action, ...]:
         *arrange.ACTIONS,
         *show.VIEW_ACTIONS,
         *view.ACTIONS,
+        *show.LOOK_ACTIONS,
         *tools.actions(),
         *help_.ACTIONS,
     )

@@ -154,3 +154,62 @@ def test_appearance_shows_the_project_s_flight(window):
     groups = tuple(item.picture for item in window.bench.stage.scene.groups)
 
     assert [node for node in walk(groups) if isinstance(node, Text)]
+
+
+def _in_dialog(window, action_id, fill):
+    """Open a dialog, let `fill` use it, and say what it said."""
+    from PySide6.QtCore import QTimer
+    from PySide6.QtWidgets import QApplication, QDialog
+
+    said = []
+
+    def use() -> None:
+        dialog = QApplication.activeModalWidget()
+        assert isinstance(dialog, QDialog)
+        said.append(fill(dialog))
+
+    QTimer.singleShot(50, use)
+    _run(window, action_id)
+    return said[0]
+
+
+def _named(dialog, kind, name):
+    return next(w for w in dialog.findChildren(kind) if w.accessibleName().startswith(name))
+
+
+def test_finish_is_chosen_and_taken_back(window):
+    from PySide6.QtWidgets import QComboBox
+
+    from panelcad.model.appearance import Finish
+
+    before = window.bench.document.project
+
+    def fill(dialog):
+        _named(dialog, QComboBox, "Finish").setCurrentText("Wood veneer")
+        dialog.accept()
+
+    _in_dialog(window, "view.look", fill)
+    assert window.bench.document.option.appearance.finish is Finish.VENEER
+    window.bench.document.undo()
+
+    assert window.bench.document.project is before
+
+
+def test_flight_is_typed_and_nonsense_is_refused(window):
+    from PySide6.QtWidgets import QLineEdit
+
+    def fill(dialog):
+        field = _named(dialog, QLineEdit, "Altitude, ft")
+        field.selectAll()
+        QTest.keyClicks(field, "seven")
+        refused = dialog.problem.text(), dialog.verb.isEnabled()
+        field.selectAll()
+        QTest.keyClicks(field, "7350")
+        dialog.accept()
+        return refused
+
+    problem, could_be_set = _in_dialog(window, "view.flight", fill)
+
+    assert "a number" in problem
+    assert not could_be_set
+    assert window.bench.document.project.flight.altitude == 7350.0

@@ -31,6 +31,18 @@ def _show_owner(parts: Parts) -> None:
     OwnerView(document.project, AS_FOUND, document.option_id, parts.window).showFullScreen()
 
 
+def _option_look(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.look import option_look  # noqa: PLC0415 - a dialog loads when it is first opened
+
+    option_look(parts.bench, parts.window)
+
+
+def _flight_shown(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.flight import flight_shown  # noqa: PLC0415
+
+    flight_shown(parts.bench, parts.window)
+
+
 def _write_preview(parts: Parts) -> None:
     from panelcad.desktop.dialogs.release import Progress  # noqa: PLC0415 - the writers load when they are needed
     from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415
@@ -79,5 +91,27 @@ VIEW_ACTIONS: Final = (
         "F11",
         has_panel,
         hint="Two options on the whole screen with a line to wipe between them; Escape closes it",
+    ),
+)
+LOOK_ACTIONS: Final = (
+    Action(
+        "view.look",
+        "How it &looks…",
+        "&View",
+        4,
+        _option_look,
+        None,
+        has_panel,
+        hint="Finish, colours, edge, glareshield and yokes of this option",
+    ),
+    Action(
+        "view.flight",
+        "The fligh&t that instruments show…",
+        "&View",
+        4,
+        _flight_shown,
+        None,
+        has_panel,
+        hint="Heading, altitude, airspeed and frequencies, the same on every instrument",
     ),
 )
