@@ -34,7 +34,7 @@ _DEFAULTS: Final = DrawingOptions()
 def export_drawing(project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS) -> None:
     """Write the drawing set; an older file stays whole until the new one is complete."""
     shown = drawn_subject(project, option, options)
-    write_pdf(Path(path), drawing_sheets(shown), properties(shown, "Drawing"))
+    write_pdf(path, drawing_sheets(shown), properties(shown, "Drawing"))
 
 
 def drawn_subject(project: Project, option: Option, options: DrawingOptions = _DEFAULTS) -> Subject:

@@ -13,8 +13,8 @@ from panelcad.drawing.sheets.inspection import inspection_pages
 from panelcad.drawing.subject import Subject
 from panelcad.model.project import Option, Project
 from panelcad.outputs.drawing import DrawingOptions, drawn_subject, properties
+from panelcad.outputs.paper_file import paper_file
 from panelcad.outputs.pdf import write_pdf
-from panelcad.store.atomic import write_atomically
 from panelcad.units import LengthUnit
 
 _DEFAULTS: Final = DrawingOptions()
@@ -39,14 +39,16 @@ COLUMNS: Final = (
 def export_inspection(project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS) -> None:
     """Write the inspection sheets of all plates that are worked on, as a PDF."""
     shown = drawn_subject(project, option, options)
-    write_pdf(Path(path), inspection_sheets(shown), properties(shown, "First-article inspection"))
+    write_pdf(path, inspection_sheets(shown), properties(shown, "First-article inspection"))
 
 
 def export_inspection_csv(
     project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS
 ) -> None:
     """Write the same characteristics as comma-separated values (RFC 4180), UTF-8, one a line."""
-    write_atomically(Path(path), inspection_csv(drawn_subject(project, option, options)).encode())
+    content = inspection_csv(drawn_subject(project, option, options)).encode()
+    with paper_file(path) as stream:
+        stream.write(content)
 
 
 def inspection_sheets(shown: Subject) -> list[Sheet]:

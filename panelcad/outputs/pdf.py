@@ -7,8 +7,8 @@ from typing import Any, BinaryIO, Final
 
 from panelcad.drawing.display import Face
 from panelcad.drawing.sheet import Sheet
+from panelcad.outputs.paper_file import paper_file
 from panelcad.outputs.pdf_painter import FONT_NAMES, POINTS_PER_MM, PdfPainter, register_fonts
-from panelcad.store.atomic import atomic_writer
 
 _UNDATED: Final = "2000-01-01"
 """Written into the properties of a paper that was not released: a PDF must have a date, and today's would differ."""
@@ -25,9 +25,9 @@ class Properties:
     on: str = _UNDATED
 
 
-def write_pdf(path: Path, sheets: Sequence[Sheet], properties: Properties) -> None:
-    """Write the sheets, one a page, in place of what was at `path`, at once and whole."""
-    with atomic_writer(path) as stream:
+def write_pdf(path: Path | str, sheets: Sequence[Sheet], properties: Properties) -> None:
+    """Write the sheets, one a page, in place of what was at `path`, at once and whole. Raises `UnusableInput`."""
+    with paper_file(path) as stream:
         write_pdf_to(stream, sheets, properties)
 
 

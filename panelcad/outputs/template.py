@@ -34,7 +34,7 @@ def export_template(
 ) -> None:
     """Write the template of one plate. Raises `UnknownName` for a plate the option does not have."""
     shown = drawn_subject(project, option, options.drawing)
-    write_pdf(Path(path), template_pages(shown, plate_id, options), properties(shown, "Full-size template"))
+    write_pdf(path, template_pages(shown, plate_id, options), properties(shown, "Full-size template"))
 
 
 def template_pages(shown: Subject, plate_id: str, options: TemplateOptions = _DEFAULTS) -> list[Sheet]:

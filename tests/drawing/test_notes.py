@@ -2,6 +2,7 @@ from panelcad.checks.run import check
 from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
 from panelcad.drawing.sheets.findings import note_pages
 from panelcad.model.finding import Acceptance
+from panelcad.model.plate import Bend
 from panelcad.model.project import Project
 from panelcad.model.release import Release
 from tests import builders
@@ -55,3 +56,14 @@ def test_the_first_sheet_has_every_caution():
     words = " ".join(text.text for text in papers.texts(page.nodes))
     for line in (*BEFORE_CUTTING, *BEFORE_FLIGHT):
         assert line in words
+
+
+def test_bends_are_numbered_on_the_front_and_described_in_the_notes():
+    from panelcad.drawing.sheets.front import front_page
+
+    bend = Bend(x1=-300, y1=-140, x2=300, y2=-140, angle=90, inside_radius=3.0, direction="away from the pilot")
+    project = builders.project(builders.sheet(bends=(bend,), is_flat_pattern=True, state="new"))
+    words = written(project)
+    assert "Bend B1 of Main panel, from X -300.00 Y -140.00 to X 300.00 Y -140.00: 90°, inside radius 3.00," in words
+    subject = papers.shown(project, project.options[0])
+    assert "B1" in {text.text for text in papers.texts(front_page(subject, subject.laid.plates[0]).nodes)}

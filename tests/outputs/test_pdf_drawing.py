@@ -5,12 +5,16 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from panelcad.drawing.tiles import PRINTERS, Printer, tiling
+from panelcad.errors import UnusableInput
 from panelcad.geometry.contour import Rounded
-from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup
+from panelcad.model.cutout import Body, BodyKind
+from panelcad.model.hole import BoltCircle, Countersink, HoleForm, HoleGroup, HoleKind, Nutplate
 from panelcad.model.layout import Feature, PlateLayout
-from panelcad.model.plate import AttachScrew, PlateState
+from panelcad.model.plate import AttachScrew, Engraving, PlateState
 from panelcad.model.project import Project
+from panelcad.model.shape import Circle, KeyedCircle, Rectangle, Slot
 from panelcad.outputs.drawing import DrawingOptions, drawing_sheets, export_drawing
+from panelcad.outputs.inspection import export_inspection, export_inspection_csv
 from panelcad.outputs.template import TemplateOptions, export_template, template_pages
 from panelcad.units import LengthUnit
 from tests import builders
@@ -152,41 +156,76 @@ def test_papers_made_twice_are_the_same_to_the_byte(tmp_path):
     assert made[0] == made[1]
 
 
-def panel(unit: LengthUnit, width: float, height: float, cells: list[tuple[float, float, float]]) -> Project:
-    """A legal panel: one round cut in some of the cells of a grid, each with four screws, and corner screws."""
-    screw = HoleForm(diameter=4.3, fastener=3.5)
-    cutouts, cuts = [], []
-    for number, (share, dx, dy) in enumerate(cells):
-        column, row = number % 6, number // 6
-        diameter = 12.0 + 38.0 * share
-        ring = HoleGroup(
-            form=screw, bolt_circle=BoltCircle(diameter=diameter + 14, count=4, first_angle=45), source=builders.SOURCE
-        )
-        cutouts.append(builders.round_cutout(diameter, name=f"round-{number}", holes=(ring,)))
-        x = (column - 2.5) * width / 6.5 + dx
-        y = (row - 1) * height / 3.4 + dy
-        cuts.append(builders.cut(f"c{number}", x, y, cutout=f"round-{number}"))
-    corners = [(sx * (width / 2 - 10), sy * (height / 2 - 10)) for sx in (-1, 1) for sy in (-1, 1)]
-    attach = tuple(AttachScrew(id=f"s{i}", x=x, y=y, form=screw) for i, (x, y) in enumerate(corners))
-    plate = builders.sheet(width, height, cuts=tuple(cuts), attach_screws=attach, state="new")
-    return builders.project(plate, cutouts=tuple(cutouts), unit=unit)
+SCREW = HoleForm(diameter=4.3, fastener=3.5)
+SUNK = HoleForm(diameter=4.3, fastener=3.5, kind=HoleKind.COUNTERSUNK, countersink=Countersink(diameter=8.0))
+NUTPLATE = HoleForm(
+    diameter=4.8,
+    fastener=4.0,
+    kind=HoleKind.NUTPLATE,
+    nutplate=Nutplate(rivet_diameter=2.5, rivet_spacing=17.5, flange_length=25.0, flange_width=8.0),
+)
+SHAPES = {
+    "round": lambda size: Circle(diameter=size),
+    "rectangle": lambda size: Rectangle(width=size, height=0.7 * size, corner_radius=2.0),
+    "slot": lambda size: Slot(length=size, width=0.4 * size),
+    "keyed": lambda size: KeyedCircle(diameter=0.8 * size, key_width=3.0, key_depth=1.5),
+}
+TURNS = st.sampled_from([0.0, 90.0, 30.0])
+CELL = st.tuples(st.sampled_from(sorted(SHAPES)), st.floats(14, 48), st.floats(-8, 8), st.floats(-4, 4), TURNS)
+WORDS = st.text(st.characters(codec="latin-1", categories=["L", "N"]), min_size=1, max_size=12)
 
 
-CELLS = st.lists(st.tuples(st.floats(0, 1), st.floats(-8, 8), st.floats(-4, 4)), min_size=0, max_size=18)
+def panel(unit: LengthUnit, width: float, height: float, cells, lettering: list[str]) -> Project:
+    """A legal panel: in each cell of a grid a cut with four screws, a case behind and lettering above; corner screws."""
+    cutouts, cuts, items, engravings = [], [], [], []
+    for number, (kind, size, dx, dy, turn) in enumerate(cells):
+        name, (column, row) = f"cutout-{number}", (number % 6, number // 6)
+        ring = BoltCircle(diameter=size + 20, count=4, first_angle=45)
+        holes = HoleGroup(form=SUNK if number % 3 else SCREW, bolt_circle=ring, source=builders.SOURCE)
+        case = Body(kind=BodyKind.CASE, shape=Circle(diameter=size), far=60.0 + size, source=builders.SOURCE)
+        shape = builders.opening(SHAPES[kind](size))
+        cutouts.append(builders.round_cutout(name=name, openings=(shape,), holes=(holes,), bodies=(case,)))
+        x, y = (column - 2.5) * width / 6.5 + dx, (row - 1) * height / 3.4 + dy
+        cuts.append(builders.cut(f"c{number}", x, y, cutout=name, rotation=turn))
+        items.append(builders.item(f"i{number}", x, y, cutout=name, cut=f"c{number}", rotation=turn))
+        if number < len(lettering):
+            text = Engraving(id=f"e{number}", text=lettering[number], x=x, y=y + size / 2 + 18, height=3.0)
+            engravings.append(text)
+    corners = [(sx * (width / 2 - 16), sy * (height / 2 - 16)) for sx in (-1, 1) for sy in (-1, 1)]
+    attach = tuple(AttachScrew(id=f"s{i}", x=x, y=y, form=NUTPLATE) for i, (x, y) in enumerate(corners))
+    plate = builders.sheet(
+        width, height, cuts=tuple(cuts), attach_screws=attach, engravings=tuple(engravings), state="new"
+    )
+    return builders.project(plate, items=tuple(items), cutouts=tuple(cutouts), unit=unit)
 
 
-@given(unit=st.sampled_from(LengthUnit), width=st.floats(620, 1200), height=st.floats(300, 500), cells=CELLS)
+@given(
+    unit=st.sampled_from(LengthUnit),
+    width=st.floats(620, 1200),
+    height=st.floats(300, 500),
+    cells=st.lists(CELL, max_size=18),
+    lettering=st.lists(WORDS, max_size=6),
+)
 @settings(max_examples=6, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-def test_any_legal_panel_gives_a_readable_drawing_at_its_scale(unit, width, height, cells):
-    built = panel(unit, width, height, cells)
+def test_any_legal_panel_gives_a_readable_drawing_at_its_scale(unit, width, height, cells, lettering):
+    built = panel(unit, width, height, cells, lettering)
     subject = papers.shown(built, built.options[0])
     sheets = drawing_sheets(subject)
     assert_true_to_scale(subject, sheets[0])
     for sheet in sheets:
-        assert papers.overlapping(sheet) == []
+        assert papers.overlapping(sheet) == [], sheet.title
         assert papers.outside(sheet, 3.0) == []
     for sheet in template_pages(subject, "main"):
         assert papers.overlapping(sheet) == []
+
+
+@pytest.mark.parametrize("write", [export_drawing, export_inspection, export_inspection_csv])
+def test_a_place_that_cannot_be_written_to_is_named_in_one_sentence(tmp_path, write):
+    subject = papers.sample("trainer", "day-night")
+    path = tmp_path / "missing" / "paper"
+    with pytest.raises(UnusableInput, match="it cannot be written") as refused:
+        write(subject.project, subject.option, path, DrawingOptions(report=subject.report))
+    assert str(path) in str(refused.value)
 
 
 def test_a_released_drawing_bears_its_revision_and_date_and_no_draft_mark():

@@ -13,6 +13,7 @@ from panelcad.drawing.table import Column, Row
 from panelcad.model.plate import Plate
 from panelcad.model.project import Project
 from panelcad.model.revision import releases_of
+from panelcad.units import format_angle
 
 _COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("By the shop", 40.0, is_blank=True))
 _BOX: Final = "[__]"
@@ -42,7 +43,7 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
             f"{plate.name}: {sheet_text(plate, subject.unit)}; {plate.role.value}, {plate.state.value}. {plate.notes}",
             "",
         )
-        yield from _bend_notes(plate)
+        yield from _bend_notes(subject, plate)
     yield (
         f"Dimensions in {subject.unit_word}; general tolerance {subject.tolerance} unless the schedule says else.",
         "",
@@ -54,10 +55,18 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
         yield project.notes, ""
 
 
-def _bend_notes(plate: Plate) -> Iterator[tuple[str, str]]:
+def _bend_notes(subject: Subject, plate: Plate) -> Iterator[tuple[str, str]]:
     if plate.bends:
         shape = "the outline is a flat pattern" if plate.is_flat_pattern else "the outline is NOT a flat pattern"
-        yield f"{plate.name}: {len(plate.bends)} bend lines; {shape}.", ""
+        yield f"{plate.name} is bent; {shape}.", ""
+    for number, bend in enumerate(plate.bends, 1):
+        ends = f"from {_spot(subject, bend.x1, bend.y1)} to {_spot(subject, bend.x2, bend.y2)}"
+        turn = f"{format_angle(bend.angle)}, inside radius {subject.number(bend.inside_radius)}"
+        yield f"Bend B{number} of {plate.name}, {ends}: {turn}, {bend.direction}.", ""
+
+
+def _spot(subject: Subject, x: float, y: float) -> str:
+    return f"X {subject.number(x)} Y {subject.number(y)}"
 
 
 def _size_note(project: Project, subject: Subject) -> str:

@@ -25,7 +25,7 @@ from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.front import front_view
 from panelcad.drawing.views.markup import markup_view
-from panelcad.geometry.point import Point
+from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
 
@@ -173,6 +173,10 @@ class _Front:
         return self.seat.nodes(markup_view(self.subject.laid, self.plate.plate.id, style))
 
     def _marked_wishes(self) -> Iterator[Wish]:
+        """The words of dimensions and notes, and the numbers of bends."""
+        for number, bend in enumerate(self.plate.plate.bends, 1):
+            spot = self.seat.point(middle(Point(bend.x1, bend.y1), Point(bend.x2, bend.y2)))
+            yield Wish(f"B{number}", spot, 0.5, height=self.letters.plain, face=Face.BOLD)
         for node in walk(self.marked):
             if isinstance(node, Text):
                 height = self.letters.plain
