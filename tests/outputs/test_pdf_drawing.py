@@ -176,7 +176,7 @@ WORDS = st.text(st.characters(codec="latin-1", categories=["L", "N"]), min_size=
 
 
 def panel(unit: LengthUnit, width: float, height: float, cells, lettering: list[str]) -> Project:
-    """A legal panel: in each cell of a grid a cut with four screws, a case behind and lettering above; corner screws."""
+    """A legal panel: in each cell of a grid a cut with screws, a case behind and lettering above; corner screws."""
     cutouts, cuts, items, engravings = [], [], [], []
     for number, (kind, size, dx, dy, turn) in enumerate(cells):
         name, (column, row) = f"cutout-{number}", (number % 6, number // 6)
