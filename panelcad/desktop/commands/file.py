@@ -36,6 +36,18 @@ def _release(parts: Parts) -> None:
     release_option(parts)
 
 
+def _revise(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.revision import revise_option  # noqa: PLC0415 - as above
+
+    revise_option(parts)
+
+
+def _verify(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.verifying import verify_file  # noqa: PLC0415 - as above
+
+    verify_file(parts)
+
+
 def _close(parts: Parts) -> None:
     parts.window.show_start_page()
 
@@ -47,6 +59,12 @@ def _quit(parts: Parts) -> None:
 def has_panel(parts: Parts) -> bool:
     """A project is on the screen."""
     return parts.window.shows_panel
+
+
+def _is_locked(parts: Parts) -> bool:
+    """The option on the screen is released and may not change."""
+    document = parts.bench.document
+    return has_panel(parts) and bool(document.project.locked_revision(document.option_id))
 
 
 ACTIONS: Final = (
@@ -65,6 +83,26 @@ ACTIONS: Final = (
         icon="release",
         hint="Write the cutting files and papers of this option",
         on_bar=True,
+    ),
+    Action(
+        "file.revision",
+        "Open a new re&vision…",
+        "&File",
+        2,
+        _revise,
+        None,
+        _is_locked,
+        hint="Let a released option change again, toward its next revision",
+    ),
+    Action(
+        "file.verify",
+        "&Verify a cutting file…",
+        "&File",
+        2,
+        _verify,
+        None,
+        has_panel,
+        hint="Hold a DXF against the project: what moved, grew, is missing or new",
     ),
     Action("file.start", "S&tart page", "&File", 3, _close, "Ctrl+W", has_panel),
     Action("file.quit", "&Quit", "&File", 3, _quit, "Ctrl+Q"),

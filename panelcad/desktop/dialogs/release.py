@@ -1,5 +1,6 @@
 """Releasing an option: who and where to; then all papers are written, with progress, and the folder is shown."""
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -7,6 +8,7 @@ from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgressDialog, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.folder_field import FolderField
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.panes.form import Form
@@ -14,12 +16,13 @@ from panelcad.desktop.window_parts import Parts
 from panelcad.errors import PanelcadError, ReleaseRefused
 from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
+from panelcad.units import LengthUnit
 
 
 class ReleaseQuestion(QDialog):
     """Who releases, where the papers go, and what must be true before metal is cut."""
 
-    def __init__(self, parent: QWidget, option: str, folder: Path, initials: str) -> None:
+    def __init__(self, parent: QWidget, option: str, folder: Path, initials: str, unit: LengthUnit) -> None:
         super().__init__(parent)
         self.setWindowTitle("Release to the machinist")
         self.setMinimumWidth(560)
@@ -30,6 +33,7 @@ class ReleaseQuestion(QDialog):
         form.heading(f"Option '{option}'")
         form.row("Released &by", self.by)
         form.row("&Folder", self.folder)
+        self.cutting = CuttingChoices(form, unit)
         form.words(
             "Cutting files, drawing, list of changes and manifest are written to a folder of their own, all of one "
             "revision. The option is locked then; a later change opens a new revision."
@@ -53,26 +57,26 @@ def release_option(parts: Parts) -> None:
     """Ask, then write; a refusal says why and offers a draft."""
     bench = parts.bench
     question = ReleaseQuestion(
-        parts.window, bench.document.option.name, _suggested_folder(parts), bench.settings.initials
+        parts.window, bench.document.option.name, _suggested_folder(parts), bench.settings.initials, bench.unit
     )
     if question.exec() != QDialog.DialogCode.Accepted:
         return
     by, folder = question.by.text().strip(), question.folder.path
     bench.settings.initials = by
     try:
-        _release(parts, folder, by)
+        _release(parts, folder, ReleaseOptions(by=by, dxf=question.cutting.options))
     except ReleaseRefused as refusal:
         _offer_draft(parts, folder, by, str(refusal))
     except PanelcadError as fault:
         parts.asking.tell("Nothing was released", str(fault))
 
 
-def _release(parts: Parts, folder: Path, by: str) -> None:
+def _release(parts: Parts, folder: Path, options: ReleaseOptions) -> None:
     document = parts.bench.document
     today = datetime.now(tz=UTC).astimezone().date().isoformat()
     with Progress(parts.window) as progress:
-        options = ReleaseOptions(by=by, tell=progress.tell)
-        released = release(document.project, document.option_id, folder, today, options)
+        told = replace(options, tell=progress.tell)
+        released = release(document.project, document.option_id, folder, today, told)
     if not released.was_reissued:
         document.record_release(released.project)
         parts.desk.save()

@@ -27,7 +27,7 @@ class Form(QWidget):
         label = QLabel(word)
         label.setProperty("role", "faint")
         label.setBuddy(field)
-        label.setMinimumHeight(field.sizeHint().height())
+        label.setMinimumHeight(min(field.sizeHint().height(), field.maximumHeight()))
         self._rows.addRow(label, field)
 
     def heading(self, words: str) -> QLabel:

@@ -1,0 +1,98 @@
+"""Release, lock, revise and verify as a person does it in the window."""
+
+import ezdxf
+import pytest
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtWidgets import QApplication, QPushButton
+
+from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
+from panelcad.desktop.dialogs.release import ReleaseQuestion
+from panelcad.desktop.dialogs.revision import RevisionQuestion
+from panelcad.desktop.dialogs.verifying import Verification, show_verification
+from panelcad.desktop.panes.form import Form
+from panelcad.outputs.dxf_options import CornerRelief, DxfVersion, FaceUp
+from panelcad.outputs.release import release
+from panelcad.units import LengthUnit
+
+
+@pytest.fixture
+def released(window, tmp_path):
+    """The window after its option was released as revision A; the folder's files."""
+    document = window.bench.document
+    done = release(document.project, document.option_id, tmp_path / "papers", "2026-05-01")
+    document.record_release(done.project)
+    return done
+
+
+def answering(qtbot, kind, act):
+    """When a dialog of this kind opens, do this to it."""
+    seen = []
+
+    def answer():
+        dialog = QApplication.activeModalWidget()
+        if isinstance(dialog, kind):
+            seen.append(dialog)
+            act(dialog)
+        else:
+            QTimer.singleShot(20, answer)
+
+    QTimer.singleShot(20, answer)
+    return seen
+
+
+def test_a_released_option_does_not_move_until_a_revision_is_opened(window, hands, released, qtbot):
+    before = window.bench.document.project
+    hands.drag((0.0, 50.0), (20.0, 50.0))
+    assert window.bench.document.project is before
+
+    def reason(dialog):
+        assert not dialog.verb.isEnabled()
+        dialog.reason.setPlainText("it met a rib")
+        qtbot.mouseClick(dialog.verb, Qt.MouseButton.LeftButton)
+
+    asked = answering(qtbot, RevisionQuestion, reason)
+    window.menus.actions["file.revision"].trigger()
+    assert asked
+    assert window.bench.document.project.opened_revisions[-1].reason == "it met a rib"
+    assert not window.menus.actions["file.revision"].isEnabled()
+    hands.drag((0.0, 50.0), (20.0, 50.0))
+    assert window.bench.document.project is not before
+    assert window.bench.document.done
+
+
+def test_an_option_that_is_not_released_has_no_revision_to_open(window):
+    assert not window.menus.actions["file.revision"].isEnabled()
+
+
+def test_a_cutting_file_is_verified_with_its_differences_to_read(window, released, qtbot):
+    dxf = released.files[0]
+    document = ezdxf.readfile(dxf)
+    document.modelspace().query("CIRCLE")[0].translate(0.5, 0.0, 0.0)
+    document.saveas(dxf)
+
+    seen = answering(qtbot, Verification, lambda dialog: dialog.reject())
+    show_verification(window.parts, dxf)
+
+    assert "moved: " in seen[0].words.toPlainText()
+    assert "revision A of 2026-05-01" in seen[0].words.toPlainText()
+
+
+def test_the_release_question_chooses_how_cutting_files_are_written(window, tmp_path):
+    question = ReleaseQuestion(window, "New", tmp_path, "TS", LengthUnit.MM)
+    question.cutting.version.setCurrentText("R12, for old controls")
+    question.cutting.face.setCurrentText("back face up, mirrored")
+    question.cutting.relief.setChecked(True)
+    options = question.cutting.options
+    question.deleteLater()
+
+    assert (options.version, options.face_up, options.unit) == (DxfVersion.R12, FaceUp.BACK, LengthUnit.MM)
+    assert options.corner_relief is CornerRelief.ROUND
+    assert any(button.text() == "&Release" for button in question.findChildren(QPushButton))
+
+
+def test_the_choices_begin_with_the_usual_and_the_projects_unit(qtbot):
+    form = Form()
+    qtbot.addWidget(form)
+    options = CuttingChoices(form, LengthUnit.INCH).options
+
+    assert (options.version, options.unit, options.face_up) == (DxfVersion.R2010, LengthUnit.INCH, FaceUp.FRONT)
