@@ -55,7 +55,7 @@ def glareshield(outline: Contour) -> Group:
     )
     seam = polyline(*(p.moved(0.0, 0.45 * _RISE) for p in edge))
     stitches = Path((seam,), None, Pen(ink("#55585c"), 0.7, dashes=(3.2, 2.2)))
-    return Group((*shade_clipped(shade, outline), Path((roll,), fill), stitches))
+    return Group((*shade_clipped(shade, outline), Path((roll,), fill), Group((stitches,), clip=roll)))
 
 
 def shade_clipped(shade: tuple[Path, ...], outline: Contour) -> tuple[Node, ...]:

@@ -15,7 +15,7 @@ def draw(frame: Frame, flight: Flight) -> tuple[Node, ...]:
     speeds = flight.airspeeds
     dial = Dial(frame.centre, frame.window_radius, scale(speeds))
     top = dial.scale.pairs[-1][0]
-    step = 20 if top <= 260 else 50
+    step = 20 if top <= 200 else 40
     numbered = range(40, int(top) + 1, step)
     marks = (
         *arcs(dial, speeds),
