@@ -5,18 +5,22 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 from panelcad.desktop.views import VIEWS
 from panelcad.desktop.workbench import Workbench
 
+_POPUP_MARGIN = 32
+
 
 class Chooser(QWidget):
     """A word and a box; subclasses say what there is to choose and what follows from it."""
 
     word = ""
+    letters = 10
+    """How many letters of a name are shown at least; a longer one is cut short and told whole by the tool tip."""
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
         self.box = QComboBox()
-        self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
-        self.box.setMaximumWidth(300)
+        self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.box.setMinimumContentsLength(self.letters)
         self.box.setAccessibleName(self.word)
         label = QLabel(f"&{self.word}")
         label.setProperty("role", "faint")
@@ -49,11 +53,14 @@ class Chooser(QWidget):
             self.box.clear()
             for chosen, words in entries:
                 self.box.addItem(words, chosen)
+            self.box.view().setMinimumWidth(self.box.view().sizeHintForColumn(0) + _POPUP_MARGIN)
         self.box.setCurrentIndex(max(0, self.box.findData(self.current())))
+        self.box.setToolTip(self.box.currentText())
 
 
 class OptionChooser(Chooser):
     word = "Option"
+    letters = 20
 
     def follow(self) -> None:
         document = self.bench.document
@@ -93,6 +100,7 @@ class PlateChooser(Chooser):
 
 class ViewChooser(Chooser):
     word = "Seen from"
+    letters = 14
 
     def follow(self) -> None:
         self.bench.stage.view_changed.connect(self.refresh)
