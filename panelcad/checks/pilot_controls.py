@@ -5,10 +5,8 @@ from itertools import pairwise
 from typing import Any, Final
 
 from panelcad.checks.pilot_sight import Seen, seen_items
-from panelcad.checks.pilot_words import words_on
+from panelcad.checks.pilot_words import without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
-from panelcad.geometry.boxes import box_gap
-from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.layout import Layout, PlateLayout
@@ -35,37 +33,20 @@ def label(laid: Layout) -> Iterator[Finding]:
 
 
 def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
-    limit = laid.project.profile.label_distance
-    words = list(words_on(plate))
+    words = tuple(words_on(plate))
     for placed in plate.items:
         if placed.cutout.control is None:
             continue
-        nearest = _nearest(placed.face, [each.box for each in words])
-        if nearest is None or nearest > limit + TIE:
+        missing = without_words(placed, words, laid.project.profile.label_distance)
+        if missing:
             yield Finding(
                 rule="label",
-                severity=Severity.WARNING,
                 problem="Control has no label near it",
-                items=(placed.item.id,),
                 plate=plate.plate.id,
-                measured=nearest,
-                required=None if nearest is None else limit,
-                more_is_worse=True,
-                where=(placed.centre,),
                 source=f"14 CFR 23.1367(d), 23.2605(a); {limit_source('label_distance')}",
                 cure=Cure(item=placed.item.id, advice="engrave what it does beside it, or fit a placard"),
+                **missing,
             )
-
-
-def _nearest(face: Contour, boxes: list[Contour]) -> float | None:
-    """The smallest gap in mm; boxes that stand farther off than one already measured are not measured."""
-    best: float | None = None
-    for away, box in sorted(((box_gap(face.bounds, box.bounds), box) for box in boxes), key=lambda pair: pair[0]):
-        if best is not None and away >= best:
-            break
-        left = gap(face, box).distance
-        best = left if best is None else min(best, left)
-    return best
 
 
 @rule(

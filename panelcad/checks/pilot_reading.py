@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from panelcad.checks.pilot_sight import sight_of
-from panelcad.checks.pilot_words import engraving_box, words_on
+from panelcad.checks.pilot_words import engraving_box, without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Contour
@@ -164,23 +164,17 @@ def _covered(engraving: Engraving, owner: str, over: float, plate: PlateLayout) 
     source="14 CFR 23.1547 before amendment 23-64; distance: shop setting",
 )
 def compass_placard(laid: Layout) -> Iterator[Finding]:
-    limit = laid.project.profile.compass_placard_distance
     for plate in laid.plates:
         cards = [w for w in words_on(plate) if "compass" in w.text.lower() or "deviation" in w.text.lower()]
         for placed in plate.items:
             if Function.MAGNETIC_DIRECTION not in placed.shows:
                 continue
-            nearest = min((gap(placed.face, card.box).distance for card in cards), default=None)
-            if nearest is None or nearest > limit + TIE:
+            missing = without_words(placed, cards, laid.project.profile.compass_placard_distance)
+            if missing:
                 yield Finding(
                     rule="compass-placard",
-                    severity=Severity.WARNING,
                     problem="No deviation placard on or near the compass",
-                    items=(placed.item.id,),
                     plate=plate.plate.id,
-                    measured=nearest,
-                    required=None if nearest is None else limit,
-                    more_is_worse=True,
-                    where=(placed.centre,),
                     source=f"14 CFR 23.1547 before amendment 23-64; {limit_source('compass_placard_distance')}",
+                    **missing,
                 )

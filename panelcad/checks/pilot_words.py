@@ -1,13 +1,15 @@
 """Where words stand on a plate: engraved lines and fitted placards, as boxes."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from typing import Final
+from typing import Any, Final
 
 from panelcad.geometry.contour import Contour, rectangle
+from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
-from panelcad.model.layout import PlateLayout
+from panelcad.model.finding import Severity
+from panelcad.model.layout import PlacedItem, PlateLayout
 from panelcad.model.plate import Engraving
 
 LETTER_PITCH: Final = 0.75
@@ -39,3 +41,18 @@ def words_on(plate: PlateLayout) -> Iterator[Words]:
     for placed in plate.items:
         if placed.cutout.family == PLACARDS:
             yield Words(placed.item.id, placed.item.name, placed.face)
+
+
+def without_words(placed: PlacedItem, words: Iterable[Words], limit: float) -> dict[str, Any] | None:
+    """The fields of a finding where no words stand within `limit` mm of an item's face; None where some do."""
+    nearest = min((gap(placed.face, each.box).distance for each in words), default=None)
+    if nearest is not None and nearest <= limit + TIE:
+        return None
+    return {
+        "severity": Severity.WARNING,
+        "items": (placed.item.id,),
+        "measured": nearest,
+        "required": None if nearest is None else limit,
+        "more_is_worse": True,
+        "where": (placed.centre,),
+    }
