@@ -297,3 +297,13 @@ def test_the_help_names_every_choice_for_a_cutting_file(run, clean: Project, tmp
     assert DXF_HELP.endswith(f": {', '.join((*CHOICES, *LEFT_OUT))}.")
     code, _, complained = run("release", stored(clean, tmp_path), "--option", "new", "--to", tmp_path, "--dxf", "R13")
     assert (code, "choice for a cutting file 'R13'" in complained) == (2, True)
+
+
+def test_a_new_project_may_take_its_sheet_from_a_drawing(run, clean: Project, tmp_path: Path) -> None:
+    from panelcad import export_dxf, load
+
+    export_dxf(clean, "new", "main", tmp_path / "old.dxf")
+    code, _, _ = run("new", tmp_path / "my.panel.json", "--unit", "mm", "--outline", tmp_path / "old.dxf")
+    made = load(tmp_path / "my.panel.json")
+    assert (code, made.as_found.plates[0].outline.contour().area) == (0, pytest.approx(600.0 * 300.0))
+    assert [len(option.plates[0].cuts) for option in made.all_options] == [1, 1]

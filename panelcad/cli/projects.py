@@ -1,7 +1,7 @@
 """Open the window, begin a project, list what is in one, search the library."""
 
 from pathlib import Path
-from typing import Annotated, Any
+from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 from rich.markup import escape
@@ -19,6 +19,9 @@ from panelcad.cli.base import (
 )
 from panelcad.errors import UnknownName, UnusableInput
 from panelcad.units import LengthUnit, format_length, format_number
+
+if TYPE_CHECKING:
+    from panelcad.model.project import Project
 
 
 @app.command(name="open", epilog="Example: panelcad tourer.panel.json")
@@ -39,6 +42,9 @@ def new(
     file: File,
     sample: Annotated[str | None, typer.Option("--sample", metavar="NAME", help="Copy a sample aircraft.")] = None,
     unit: Annotated[LengthUnit, typer.Option("--unit", help="The unit of an empty project.")] = LengthUnit.INCH,
+    outline: Annotated[
+        Path | None, typer.Option("--outline", metavar="DXF", help="Take outline and openings from a drawing.")
+    ] = None,
 ) -> None:
     """Begin a project: empty, or a copy of a sample. Never overwrites a file."""
     from panelcad.editing.blank import blank_project  # noqa: PLC0415
@@ -48,9 +54,24 @@ def new(
     if file.exists():
         raise UnusableInput(str(file), "", "it is there already", "the name of a new file")
     project = load(sample_file(sample)) if sample else blank_project(unit)
+    if outline is not None:
+        project = _with_drawing(project, outline, unit)
     make_folder(file.parent)
     save(project, file)
     out.print(f"Made {file}; open it with: panelcad {file}")
+
+
+def _with_drawing(project: "Project", outline: Path, unit: LengthUnit) -> "Project":
+    """The drawing's sheet as found and in every option; `unit` is meant where the drawing states none."""
+    from panelcad.editing.take_in import TakenOpening, TakenSheet, take_in_sheet  # noqa: PLC0415
+    from panelcad.intake.dxf_outline import read_panel  # noqa: PLC0415 - loads ezdxf
+
+    read = read_panel(outline, unit)
+    openings = tuple(TakenOpening(each.shape, each.x, each.y) for each in read.openings)
+    sheet = TakenSheet(read.outline, openings, outline.name)
+    for option in project.all_options:
+        project = take_in_sheet(project, option.id, option.plates[0].id, sheet)
+    return project
 
 
 @app.command(name="list", epilog="Example: panelcad list tourer.panel.json")

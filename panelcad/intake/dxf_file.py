@@ -64,6 +64,13 @@ def read_dxf(path: Path | str, unit: LengthUnit | None = None) -> DxfFile:
     return _in_mm(str(file), found, _unit(file, content, found, unit))
 
 
+def unit_stated_in(path: Path | str) -> LengthUnit | None:
+    """The unit a file states in its header or its words, None where it states none. Raises `UnusableInput`."""
+    file = Path(path)
+    content = _content(file)
+    return stated_unit(content, _gathered(file, _drawing(file, content)).texts)
+
+
 def _content(file: Path) -> bytes:
     try:
         size = file.stat().st_size

@@ -36,6 +36,12 @@ def _release(parts: Parts) -> None:
     release_option(parts)
 
 
+def _take_in(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.take_in import take_in_drawing  # noqa: PLC0415 - as above
+
+    take_in_drawing(parts)
+
+
 def _revise(parts: Parts) -> None:
     from panelcad.desktop.dialogs.revision import revise_option  # noqa: PLC0415 - as above
 
@@ -70,6 +76,16 @@ def _is_locked(parts: Parts) -> bool:
 ACTIONS: Final = (
     Action("file.new", "&New…", "&File", 0, _new, _Keys.New, icon="new", on_bar=True, hint="Begin a project"),
     Action("file.open", "&Open…", "&File", 0, _open, _Keys.Open, icon="open", on_bar=True, hint="Open a project file"),
+    Action(
+        "file.take-in",
+        "Take in a dra&wing…",
+        "&File",
+        0,
+        _take_in,
+        None,
+        has_panel,
+        hint="Make the largest contour of a DXF the outline of this plate",
+    ),
     Action("file.save", "&Save", "&File", 1, _save, _Keys.Save, has_panel, icon="save", on_bar=True),
     Action("file.save-as", "Save &as…", "&File", 1, _save_as, "Ctrl+Shift+S", has_panel),
     Action(
