@@ -29,6 +29,8 @@ from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
 
+_LINE: Final = 1.6
+_COVERED: Final = 0.4
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
 
@@ -84,7 +86,17 @@ class _Front:
 
     @property
     def trouble(self) -> Trouble:
+        if self._is_hopeless:
+            return Trouble(len(self.holes), 1.0)
         return Trouble(self.missing + (self.ordinates is None), crowding(self.labels))
+
+    @property
+    def _is_hopeless(self) -> bool:
+        """Whether the numbers alone would cover so much of the view that trying to place them is a waste of time."""
+        wishes = [self._wish(hole) for hole in self.holes]
+        covered = sum(2 * wish.half_width * _LINE * wish.height for wish in wishes)
+        width, height = size(self.view)
+        return covered > _COVERED * width * height
 
     @property
     def missing(self) -> int:
