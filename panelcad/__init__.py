@@ -24,6 +24,8 @@ __all__ = [
     "check",
     "export_drawing",
     "export_dxf",
+    "export_inspection",
+    "export_template",
     "layout",
     "load",
     "release",
@@ -88,6 +90,28 @@ def export_drawing(project: Project, option: Option | str, path: Path | str) -> 
     from panelcad.outputs.drawing import export_drawing as write  # noqa: PLC0415 - loads reportlab
 
     write(project, _chosen(project, option), Path(path))
+
+
+def export_template(project: Project, option: Option | str, plate: str, path: Path | str, paper: str = "") -> None:
+    """Write the full-size template of one plate as PDF, on a paper such as 'A4' or 'Letter'.
+
+    Raises `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs.template import export_template as write  # noqa: PLC0415 - loads reportlab
+    from panelcad.outputs.template import template_options  # noqa: PLC0415
+
+    write(project, _chosen(project, option), plate, path, template_options(paper))
+
+
+def export_inspection(project: Project, option: Option | str, path: Path | str) -> None:
+    """Write the first-article inspection: CSV where the path ends so, else PDF.
+
+    Raises `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs import inspection  # noqa: PLC0415 - loads reportlab
+
+    writers = {".csv": inspection.export_inspection_csv}
+    writers.get(Path(path).suffix.lower(), inspection.export_inspection)(project, _chosen(project, option), path)
 
 
 def _chosen(project: Project, option: Option | str) -> Option:

@@ -8,6 +8,7 @@ from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.template import OVERLAP, template_sheets
 from panelcad.drawing.tiles import PRINTERS, Printer
+from panelcad.errors import UnknownName
 from panelcad.model.project import Option, Project
 from panelcad.outputs.drawing import DrawingOptions, drawn_subject, properties
 from panelcad.outputs.pdf import write_pdf
@@ -27,6 +28,16 @@ class TemplateOptions:
 
 
 _DEFAULTS: Final = TemplateOptions()
+
+
+def template_options(paper: str) -> TemplateOptions:
+    """The options for a printer's paper by its name; for an empty name the usual paper. Raises `UnknownName`."""
+    if not paper:
+        return _DEFAULTS
+    by_name = {name.lower(): printer for name, printer in PRINTERS.items()}
+    if paper.lower() not in by_name:
+        raise UnknownName("paper", paper, tuple(PRINTERS))
+    return TemplateOptions(printer=by_name[paper.lower()])
 
 
 def export_template(

@@ -252,3 +252,18 @@ def test_the_date_in_the_properties_is_the_release_s(tmp_path):
     path = tmp_path / "b.pdf"
     export_drawing(sample.project, sample.option, path, options)
     assert pdfplumber.open(BytesIO(path.read_bytes())).metadata["CreationDate"].startswith("D:20260501")
+
+
+def test_scripts_write_template_and_inspection_too(tmp_path):
+    import panelcad
+    from panelcad.errors import UnknownName
+
+    project = panel(LengthUnit.MM, 620.0, 300.0, [], [])
+    panelcad.export_template(project, "new", "main", tmp_path / "template.pdf", "a3")
+    panelcad.export_inspection(project, "new", tmp_path / "inspection.csv")
+    panelcad.export_inspection(project, "new", tmp_path / "inspection.pdf")
+    assert (tmp_path / "template.pdf").read_bytes().startswith(b"%PDF")
+    assert (tmp_path / "inspection.csv").read_text().startswith("characteristic,")
+    assert (tmp_path / "inspection.pdf").read_bytes().startswith(b"%PDF")
+    with pytest.raises(UnknownName, match="no paper 'A44'"):
+        panelcad.export_template(project, "new", "main", tmp_path / "t.pdf", "A44")
