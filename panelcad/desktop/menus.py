@@ -64,12 +64,12 @@ class Menus:
     def _menu(self, title: str) -> QMenu:
         menu = self._parts.window.menuBar().addMenu(title)
         section = None
-        for action in self.table.values():
-            if action.menu == title:
-                if section is not None and action.section != section:
-                    menu.addSeparator()
-                section = action.section
-                menu.addAction(self.actions[action.id])
+        of_menu = (action for action in self.table.values() if action.menu == title)
+        for action in sorted(of_menu, key=lambda action: action.section):
+            if section is not None and action.section != section:
+                menu.addSeparator()
+            section = action.section
+            menu.addAction(self.actions[action.id])
         return menu
 
     def _add_panes(self, docks: "Docks") -> None:

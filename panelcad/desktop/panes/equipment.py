@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.panes.fitting_form import FittingForm
 from panelcad.desktop.tools.put import put_waiting
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.equip import add_unit
@@ -49,6 +50,7 @@ class EquipmentPane(QWidget):
         self.place = QPushButton("P&lace")
         self.place.setToolTip("Put it on the panel at the nearest free place")
         self.take_out = QPushButton("&Take out")
+        self.fitting = FittingForm(bench)
         self._lay_out()
         self._connect()
 
@@ -75,6 +77,7 @@ class EquipmentPane(QWidget):
         row.addWidget(self.place)
         row.addWidget(self.take_out)
         column.addLayout(row)
+        column.addWidget(self.fitting)
         told = QLabel(_INVENTED)
         told.setWordWrap(True)
         told.setProperty("role", "faint")
@@ -144,6 +147,7 @@ class EquipmentPane(QWidget):
         items = {item.id: item for item in self._bench.document.option.items}
         item = items.get(item_id)
         self.take_out.setEnabled(item is not None)
+        self.fitting.show_item(item)
         self.place.setEnabled(item is not None and item.cutout is not None and item.plate is None)
         if item is not None and item.plate is not None:
             self._bench.selection.set((item_id,))
