@@ -82,3 +82,27 @@ def all_actions() -> tuple[Action, ...]:
         *tools.actions(),
         *help_.ACTIONS,
     )
+
+
+def with_mnemonics(titles: list[str]) -> list[str]:
+    """The titles, each with `&` before a letter that no other of them has; titles that find none free go without.
+
+    >>> with_mnemonics(["&Copy", "&Cut"])
+    ['&Copy', 'C&ut']
+    """
+    taken: set[str] = set()
+    marked = {title: title[title.index("&") + 1].lower() for title in titles if "&" in title}
+    wished = set(marked.values())
+    return [_with_mnemonic(title, marked.get(title, ""), taken, wished) for title in titles]
+
+
+def _with_mnemonic(title: str, wish: str, taken: set[str], wished: set[str]) -> str:
+    plain = title.replace("&", "")
+    letters = [char.lower() for char in plain if char.isalpha()]
+    free = [letter for letter in letters if letter not in taken]
+    chosen = wish if wish in free else next((one for one in free if one not in wished), next(iter(free), ""))
+    if not chosen:
+        return plain
+    taken.add(chosen)
+    place = plain.lower().index(chosen)
+    return f"{plain[:place]}&{plain[place:]}"

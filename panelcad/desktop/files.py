@@ -55,6 +55,7 @@ class FileDesk(QObject):
         return self.may_leave() and self._open(path, as_copy=True)
 
     def _open(self, path: Path, *, as_copy: bool = False) -> bool:
+        path = path.absolute()
         try:
             found = open_project(path)
         except PanelcadError as fault:

@@ -7,6 +7,7 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget
 
 from panelcad.desktop.asking import Asking
+from panelcad.desktop.context_menu import ContextMenu
 from panelcad.desktop.document import Document
 from panelcad.desktop.drop import CanvasDrop, dropped_file
 from panelcad.desktop.files import FileDesk
@@ -53,6 +54,7 @@ class MainWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.docks = Docks(self, self.bench)
         self.menus = Menus(self.parts, self.docks)
+        self.context_menu = ContextMenu(self.parts)
         self.setStatusBar(Status(self.parts))
         self.bench.view.drop_target = CanvasDrop(self.bench, self.open)
         self.toolbox.take("select")

@@ -6,7 +6,7 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
-from panelcad.desktop.actions import MENUS, Action, all_actions
+from panelcad.desktop.actions import MENUS, Action, all_actions, with_mnemonics
 from panelcad.desktop.choosers import OptionChooser, PlateChooser, ViewChooser
 from panelcad.desktop.icons import icon
 from panelcad.desktop.window_parts import Parts
@@ -22,6 +22,8 @@ class Menus:
         self._parts = parts
         self.table = {action.id: action for action in all_actions()}
         self.actions = {action.id: self._made(action) for action in self.table.values()}
+        self._titles: dict[str, str] = {}
+        self._give_mnemonics()
         self._menus = {title: self._menu(title) for title in MENUS}
         self._add_panes(docks)
         self._add_recent()
@@ -60,6 +62,14 @@ class Menus:
         if action.enabled(self._parts):
             action.run(self._parts)
             self.refresh()
+
+    def _give_mnemonics(self) -> None:
+        """Each action of a menu gets a letter of its own; the one its title marks where that is free."""
+        for menu in MENUS:
+            mine = [action for action in self.table.values() if action.menu == menu]
+            for action, title in zip(mine, with_mnemonics([action.title for action in mine]), strict=True):
+                self._titles[action.id] = title
+                self.actions[action.id].setText(title)
 
     def _menu(self, title: str) -> QMenu:
         menu = self._parts.window.menuBar().addMenu(title)
@@ -134,6 +144,7 @@ class Menus:
     def _name_steps(self) -> None:
         """Say what undo takes back."""
         document = self._parts.bench.document
-        for action_id, word, steps in (("edit.undo", "&Undo", document.done), ("edit.redo", "&Redo", document.undone)):
-            title = f"{word} '{steps[-1].title}'" if steps else word
-            self.actions[action_id].setText(title)
+        for action_id, steps in (("edit.undo", document.done), ("edit.redo", document.undone)):
+            word = self._titles[action_id]
+            what = steps[-1].title.replace("&", "&&") if steps else ""
+            self.actions[action_id].setText(f"{word} '{what}'" if what else word)

@@ -63,6 +63,12 @@ def _select_none(parts: Parts) -> None:
     parts.bench.selection.clear()
 
 
+def _preferences(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.preferences import show_preferences  # noqa: PLC0415 - a dialog loads when it is opened
+
+    show_preferences(parts.bench.settings, parts.window)
+
+
 ACTIONS: Final = (
     Action("edit.undo", "&Undo", "&Edit", 0, _undo, _Keys.Undo, _can_undo, icon="undo", on_bar=True, bar_group=1),
     Action("edit.redo", "&Redo", "&Edit", 0, _redo, _Keys.Redo, _can_redo, icon="redo", on_bar=True, bar_group=1),
@@ -70,4 +76,5 @@ ACTIONS: Final = (
     Action("edit.select-all", "Select &all", "&Edit", 2, _select_all, _Keys.SelectAll, has_panel),
     Action("edit.select-kind", "Select the same &kind", "&Edit", 2, _select_kind, "Ctrl+Shift+F", has_selection),
     Action("edit.select-none", "Select n&othing", "&Edit", 2, _select_none, "Ctrl+Shift+A", has_selection),
+    Action("edit.preferences", "P&references…", "&Edit", 3, _preferences, "Ctrl+,", icon="settings"),
 )

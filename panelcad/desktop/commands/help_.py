@@ -20,7 +20,14 @@ def _cautions(parts: Parts) -> None:
     show_cautions(parts.window)
 
 
+def _find(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.command_search import find_action  # noqa: PLC0415
+
+    find_action(parts.window.menus, parts.window)
+
+
 ACTIONS: Final = (
+    Action("help.find", "&Find an action…", "&Help", 0, _find, "Ctrl+Space", icon="search", hint="By words"),
     Action(
         "help.shortcuts",
         "&Keyboard shortcuts",

@@ -26,6 +26,9 @@ _SEATS: Final = {
 }
 """What each seat is called, and the words that find an instrument for it."""
 
+_HALF_A_ROW: Final = 44.45
+"""Half the pitch of two rows of 3-1/8 in instruments: so far the upper row stands above the middle."""
+
 
 def _middle(bench: Workbench) -> Point:
     """The middle of the sheet, on the pilot's centre line where one is entered."""
@@ -49,8 +52,9 @@ def basic_t(bench: Workbench, parent: QWidget) -> None:
     """Six round instruments: the four that the regulation places, and the lower corners."""
     dialog = EditDialog(bench, "Place the basic T", "&Place", parent)
     choices = {seat: _seat(bench, dialog, seat) for seat in _SEATS}
-    gap = LengthEntry("Gap between bezels", bench.settings.step("fine", bench.unit), bench.unit)
-    across, up = _place_entries(dialog, _middle(bench))
+    gap = LengthEntry("Gap between bezels", bench.document.project.profile.web_advised / 2, bench.unit)
+    middle = _middle(bench)
+    across, up = _place_entries(dialog, middle.moved(0.0, _HALF_A_ROW))
     dialog.form.row(f"&Gap, {bench.unit.value}", gap)
     gap.edited.connect(dialog.preview)
     dialog.form.words(

@@ -2,7 +2,8 @@
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QPoint, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from panelcad.desktop.panes.form import Form
@@ -13,6 +14,7 @@ from panelcad.model.project import Project
 from panelcad.units import LengthUnit, format_exact, parse_length
 
 Outcome = Project | Made
+_BESIDE, _BELOW = 16, 120
 
 
 class LengthEntry(QLineEdit):
@@ -63,6 +65,13 @@ class EditDialog(QDialog):
         self._change = change
         self.preview()
         return self.exec() == QDialog.DialogCode.Accepted
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """At the left of the window, so that the panel is seen beside it."""
+        super().showEvent(event)
+        window = self.parentWidget()
+        if window is not None:
+            self.move(window.mapToGlobal(QPoint(_BESIDE, _BELOW)))
 
     def preview(self) -> None:
         """Show the outcome of what the fields say, or why there is none."""

@@ -11,6 +11,7 @@ class FolderField(QWidget):
         self.text = QLineEdit(str(folder))
         self.text.setAccessibleName(name)
         look = QPushButton("Choose…")
+        look.setAutoDefault(False)
         look.clicked.connect(self._look)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)

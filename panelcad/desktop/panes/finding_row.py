@@ -28,7 +28,7 @@ class FindingRow(QStyledItemDelegate):
         return QSize(width - 4, words + QFontMetrics(_small(option.font)).height() + 2 * _PADDING + 2)
 
     def _room(self, width: int) -> QRect:
-        return QRect(0, 0, width - _SIGN - 2 * _PADDING, 2000)
+        return QRect(0, 0, width - 4 - _SIGN - 2 - _PADDING, 2000)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex

@@ -6,6 +6,7 @@ from typing import Final
 
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.eye import EyeTool
+from panelcad.desktop.tools.measure import MeasureTool
 from panelcad.desktop.tools.outline import OutlineTool
 from panelcad.desktop.tools.pan import PanTool
 from panelcad.desktop.tools.select import SelectTool
@@ -27,6 +28,7 @@ TOOLS: Final = (
     ToolKind("eye", "&Eye point", "eye", "E", "Move the pilot's eye and see the panel from there", EyeTool),
     ToolKind("outline", "&Outline", "outline", "O", "Shape the plate: corners, bows, rounded corners", OutlineTool),
     ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
+    ToolKind("measure", "&Measure", "measure", "M", "Distances between edges and centres", MeasureTool),
 )
 
 

@@ -1,0 +1,55 @@
+"""The menu at the pointer: what one mostly does with the thing there."""
+
+from typing import Final
+
+from PySide6.QtCore import QPoint
+from PySide6.QtWidgets import QMenu
+
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.tools.picking import all_at, picked_at
+from panelcad.desktop.window_parts import Parts
+
+_ON_A_THING: Final = (
+    ("edit.cut", "edit.copy", "edit.duplicate", "edit.delete"),
+    ("place.replace", "arrange.repeat"),
+    ("arrange.turn-left", "arrange.turn-right"),
+    ("arrange.to-pilot", "arrange.to-middle"),
+    ("arrange.group", "arrange.ungroup", "arrange.lock", "arrange.unlock"),
+    ("edit.select-kind", "view.selection"),
+)
+_ON_THE_SHEET: Final = (
+    ("edit.paste", "edit.select-all"),
+    ("place.basic-t", "place.stack", "place.row"),
+    ("view.all", "view.grid", "view.snap"),
+)
+
+
+class ContextMenu:
+    def __init__(self, parts: Parts) -> None:
+        self._parts = parts
+        parts.bench.view.menu_wanted.connect(self.open)
+
+    def open(self, pointer: Pointer, where: QPoint) -> None:
+        picked = picked_at(self._parts.bench, pointer)
+        if picked and picked not in self._parts.bench.selection:
+            self._parts.bench.selection.set((picked,))
+        menu = self.made(pointer, picked)
+        menu.exec(where)
+        menu.deleteLater()
+
+    def made(self, pointer: Pointer, picked: str) -> QMenu:
+        """The menu for this place; everything that lies there can be chosen where several things do."""
+        menu = QMenu(self._parts.window)
+        actions = self._parts.window.menus.actions
+        for section in _ON_A_THING if picked else _ON_THE_SHEET:
+            for name in section:
+                if name in actions and actions[name].isEnabled():
+                    menu.addAction(actions[name])
+            menu.addSeparator()
+        under = all_at(self._parts.bench, pointer)
+        if len(under) > 1:
+            choose = menu.addMenu("Select what lies &here")
+            for part in under:
+                entry = choose.addAction(self._parts.bench.name_of(part))
+                entry.triggered.connect(lambda _=False, part=part: self._parts.bench.selection.set((part,)))
+        return menu

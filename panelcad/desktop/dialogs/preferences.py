@@ -1,0 +1,89 @@
+"""Preferences: unit of new projects, steps, colours, initials, and the size of the screen."""
+
+from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
+
+from panelcad.desktop.dialogs.screen_size import ScreenSize
+from panelcad.desktop.panes.form import Form
+from panelcad.desktop.settings import Settings
+from panelcad.desktop.theme import ThemeChoice
+from panelcad.errors import UnreadableQuantity
+from panelcad.units import LengthUnit, parse_length
+
+_STEPS = (("grid", "&Grid"), ("fine", "&Fine nudge"), ("coarse", "&Coarse nudge"))
+
+
+class Preferences(QDialog):
+    def __init__(self, settings: Settings, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Preferences")
+        self.setMinimumWidth(480)
+        self._settings = settings
+        self.steps: dict[tuple[LengthUnit, str], QLineEdit] = {}
+        self.screen_size = ScreenSize(settings.pixels_per_mm or parent.physicalDpiX() / 25.4)
+        tabs = QTabWidget()
+        tabs.addTab(self._general(), "&General")
+        tabs.addTab(self._lengths(), "&Steps")
+        tabs.addTab(self.screen_size, "S&creen")
+        self.problem = QLabel()
+        self.problem.setProperty("role", "wrong")
+        self.problem.setWordWrap(True)
+        buttons = QDialogButtonBox()
+        buttons.addButton("&Keep", QDialogButtonBox.ButtonRole.AcceptRole).setDefault(True)
+        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(tabs)
+        column.addWidget(self.problem)
+        column.addWidget(buttons)
+
+    def _general(self) -> Form:
+        form = Form()
+        self.unit, self.theme = QComboBox(), QComboBox()
+        for unit, words in ((LengthUnit.INCH, "inches"), (LengthUnit.MM, "millimetres")):
+            self.unit.addItem(words, unit)
+        self.unit.setCurrentIndex(self.unit.findData(self._settings.unit))
+        for choice in ThemeChoice:
+            self.theme.addItem(choice.value, choice)
+        self.theme.setCurrentIndex(self.theme.findData(self._settings.theme))
+        self.initials = QLineEdit(self._settings.initials)
+        form.row("Unit of &new panels", self.unit)
+        form.row("&Colours", self.theme)
+        form.row("Your &initials", self.initials)
+        form.end()
+        return form
+
+    def _lengths(self) -> Form:
+        form = Form()
+        for unit, words in ((LengthUnit.INCH, "Panels in inches"), (LengthUnit.MM, "Panels in millimetres")):
+            form.heading(words)
+            for name, title in _STEPS:
+                field = QLineEdit(self._settings.step_text(name, unit))
+                self.steps[unit, name] = field
+                form.row(title if unit is LengthUnit.INCH else title.replace("&", ""), field)
+        form.end()
+        return form
+
+    def accept(self) -> None:
+        """Nothing is kept while one of the figures cannot be read."""
+        try:
+            self._check()
+        except UnreadableQuantity as fault:
+            self.problem.setText(str(fault))
+            return
+        for (unit, name), field in self.steps.items():
+            self._settings.set_step(name, unit, field.text())
+        self._settings.unit = LengthUnit(self.unit.currentData())
+        self._settings.initials = self.initials.text().strip()
+        self._settings.pixels_per_mm = self.screen_size.pixels_per_mm
+        self._settings.theme = ThemeChoice(self.theme.currentData())
+        super().accept()
+
+    def _check(self) -> None:
+        for (unit, _), field in self.steps.items():
+            if parse_length(field.text(), unit) <= 0:
+                raise UnreadableQuantity(field.text(), "a length larger than 0")
+
+
+def show_preferences(settings: Settings, parent: QWidget) -> None:
+    Preferences(settings, parent).exec()

@@ -1,0 +1,179 @@
+"""The table of actions, and the ways to reach them."""
+
+import pytest
+from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtGui import QKeySequence
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QDialog
+
+from panelcad.desktop.actions import MENUS, all_actions
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.dialogs.command_search import CommandSearch
+from panelcad.desktop.dialogs.preferences import Preferences
+from panelcad.desktop.theme import DARK, LIGHT, ThemeChoice
+from panelcad.geometry.point import Point
+from panelcad.units import LengthUnit
+
+
+def in_dialog(kind, act) -> None:
+    def wait() -> None:
+        dialog = QApplication.activeModalWidget()
+        if isinstance(dialog, kind):
+            act(dialog)
+        else:
+            QTimer.singleShot(10, wait)
+
+    QTimer.singleShot(0, wait)
+
+
+def test_ids_are_used_once_and_menus_are_known(qapp) -> None:
+    actions = all_actions()
+    assert len({action.id for action in actions}) == len(actions)
+    assert {action.menu for action in actions} == set(MENUS)
+
+
+def test_no_two_actions_share_a_shortcut(window) -> None:
+    seen: dict[str, str] = {}
+    docks = [(dock.windowTitle(), dock.toggleViewAction()) for dock in window.docks.all]
+    for name, action in (*window.menus.actions.items(), *docks):
+        for sequence in action.shortcuts():
+            keys = sequence.toString()
+            assert keys not in seen, f"{name} and {seen[keys]} share {keys}"
+            seen[keys] = name
+
+
+def test_mnemonics_of_a_menu_differ(window) -> None:
+    for menu in MENUS:
+        titles = [window.menus.actions[a.id].text() for a in all_actions() if a.menu == menu]
+        letters = [title[title.index("&") + 1].lower() for title in titles if "&" in title]
+        assert len(letters) == len(set(letters)), f"{menu}: {sorted(letters)}"
+        assert len(letters) >= 0.8 * len(titles)
+
+
+def test_every_action_has_a_readable_tooltip(window) -> None:
+    for name, action in window.menus.actions.items():
+        assert action.toolTip().strip(), name
+        assert "&" not in action.toolTip(), name
+
+
+def test_what_cannot_be_done_is_not_offered(hands) -> None:
+    actions = hands.window.menus.actions
+    assert not actions["edit.delete"].isEnabled()
+    hands.click(0, 50)
+    assert actions["edit.delete"].isEnabled()
+    assert not actions["arrange.align-left"].isEnabled()
+
+
+def test_undo_says_what_it_takes_back(hands) -> None:
+    hands.click(0, 50)
+    hands.key(Qt.Key.Key_Right)
+    assert hands.window.menus.actions["edit.undo"].text() == "&Undo 'Nudge'"
+
+
+def test_an_action_is_found_by_words(hands) -> None:
+    hands.click(0, 50)
+
+    def find(dialog) -> None:
+        QTest.keyClicks(dialog.words, "turn left")
+        QTest.keyClick(dialog.words, Qt.Key.Key_Return)
+
+    in_dialog(CommandSearch, find)
+    QTest.keyClick(hands.window, Qt.Key.Key_Space, Qt.KeyboardModifier.ControlModifier)
+    assert hands.item("two").rotation in {15.0, 90.0}
+
+
+def test_the_menu_at_the_pointer_picks_the_thing_there(hands) -> None:
+    pointer = Pointer(Point(0, 50), 1 / hands.view.zoom)
+    hands.click(200, -50)
+    menu = hands.window.context_menu.made(pointer, "two")
+    assert "Take away" in [entry.text().replace("&", "") for entry in menu.actions()]
+    menu.deleteLater()
+
+
+def test_a_right_click_selects_and_opens_a_menu(hands, qtbot) -> None:
+    def close() -> None:
+        popup = QApplication.activePopupWidget()
+        if popup is None:
+            QTimer.singleShot(10, close)
+        else:
+            popup.close()
+
+    QTimer.singleShot(10, close)
+    at = hands.pixel(0, 50)
+    QTest.mouseClick(hands.view.viewport(), Qt.MouseButton.RightButton, pos=QPoint(at))
+    assert hands.window.bench.selection.ids == ("two",)
+
+
+def test_preferences_are_kept(hands) -> None:
+    def fill(dialog) -> None:
+        field = dialog.steps[LengthUnit.MM, "fine"]
+        field.selectAll()
+        QTest.keyClicks(field, "1/2")
+        dialog.theme.setCurrentIndex(dialog.theme.findData(ThemeChoice.DARK))
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+
+    in_dialog(Preferences, fill)
+    hands.action("edit.preferences")
+    assert hands.window.settings.step("fine", LengthUnit.MM) == 0.5
+    assert hands.window.bench.theme is DARK
+    hands.click(0, 50)
+    hands.key(Qt.Key.Key_Right)
+    assert hands.item("two").x == 0.5
+    hands.window.settings.theme = ThemeChoice.LIGHT
+    assert hands.window.bench.theme is LIGHT
+
+
+@pytest.mark.parametrize("text", ["nonsense", "0", "-1"])
+def test_a_step_that_is_none_is_refused(hands, text) -> None:
+    def fill(dialog) -> None:
+        field = dialog.steps[LengthUnit.MM, "grid"]
+        field.selectAll()
+        QTest.keyClicks(field, text)
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+        assert dialog.isVisible()
+        assert "cannot be read" in dialog.problem.text()
+        QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+    in_dialog(Preferences, fill)
+    hands.action("edit.preferences")
+    assert hands.window.settings.step_text("grid", LengthUnit.MM) == "5"
+
+
+def test_shortcuts_and_cautions_can_be_read(hands) -> None:
+    for name in ("help.shortcuts", "help.cautions"):
+        in_dialog(QDialog, lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
+        hands.action(name)
+
+
+def test_the_first_screen_shows_the_cautions(qtbot, own_settings) -> None:
+    from PySide6.QtWidgets import QLabel
+
+    from panelcad.desktop.cautions import FULL
+    from panelcad.desktop.main_window import MainWindow
+    from panelcad.desktop.settings import Settings
+
+    window = MainWindow(Settings())
+    window.show()
+    shown = {label.text() for label in window.start_page.findChildren(QLabel) if label.isVisible()}
+    assert set(FULL) <= shown
+    window.close()
+    window.deleteLater()
+
+
+def test_a_distance_is_measured_between_edges(hands) -> None:
+    QTest.keyClick(hands.window, Qt.Key.Key_M)
+    radius = 79.375 / 2
+    hands.click(-200 + radius, 50)
+    hands.click(0 - 42, 50)
+    words = hands.window.statusBar().words.text()
+    # From the edge of one cut to the bezel of the next: 200 - 39.6875 - 42 mm.
+    assert words.startswith("118.31 mm")
+    assert "the bezel of two" in words
+    hands.key(Qt.Key.Key_Escape)
+    hands.key(Qt.Key.Key_Escape)
+    assert hands.window.toolbox.tool_id == "select"
+
+
+def test_keys_are_written_as_the_platform_does(qapp) -> None:
+    save = next(action for action in all_actions() if action.id == "file.save")
+    assert save.keys == QKeySequence(QKeySequence.StandardKey.Save).toString(QKeySequence.SequenceFormat.NativeText)
