@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.checks.run import check
-from panelcad.drawing.faces.registry import HARDWARE, kind_of, reading
+from panelcad.drawing.faces.kind import reading
+from panelcad.drawing.faces.registry import HARDWARE, kind_of
 from panelcad.model.equipment import Phase
 from panelcad.model.finding import Severity
 from panelcad.model.fingerprint import option_fingerprint

@@ -2,10 +2,12 @@
 
 import pytest
 
-from panelcad.drawing.appearance import Look, face, frame_of, item_group, unlit_view, visible_outline
+from panelcad.drawing.appearance import Look, unlit_view
+from panelcad.drawing.appearance_items import face, frame_of, item_group, visible_outline
 from panelcad.drawing.display import Group, LinearGradient, Node, Path, RadialGradient, Text, walk
 from panelcad.drawing.extent import extent
-from panelcad.drawing.faces.registry import BY_NAME, KINDS, kind_of, reading
+from panelcad.drawing.faces.kind import reading
+from panelcad.drawing.faces.registry import BY_NAME, KINDS, kind_of
 from panelcad.drawing.lettering import text_bounds
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point

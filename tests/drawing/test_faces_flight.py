@@ -8,8 +8,8 @@ from panelcad.drawing.display import Path, walk
 from panelcad.drawing.faces.airspeed import arcs, lines, scale
 from panelcad.drawing.faces.altimeter import _turned
 from panelcad.drawing.faces.dial import Dial, Scale
-from panelcad.drawing.faces.hardware import rating
 from panelcad.drawing.faces.inks import BLUE, GREEN, RED, WHITE, YELLOW
+from panelcad.drawing.faces.sockets import rating
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc
 from panelcad.model.flight import Airspeeds, Flight

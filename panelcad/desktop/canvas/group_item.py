@@ -6,7 +6,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPainterPath, QPixmapCache
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
-from panelcad.drawing.appearance import REACH
+from panelcad.drawing.appearance_items import REACH
 from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.lettering import text_width
