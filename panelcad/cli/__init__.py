@@ -1,6 +1,14 @@
 """The commands. Each one reads its arguments, calls the same functions a script would, and prints what came of it."""
 
+from typing import Final
+
 from panelcad.cli import cutting, judging, papers, planning, projects
-from panelcad.cli.base import app, command_names, main
+from panelcad.cli.base import app, command_name, command_names, main
+
+_IN_THE_ORDER_OF_THE_JOB: Final = (
+    *("open", "new", "list", "cutouts", "check", "rules", "compare", "plan", "preview"),
+    *("release", "verify", "revise"),
+)
+app.registered_commands.sort(key=lambda command: _IN_THE_ORDER_OF_THE_JOB.index(command_name(command)))
 
 __all__ = ["app", "command_names", "cutting", "judging", "main", "papers", "planning", "projects"]

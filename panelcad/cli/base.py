@@ -74,9 +74,13 @@ OptionName = Annotated[
 AsJson = Annotated[bool, typer.Option("--json", help="Print JSON (docs/json.md) instead of text.")]
 
 
+def command_name(command: Any) -> str:
+    return command.name or str(getattr(command.callback, "__name__", ""))
+
+
 def command_names() -> Iterator[str]:
-    for command in app.registered_commands:
-        yield command.name or str(getattr(command.callback, "__name__", ""))
+    """In the order of the help text."""
+    return map(command_name, app.registered_commands)
 
 
 def exit_for(has_errors: bool) -> None:  # noqa: FBT001 - private
