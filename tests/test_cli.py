@@ -307,3 +307,21 @@ def test_a_new_project_may_take_its_sheet_from_a_drawing(run, clean: Project, tm
     made = load(tmp_path / "my.panel.json")
     assert (code, made.as_found.plates[0].outline.contour().area) == (0, pytest.approx(600.0 * 300.0))
     assert [len(option.plates[0].cuts) for option in made.all_options] == [1, 1]
+
+
+@pytest.mark.parametrize(("choice", "word", "kind"), [("--paper", "A44", "paper"), ("--ink", "green", "ink")])
+def test_a_paper_or_an_ink_that_is_not_there_is_refused_before_anything_is_written(
+    run, clean: Project, tmp_path: Path, choice: str, word: str, kind: str
+) -> None:
+    file, papers = stored(clean, tmp_path), tmp_path / "papers"
+    code, _, complained = run("release", file, "--option", "new", "--to", papers, choice, word)
+    assert code == 2
+    assert f"There is no {kind} '{word}'" in complained
+    assert not papers.exists()
+
+
+def test_a_draft_may_be_in_black_and_on_the_paper_one_has(run, clean: Project, tmp_path: Path) -> None:
+    file, papers = stored(clean, tmp_path), tmp_path / "papers"
+    choice = ("--draft", "--paper", "a3", "--ink", "black")
+    assert run("release", file, "--option", "new", "--to", papers, *choice)[0] == 0
+    assert any("template" in path.name for path in papers.iterdir())

@@ -19,6 +19,10 @@ DXF_HELP: Final = (
     "A choice for the cutting files; may be given again: R12, R2000, R2010, R2018, mm, in, front, back, datum, corner, "
     "relief, lead-ins, marks, no-cuts, no-drills, no-engraving, no-reference."
 )
+PAPER_HELP: Final = (
+    "The printer's paper for the full-size template: A4 to A0, Letter, Legal, Tabloid, ANSI C to E; "
+    "A4 or Letter, as goes with the project's unit, where it is not given."
+)
 
 
 @app.command(epilog="Example: panelcad release tourer.panel.json --option glass --to papers")
@@ -28,6 +32,8 @@ def release(
     to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the papers; made where missing.")],
     by: Annotated[str, typer.Option("--by", metavar="WHO", help="Who releases it, for the release log.")] = "",
     dxf: Annotated[list[str] | None, typer.Option("--dxf", metavar="WORD", help=DXF_HELP)] = None,
+    paper: Annotated[str, typer.Option("--paper", metavar="NAME", help=PAPER_HELP)] = "",
+    ink: Annotated[str, typer.Option("--ink", metavar="INK", help="The sheets in 'colour' or 'black'.")] = "colour",
     draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
 ) -> None:
     """Write all papers of one option: cutting files, drawing, manifest. Refuses while errors are open.
@@ -35,17 +41,26 @@ def release(
     The release is entered in the project's log; the same geometry is issued again under the same letter.
     """
     from panelcad.outputs import release as releasing  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.outputs.drawing import drawing_options  # noqa: PLC0415
     from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
     from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
+    from panelcad.outputs.template import template_options  # noqa: PLC0415
     from panelcad.store.project_file import load, save  # noqa: PLC0415
 
     project = load(file)
     with progress("Writing papers") as tell:
         if draft:
-            files = releasing.draft(project, option, to, ReleaseOptions(tell=tell))
+            sheets = ReleaseOptions(drawing=drawing_options(ink), template=template_options(paper), tell=tell)
+            files = releasing.draft(project, option, to, sheets)
             said = "draft, not for cutting"
         else:
-            options = ReleaseOptions(by=by, dxf=chosen_options(dxf or ()), tell=tell)
+            options = ReleaseOptions(
+                by=by,
+                dxf=chosen_options(dxf or ()),
+                drawing=drawing_options(ink),
+                template=template_options(paper),
+                tell=tell,
+            )
             issued = releasing.release(project, option, to, today(), options)
             save(issued.project, file)
             files, again = issued.files, ", as issued before" if issued.was_reissued else ""

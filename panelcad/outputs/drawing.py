@@ -12,6 +12,7 @@ from panelcad.drawing.page import bordered
 from panelcad.drawing.paper import Series
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.subject import Subject, subject
+from panelcad.errors import UnknownName
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp, stamp
 from panelcad.outputs.pdf import Properties, write_pdf
@@ -29,12 +30,20 @@ class DrawingOptions:
 
 
 _DEFAULTS: Final = DrawingOptions()
+_INKS: Final = {"colour": Ink.COLOUR, "black": Ink.BLACK}
 
 
 def export_drawing(project: Project, option: Option, path: Path | str, options: DrawingOptions = _DEFAULTS) -> None:
     """Write the drawing set; an older file stays whole until the new one is complete."""
     shown = drawn_subject(project, option, options)
     write_pdf(path, drawing_sheets(shown), properties(shown, "Drawing"))
+
+
+def drawing_options(ink: str) -> DrawingOptions:
+    """The options for an ink by its word, 'colour' or 'black'. Raises `UnknownName`."""
+    if ink.lower() not in _INKS:
+        raise UnknownName("ink", ink, tuple(_INKS))
+    return DrawingOptions(ink=_INKS[ink.lower()])
 
 
 def drawn_subject(project: Project, option: Option, options: DrawingOptions = _DEFAULTS) -> Subject:
