@@ -309,14 +309,14 @@ def test_a_new_project_may_take_its_sheet_from_a_drawing(run, clean: Project, tm
     assert [len(option.plates[0].cuts) for option in made.all_options] == [1, 1]
 
 
-@pytest.mark.parametrize(("choice", "word", "kind"), [("--paper", "A44", "paper"), ("--ink", "green", "ink")])
+@pytest.mark.parametrize("choice", [("--paper", "A44"), ("--ink", "green")])
 def test_a_paper_or_an_ink_that_is_not_there_is_refused_before_anything_is_written(
-    run, clean: Project, tmp_path: Path, choice: str, word: str, kind: str
+    run, clean: Project, tmp_path: Path, choice: tuple[str, str]
 ) -> None:
     file, papers = stored(clean, tmp_path), tmp_path / "papers"
-    code, _, complained = run("release", file, "--option", "new", "--to", papers, choice, word)
+    code, _, complained = run("release", file, "--option", "new", "--to", papers, *choice)
     assert code == 2
-    assert f"There is no {kind} '{word}'" in complained
+    assert f"There is no {choice[0][2:]} '{choice[1]}'" in complained
     assert not papers.exists()
 
 
