@@ -208,7 +208,7 @@ def _eye_mark(scene: Scene) -> Group:
     lines = Path((centre,), pen=scene.style.narrow_pen(colours.limit_edge, Line.CHAIN))
     label = Text(
         f"eye of {scene.height.whose}",
-        Point(spot.x + arm, spot.y + _CLEAR),
+        Point(spot.x + _CLEAR, spot.y + arm),
         _LETTER_PX,
         colours.limit_edge,
         measured=Measured.PIXELS,
