@@ -205,16 +205,6 @@ def format_mass(kg: float, unit: MassUnit, *, places: int = 2) -> str:
     return f"{_plain_zero(f'{kg / unit.kg:.{places}f}')} {unit.value}"
 
 
-def format_exact_mass(kg: float, unit: MassUnit) -> str:
-    """The shortest number that reads back as the same mass, for edit fields; no unit.
-
-    >>> format_exact_mass(1.133980925, MassUnit.LB)
-    '2.5'
-    """
-    texts = (f"{kg / unit.kg:.{digits}f}" for digits in range(12))
-    return next((text for text in texts if round(float(text) * unit.kg, 9) == round(kg, 9)), repr(kg / unit.kg))
-
-
 def format_moment(kg_mm: float, unit: LengthUnit, *, places: int = 1) -> str:
     """Text of a moment such as '16104.0 lb·in' or '185.5 kg·m', of kilogram-millimetres."""
     if unit is LengthUnit.INCH:

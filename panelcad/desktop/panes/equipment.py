@@ -4,6 +4,7 @@ from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
+    QAbstractScrollArea,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -11,6 +12,8 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QPushButton,
+    QScrollArea,
+    QTabWidget,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -47,6 +50,8 @@ class EquipmentPane(QWidget):
         self.put_in = QPushButton("Put &in the option")
         self.put_in.setEnabled(False)
         self.fitted = self._tree()
+        for listed in (self.offered, self.fitted):
+            listed.setMinimumHeight(60)
         self.place = QPushButton("P&lace")
         self.place.setToolTip("Put it on the panel at the nearest free place")
         self.take_out = QPushButton("&Take out")
@@ -66,21 +71,22 @@ class EquipmentPane(QWidget):
         return made
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
-        column.setContentsMargins(8, 8, 8, 8)
-        column.setSpacing(6)
-        column.addWidget(self.search)
-        column.addWidget(self.offered, 1)
-        column.addWidget(self.put_in)
-        column.addWidget(self.fitted, 1)
         row = QHBoxLayout()
         row.addWidget(self.place)
         row.addWidget(self.take_out)
-        column.addLayout(row)
-        column.addWidget(self.fitting)
+        form = QScrollArea()
+        form.setWidgetResizable(True)
+        form.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        form.setWidget(self.fitting)
+        self.tabs = QTabWidget()
+        self.tabs.addTab(_stacked(self.fitted, row, form), "In the option")
+        self.tabs.addTab(_stacked(self.search, self.offered, self.put_in), "Put in")
         told = QLabel(_INVENTED)
         told.setWordWrap(True)
         told.setProperty("role", "faint")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(8, 8, 8, 8)
+        column.addWidget(self.tabs, 1)
         column.addWidget(told)
 
     def _connect(self) -> None:
@@ -172,6 +178,20 @@ class EquipmentPane(QWidget):
         item_id = self._chosen_id()
         title = f"Take out {self._bench.name_of(item_id)}"
         self._bench.edit(title, lambda project, option: remove(project, option, [item_id]))
+
+
+def _stacked(*parts: QWidget | QHBoxLayout) -> QWidget:
+    """A page with these one below the other; lists share the room."""
+    page = QWidget()
+    column = QVBoxLayout(page)
+    column.setContentsMargins(0, 6, 0, 0)
+    column.setSpacing(6)
+    for part in parts:
+        if isinstance(part, QWidget):
+            column.addWidget(part, 1 if isinstance(part, QAbstractScrollArea) else 0)
+        else:
+            column.addLayout(part)
+    return page
 
 
 def _does(unit: "EquipmentUnit") -> str:

@@ -16,7 +16,7 @@ from panelcad.model.project import Item
 
 _ARM: Final = Field("arm", "Arm", Kind.LENGTH)
 _BREAKER: Final = Field("breaker", "Breaker, A", Kind.NUMBER)
-_LENGTH: Final = Field("length", "Wire and ground", Kind.LENGTH)
+_LENGTH: Final = Field("length", "With ground", Kind.LENGTH)
 _GAUGES: Final = ("", "24", "22", "20", "18", "16", "14", "12", "10", "8", "6", "4", "2", "1", "0")
 _TYPED: Final = (_ARM, _BREAKER, _LENGTH)
 
@@ -34,9 +34,12 @@ class FittingForm(Form):
         self.after.addItems([choice.value for choice in AfterFailure])
         for field in _TYPED:
             self.typed[field.key].setAccessibleName(field.title)
+            self.typed[field.key].setMinimumWidth(60)
             self.typed[field.key].editingFinished.connect(self._take)
         for chooser, name in ((self.bus, "Bus"), (self.gauge, "Wire gauge"), (self.after, "After alternator failure")):
             chooser.setAccessibleName(name)
+            chooser.setMinimumContentsLength(5)
+            chooser.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             chooser.activated.connect(self._take)
         unit = bench.unit
         self.row(_ARM.headed(unit), self.typed["arm"])

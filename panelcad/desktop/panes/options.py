@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
 _CAUTION: Final = "Arithmetic on what was entered; not known is never safe. Built-in figures are invented."
 _TITLES: Final = 190
-_HEADER: Final = 44
+_HEADER: Final = 60
 _WRAPPED: Final = Qt.AlignmentFlag(
     Qt.AlignmentFlag.AlignLeft.value | Qt.AlignmentFlag.AlignVCenter.value | Qt.TextFlag.TextWordWrap.value
 )
@@ -118,6 +118,9 @@ class OptionsPane(QWidget):
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
         self.comparer.want(wanted=False)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(420, 250)
 
     def refresh(self) -> None:
         comparison = self.comparer.comparison

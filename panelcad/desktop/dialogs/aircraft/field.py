@@ -6,7 +6,7 @@ from enum import Enum
 from typing import Any, Final
 
 from panelcad.errors import UnreadableQuantity
-from panelcad.units import LengthUnit, format_exact, format_exact_mass, mass_unit, parse_length, parse_mass, parse_money
+from panelcad.units import LengthUnit, format_exact, mass_unit, parse_length, parse_mass, parse_money
 
 
 class Kind(Enum):
@@ -51,6 +51,16 @@ def write(field: Field, value: Any, unit: LengthUnit) -> str:
     return "" if value is None else _WRITERS[field.kind](value, unit)
 
 
+def read_again(field: Field, text: str, shown: Any, unit: LengthUnit) -> Any:
+    """As `read`; the value `shown` itself where its text was left alone, so that no digit is lost by looking."""
+    return shown if shown is not None and text == write(field, shown, unit) else read(field, text, unit)
+
+
+def _trimmed(value: float) -> str:
+    """Three decimals at most."""
+    return f"{value:.3f}".rstrip("0").rstrip(".")
+
+
 def _number(text: str, _unit: LengthUnit) -> float:
     try:
         return float(text.replace(",", ".").replace("−", "-"))
@@ -82,7 +92,7 @@ _READERS: Final[dict[Kind, Reader]] = {
 _WRITERS: Final[dict[Kind, Writer]] = {
     Kind.WORDS: lambda value, _: str(value),
     Kind.LENGTH: format_exact,
-    Kind.MASS: lambda value, unit: format_exact_mass(value, mass_unit(unit)),
+    Kind.MASS: lambda value, unit: _trimmed(value / mass_unit(unit).kg),
     Kind.NUMBER: lambda value, _: f"{value:.12g}",
     Kind.COUNT: lambda value, _: str(value),
     Kind.MONEY: lambda value, _: str(value),

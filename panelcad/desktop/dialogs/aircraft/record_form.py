@@ -5,7 +5,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
-from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read, write
+from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read_again, write
 from panelcad.desktop.panes.form import Form
 from panelcad.units import LengthUnit
 
@@ -15,6 +15,7 @@ class RecordForm(Form):
         super().__init__()
         self._unit = unit
         self._fields = fields
+        self._shown: dict[str, Any] = {}
         self.editors: dict[str, QWidget] = {}
         for field in fields:
             editor = self._editor(field)
@@ -31,6 +32,7 @@ class RecordForm(Form):
         return made
 
     def show_values(self, values: Mapping[str, Any]) -> None:
+        self._shown = dict(values)
         for field in self._fields:
             value = values.get(field.key)
             editor = self.editors[field.key]
@@ -47,5 +49,5 @@ class RecordForm(Form):
             if isinstance(editor, QComboBox):
                 found[field.key] = field.choices[editor.currentIndex()][0]
             elif isinstance(editor, QLineEdit):
-                found[field.key] = read(field, editor.text(), self._unit)
+                found[field.key] = read_again(field, editor.text(), self._shown.get(field.key), self._unit)
         return found

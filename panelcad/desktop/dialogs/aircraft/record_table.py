@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read, write
+from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read_again, write
 from panelcad.errors import UnreadableQuantity
 from panelcad.units import LengthUnit
 
@@ -36,6 +36,8 @@ class RecordTable(QWidget):
         self.table.verticalHeader().setVisible(False)
         self.table.setMinimumHeight(120)
         add, take = QPushButton("&Add a row"), QPushButton("&Remove the row")
+        for button in (add, take):
+            button.setAutoDefault(False)
         add.clicked.connect(lambda: self.add({}))
         take.clicked.connect(lambda: self.table.removeRow(self.table.currentRow()))
         column = QVBoxLayout(self)
@@ -79,18 +81,18 @@ class RecordTable(QWidget):
         record = dict(first.data(_KEPT) or {}) if first is not None else {}
         for column, field in enumerate(self._fields):
             try:
-                record[field.key] = self._value(row, column, field)
+                record[field.key] = self._value(row, column, field, record.get(field.key))
             except UnreadableQuantity as problem:
                 raise UnreadableQuantity(
                     self._text(row, column), f"{problem.expected} in '{self._title}', row {row + 1}"
                 ) from None
         return record
 
-    def _value(self, row: int, column: int, field: Field) -> Any:
+    def _value(self, row: int, column: int, field: Field, shown: Any) -> Any:
         chooser = self.table.cellWidget(row, column)
         if isinstance(chooser, QComboBox):
             return field.choices[chooser.currentIndex()][0]
-        return read(field, self._text(row, column), self._unit)
+        return read_again(field, self._text(row, column), shown, self._unit)
 
     def _text(self, row: int, column: int) -> str:
         item = self.table.item(row, column)
