@@ -4,13 +4,14 @@ import math
 from collections.abc import Iterator
 from typing import Final
 
-from panelcad.drawing.stroke_font import stroke_lettering
+from panelcad.drawing.stroke_font import missing_letters, stroke_lettering
+from panelcad.errors import UnusableInput
 from panelcad.geometry.contour import Contour, Vertex, circle, rectangle
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import Feature, PlacedCut, PlateLayout
-from panelcad.model.plate import CutState, PlateState
+from panelcad.model.plate import CutState, Engraving, PlateState
 from panelcad.model.project import Project
 from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_finish import before_finish
@@ -41,7 +42,7 @@ def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Pla
         plan = with_centre_marks(plan, profile.smallest_cut)
     if options.lead_ins is LeadIns.POINTS:
         plan = with_lead_ins(plan, profile.cutter_diameter)
-    return chosen(plan, options.content)
+    return chosen(plan, options.written)
 
 
 def finished_plan(plate: PlateLayout) -> Plan:
@@ -103,9 +104,16 @@ def _flange(screw: Feature, plate: PlateLayout) -> Contour:
 
 def _engraving(plate: PlateLayout) -> Iterator[Stroke]:
     for line_of_text in plate.plate.engravings:
+        _refuse_undrawn_letters(line_of_text)
         at = Point(line_of_text.x, line_of_text.y)
         for track in stroke_lettering(line_of_text.text, line_of_text.height, at, line_of_text.rotation):
             yield Stroke(Layer.ENGRAVE, track)
+
+
+def _refuse_undrawn_letters(line_of_text: Engraving) -> None:
+    for letter in missing_letters(line_of_text.text):
+        problem = f"the stroke font has no letter '{letter}'"
+        raise UnusableInput("", f"lettering {line_of_text.id}", problem, "Latin letters, or Greek or Cyrillic capitals")
 
 
 def _bends(plate: PlateLayout) -> Iterator[Stroke]:

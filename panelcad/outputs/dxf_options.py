@@ -74,3 +74,8 @@ class DxfOptions:
     corner_relief: CornerRelief = CornerRelief.NONE
     lead_ins: LeadIns = LeadIns.NONE
     stamp: Stamp | None = None
+
+    @property
+    def written(self) -> frozenset[Content]:
+        """The content that is written: lettering is on the front face, so not where the back is up."""
+        return self.content - {Content.ENGRAVING} if self.face_up is FaceUp.BACK else self.content

@@ -113,6 +113,8 @@ def _of_corner_relief(project: Project, options: DxfOptions) -> Iterator[str]:
 
 
 def _of_contents(options: DxfOptions) -> Iterator[str]:
+    if options.face_up is FaceUp.BACK:
+        yield "Engraving: on the front face, so not in this file"
     if options.content != EVERYTHING:
         yield f"Content: {', '.join(each.value for each in Content if each in options.content)}"
     if options.small_holes is SmallHoles.CENTRE_MARKS:

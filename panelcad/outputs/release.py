@@ -1,7 +1,7 @@
 """Issue an option: all its papers of one revision in one folder, with a manifest, and an entry in the release log."""
 
+import secrets
 import shutil
-import tempfile
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -139,10 +139,10 @@ def _changes(entries: tuple[Release, ...], project: Project, option: Option) -> 
 def _issued(target: Path, write: Callable[[Path], tuple[str, ...]]) -> tuple[str, ...]:
     """Write a release beside its place and put it there whole. Raises `ReleaseRefused` over a different one."""
     target.parent.mkdir(parents=True, exist_ok=True)
-    beside = Path(tempfile.mkdtemp(dir=target.parent, prefix=f".{target.name}."))
+    beside = target.parent / f".{target.name}.{secrets.token_hex(4)}"
+    beside.mkdir()
     try:
         names = write(beside)
-        beside.chmod(0o755)
         if not target.exists():
             beside.replace(target)
             return names

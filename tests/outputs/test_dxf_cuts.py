@@ -10,12 +10,13 @@ from panelcad.geometry.gap import contains, gap
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import Arc
 from panelcad.model.hole import HoleGroup, Spot
+from panelcad.model.plate import Engraving
 from panelcad.model.profile import Profile
 from panelcad.model.shape import Corner, Outline, Rectangle
 from panelcad.outputs.dxf import cutting_plan
 from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_layers import Layer
-from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, LeadIns, Origin, SmallHoles
+from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, FaceUp, LeadIns, Origin, SmallHoles
 from panelcad.outputs.dxf_plan import Loop, Plan
 from panelcad.outputs.dxf_relief import tight_corners, with_relief
 from panelcad.units import LengthUnit
@@ -188,3 +189,20 @@ def test_relief_is_named_on_the_file():
     assert any("Corner relief: round, for a cutter of 1.00 mm" in label.text for label in plan.labels)
     assert isinstance(sharp, Chain)
     assert isinstance(rounded, Rounded)
+
+
+def test_lettering_is_engraved_on_the_front_face_only():
+    lettering = Engraving(id="label", text="ALT", x=0.0, y=0.0, height=4.0)
+
+    def strokes(options):
+        return [s for s in plan_of(engravings=(lettering,), options=options).strokes if s.layer is Layer.ENGRAVE]
+
+    assert strokes(DxfOptions())
+    assert not strokes(DxfOptions(face_up=FaceUp.BACK))
+
+
+def test_a_letter_that_cannot_be_engraved_is_named():
+    lettering = Engraving(id="label", text="ALT 油", x=0.0, y=0.0, height=4.0)
+
+    with pytest.raises(UnusableInput, match="lettering label: the stroke font has no letter '油'"):
+        plan_of(engravings=(lettering,))
