@@ -10,6 +10,8 @@ from panelcad.drawing.display import Bounds
 from panelcad.errors import UnusableInput
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex, closed_chain
 from panelcad.geometry.point import distance
+from panelcad.geometry.segment import Segment
+from panelcad.geometry.track import Track
 from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
 from panelcad.outputs.dxf_plan import Loop, Plan
 from panelcad.units import LengthUnit, format_length
@@ -28,7 +30,8 @@ def cleaned(plan: Plan, shortest: float, unit: LengthUnit) -> Plan:
     loops = [replace(loop, contour=_closed_up(loop)) for loop in plan.loops]
     for loop in loops:
         _refuse_short_pieces(loop, shortest, unit)
-    return replace(plan, loops=tuple(_each_once(loops)))
+    strokes = tuple(replace(stroke, track=_with_halved_bends(stroke.track)) for stroke in plan.strokes)
+    return replace(plan, loops=tuple(_each_once(loops)), strokes=strokes)
 
 
 def _closed_up(loop: Loop) -> Contour:
@@ -47,14 +50,22 @@ def _closed_up(loop: Loop) -> Contour:
 
 def _with_halved_arcs(chain: Chain) -> Chain:
     """The chain with arcs of more than a half turn in two: GDAL 3.12, for one, draws the rest of the circle instead."""
-    vertices: list[Vertex] = []
-    for vertex, segment in zip(chain.vertices, chain.segments, strict=True):
-        if abs(vertex.bulge) <= 1.0:
-            vertices.append(vertex)
-            continue
-        half = math.tan(math.atan(vertex.bulge) / 2)
-        vertices.extend((vertex._replace(bulge=half), Vertex(*segment.at(0.5), half)))
-    return Chain(tuple(vertices))
+    pairs = zip(chain.vertices, chain.segments, strict=True)
+    return Chain(tuple(half for vertex, segment in pairs for half in _halves(vertex, segment)))
+
+
+def _with_halved_bends(track: Track) -> Track:
+    if all(abs(vertex.bulge) <= 1.0 for vertex in track.vertices):
+        return track
+    pairs = zip(track.vertices, track.segments, strict=False)
+    return Track((*(half for vertex, segment in pairs for half in _halves(vertex, segment)), track.vertices[-1]))
+
+
+def _halves(vertex: Vertex, segment: Segment) -> tuple[Vertex, ...]:
+    if abs(vertex.bulge) <= 1.0:
+        return (vertex,)
+    half = math.tan(math.atan(vertex.bulge) / 2)
+    return vertex._replace(bulge=half), Vertex(*segment.at(0.5), half)
 
 
 def _refuse_short_pieces(loop: Loop, shortest: float, unit: LengthUnit) -> None:

@@ -8,11 +8,14 @@ import shapely
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from panelcad.drawing.stroke_font import stroke_lettering
+from panelcad.drawing.stroke_glyphs import GLYPHS
 from panelcad.geometry.contour import Rounded
 from panelcad.geometry.gap import point_edge_gap
-from panelcad.geometry.point import Point
+from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import Arc
 from panelcad.model.layout import layout
+from panelcad.model.plate import Engraving
 from panelcad.model.project import Project
 from panelcad.outputs.dxf import cutting_plan, export_dxf, to_file_axes
 from panelcad.outputs.dxf_layers import CUT_THROUGH
@@ -113,3 +116,23 @@ def test_a_raw_reader_finds_version_unit_and_extents(tmp_path, options):
     assert header["$EXTMIN"]["x"] * options.unit.mm == pytest.approx(
         cutting_plan(plan, plan.option("new"), "main", options).bounds[0], abs=1e-6
     )
+
+
+def test_gdal_reads_every_letter_as_it_is_drawn(tmp_path):
+    """Every glyph, arcs of more than a half turn among them: all vertices lie on the strokes of the font."""
+    letters = "".join(char for char in GLYPHS if char != " ")
+    lines = [letters[i : i + 40] for i in range(0, len(letters), 40)]
+    lettering = tuple(
+        Engraving(id=f"line-{i}", text=text, x=0.0, y=60.0 - 30.0 * i, height=9.0) for i, text in enumerate(lines)
+    )
+    plan = project(sheet(state="new", engravings=lettering))
+    drawn = [
+        segment
+        for line in lettering
+        for track in stroke_lettering(line.text, line.height, Point(line.x, line.y))
+        for segment in track.segments
+    ]
+    for line in gdal(written(tmp_path, plan, DxfOptions())):
+        if line.layer == "ENGRAVE":
+            for corner in map(Point._make, shapely.get_coordinates(line.shape)[::3]):
+                assert min(distance(segment.nearest(corner), corner) for segment in drawn) < CLOSE
