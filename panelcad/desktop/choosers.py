@@ -56,6 +56,7 @@ class Chooser(QWidget):
             self.box.view().setMinimumWidth(self.box.view().sizeHintForColumn(0) + _POPUP_MARGIN)
         self.box.setCurrentIndex(max(0, self.box.findData(self.current())))
         self.box.setToolTip(self.box.currentText())
+        self.box.setToolTip(self.box.currentText())
 
 
 class OptionChooser(Chooser):

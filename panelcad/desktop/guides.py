@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from panelcad.desktop.canvas.badge import LabelSide
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.snapping import Axis, Caught, Rank, Snap, Standing
 from panelcad.drawing.display import Bounds
@@ -21,7 +22,7 @@ def guides(snap: Snap, moved: Standing, panel: Bounds, unit: LengthUnit) -> tupl
 
 def _guides(axis: Axis, caught: Caught, moved: Standing, panel: Bounds, unit: LengthUnit) -> Iterator[Guide]:
     if caught.other is None:
-        yield _line(axis, caught.at, (panel[1 - axis.value], panel[3 - axis.value]), caught.label)
+        yield _line(axis, caught.at, (panel[1 - axis.value], panel[3 - axis.value]), caught.label, moved)
     elif caught.rank is Rank.GAP:
         yield _across(axis, caught, moved, unit)
     else:
@@ -34,7 +35,7 @@ def _along(axis: Axis, caught: Caught, moved: Standing, other: Standing, unit: L
     spans = (*moved.span(across), *other.span(across))
     distance = abs(moved.centre[across.value] - other.centre[across.value])
     label = f"{caught.label} · {format_length(distance, unit)}" if distance > 0 else caught.label
-    return _line(axis, caught.at, (min(spans), max(spans)), label)
+    return _line(axis, caught.at, (min(spans), max(spans)), label, moved)
 
 
 def _across(axis: Axis, caught: Caught, moved: Standing, unit: LengthUnit) -> Guide:
@@ -45,11 +46,18 @@ def _across(axis: Axis, caught: Caught, moved: Standing, unit: LengthUnit) -> Gu
     ends = (other_high, low) if other_high <= low + 1e-6 else (high, other_low)
     level = moved.centre[1 - axis.value]
     label = f"{caught.label} · {format_length(abs(ends[1] - ends[0]), unit)}"
-    return Guide(_point(axis, ends[0], level), _point(axis, ends[1], level), label)
+    return Guide(_point(axis, ends[0], level), _point(axis, ends[1], level), label, *_beside(axis, moved))
 
 
-def _line(axis: Axis, at: float, ends: tuple[float, float], label: str) -> Guide:
-    return Guide(_point(axis, at, ends[0]), _point(axis, at, ends[1]), label)
+def _line(axis: Axis, at: float, ends: tuple[float, float], label: str, moved: Standing) -> Guide:
+    return Guide(_point(axis, at, ends[0]), _point(axis, at, ends[1]), label, *_beside(axis, moved))
+
+
+def _beside(axis: Axis, moved: Standing) -> tuple[Point, LabelSide]:
+    """Words about x stand above what is moved, words about y below it, where they do not meet."""
+    x1, y1, x2, y2 = moved.box
+    middle = (x1 + x2) / 2
+    return (Point(middle, y2), LabelSide.ABOVE) if axis is Axis.X else (Point(middle, y1), LabelSide.BELOW)
 
 
 def _point(axis: Axis, along: float, across: float) -> Point:

@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QEvent, Qt, QTimer
+from PySide6.QtCore import QByteArray, QEvent, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QStackedWidget
 
@@ -90,7 +90,6 @@ class MainWindow(QMainWindow):
     def show_panel(self) -> None:
         self._middle.setCurrentWidget(self.workspace)
         self._show_furniture(visible=True)
-        self.bench.stage.refresh()
         self.bench.view.show_all()
         self.bench.view.setFocus()
         self._show_title()
@@ -139,7 +138,8 @@ class MainWindow(QMainWindow):
     # Leaving
 
     def _restore_layout(self) -> None:
-        self.resize(1280, 800)
+        room = self.screen().availableSize() - QSize(0, 40)
+        self.resize(room.boundedTo(QSize(1440, 900)))
         place, panes = self.settings.layout()
         if not place.isEmpty():
             self.restoreGeometry(place)

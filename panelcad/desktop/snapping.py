@@ -111,7 +111,14 @@ def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught 
         return _to_grid(moving, axis, field.grid, reach)
     nearest = min(abs(c.shift) for c in near)
     as_near = [c for c in near if abs(c.shift) <= nearest + _AS_NEAR * reach]
-    return min(as_near, key=lambda c: (c.rank.value, abs(c.shift)))
+    return min(as_near, key=lambda c: (c.rank.value, _away(moving, c.other), abs(c.shift)))
+
+
+def _away(moving: Standing, other: Standing | None) -> float:
+    """How far off the other thing is: of several that would do, the neighbour is meant."""
+    if other is None:
+        return 0.0
+    return abs(other.centre.x - moving.centre.x) + abs(other.centre.y - moving.centre.y)
 
 
 def _candidates(moving: Standing, axis: Axis, field: Field, reach: float) -> Iterator[Caught]:
@@ -151,17 +158,16 @@ def _gaps(moving: Standing, axis: Axis, others: tuple[Standing, ...]) -> Iterato
         room = gap - (high - low)
         if room >= 0:
             start = left.span(axis)[1] + room / 2
-            yield Caught(start - low, start, Rank.GAP, f"equal gaps between {left.name} and {right.name}", left)
+            yield Caught(start - low, start, Rank.GAP, "equal gaps", left)
         if gap >= 0:
             yield from _beyond(moving, axis, left, right, gap)
 
 
 def _beyond(moving: Standing, axis: Axis, left: Standing, right: Standing, gap: float) -> Iterator[Caught]:
     low, high = moving.span(axis)
-    label = f"same gap as between {left.name} and {right.name}"
     after, before = right.span(axis)[1] + gap, left.span(axis)[0] - gap
-    yield Caught(after - low, after, Rank.GAP, label, right)
-    yield Caught(before - high, before, Rank.GAP, label, left)
+    yield Caught(after - low, after, Rank.GAP, f"same gap as left of {right.name}", right)
+    yield Caught(before - high, before, Rank.GAP, f"same gap as right of {left.name}", left)
 
 
 def _beside(moving: Standing, other: Standing, axis: Axis) -> bool:

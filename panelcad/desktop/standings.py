@@ -26,9 +26,11 @@ def standings(layout: Layout, plate_id: str) -> dict[str, Standing]:
 def field_around(
     layout: Layout, plate_id: str, moving: Collection[str], grid: float, known: dict[str, Standing]
 ) -> Field:
-    """All that things may snap to while these move."""
-    others = tuple(standing for one, standing in known.items() if one not in moving)
-    return Field(others, tuple(_lines(layout.project, layout.plate(plate_id))), grid)
+    """All that things may snap to while these move; screws that hold the plate are no one's neighbours."""
+    plate = layout.plate(plate_id)
+    screws = {screw.id for screw in plate.plate.attach_screws}
+    others = tuple(standing for one, standing in known.items() if one not in moving and one not in screws)
+    return Field(others, tuple(_lines(layout.project, plate)), grid)
 
 
 def _lines(project: Project, plate: PlateLayout) -> Iterator[AxisLine]:

@@ -75,17 +75,24 @@ class Badge(QGraphicsItem):
         paint_badge(painter, self._kind, self._radius, self._ground, self._ink)
 
 
-class LabelItem(QGraphicsItem):
-    """A line of words on a ground of its own, centred a little above its place."""
+class LabelSide(StrEnum):
+    """On which side of its place a label stands."""
 
-    def __init__(self, text: str, ink: QColor, ground: QColor) -> None:
+    ABOVE = "above"
+    BELOW = "below"
+
+
+class LabelItem(QGraphicsItem):
+    """A line of words on a ground of its own, centred a little above or below its place."""
+
+    def __init__(self, text: str, ink: QColor, ground: QColor, side: LabelSide = LabelSide.ABOVE) -> None:
         super().__init__()
         self._text, self._ink, self._ground = text, ink, ground
         self._font = QFont()
         self._font.setPointSizeF(max(8.0, self._font.pointSizeF() * 0.92))
         box = QFontMetricsF(self._font).boundingRect(text)
         width, height = box.width() + 10, box.height() + 4
-        self._box = QRectF(-width / 2, -height - 4, width, height)
+        self._box = QRectF(-width / 2, -height - 5 if side is LabelSide.ABOVE else 5, width, height)
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
 
     def boundingRect(self) -> QRectF:

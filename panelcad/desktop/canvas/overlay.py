@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QGraphicsScene,
 )
 
-from panelcad.desktop.canvas.badge import Badge, LabelItem, MarkKind
+from panelcad.desktop.canvas.badge import Badge, LabelItem, LabelSide, MarkKind
 from panelcad.desktop.theme import Theme
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point, middle
@@ -36,6 +36,9 @@ class Guide:
     start: Point
     end: Point
     label: str = ""
+    label_at: Point | None = None
+    """Where the words stand; the middle of the line where it is not given."""
+    label_side: LabelSide = LabelSide.ABOVE
 
 
 @dataclass(frozen=True)
@@ -136,8 +139,10 @@ class Overlay:
             line.setPen(thin(QColor(self._theme.guide), 1.0))
             self._guides.append(self._add(line, 5))
             if guide.label:
-                label = LabelItem(guide.label, QColor(self._theme.guide), QColor(self._theme.label_ground))
-                label.setPos(QPointF(*middle(guide.start, guide.end)))
+                label = LabelItem(
+                    guide.label, QColor(self._theme.guide), QColor(self._theme.label_ground), guide.label_side
+                )
+                label.setPos(QPointF(*(guide.label_at or middle(guide.start, guide.end))))
                 self._guides.append(self._add(label, 6))
 
     def set_band(self, band: Bounds | None) -> None:

@@ -37,7 +37,9 @@ class ItemsPane(QWidget):
         self.tree.clear()
         unit = self._bench.unit
         places = standings(self._bench.stage.layout(), self._bench.stage.plate_id)
-        for part, standing in sorted(places.items(), key=lambda entry: entry[1].name.casefold()):
+        screws = {screw.id for screw in self._bench.document.option.plate(self._bench.stage.plate_id).attach_screws}
+        named = [entry for entry in places.items() if entry[0] not in screws]
+        for part, standing in sorted(named, key=lambda entry: entry[1].name.casefold()):
             x, y = (format_number(value, unit) for value in standing.centre)
             row = QTreeWidgetItem(self.tree, [standing.name, x, y])
             row.setData(0, Qt.ItemDataRole.UserRole, part)

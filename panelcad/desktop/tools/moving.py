@@ -8,6 +8,7 @@ from panelcad.desktop.canvas.gesture import Held
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.guides import guides
 from panelcad.desktop.snapping import Snap, Standing, snap
+from panelcad.desktop.stage import Stage
 from panelcad.desktop.standings import field_around, standings
 from panelcad.desktop.workbench import Workbench
 from panelcad.geometry.point import Point
@@ -51,8 +52,18 @@ class Follower:
         moved = Standing(self._moving.name, self._moving.centre.moved(dx, dy), (x1 + dx, y1 + dy, x2 + dx, y2 + dy))
         lines = guides(settled, moved, self._panel, self._bench.unit)
         stage = self._bench.stage
-        stage.scene.set_guides(tuple(Guide(stage.to_picture(g.start), stage.to_picture(g.end), g.label) for g in lines))
+        stage.scene.set_guides(tuple(_in_picture(line, stage) for line in lines))
         self._bench.told.emit(f"Snapped to {settled.words}" if settled.words else "")
+
+
+def _in_picture(guide: Guide, stage: Stage) -> Guide:
+    at = guide.label_at
+    return replace(
+        guide,
+        start=stage.to_picture(guide.start),
+        end=stage.to_picture(guide.end),
+        label_at=stage.to_picture(at) if at is not None else None,
+    )
 
 
 def _kept_straight(settled: Snap, dx: float, dy: float) -> Snap:
