@@ -6,12 +6,12 @@ Lines, arcs, circles and polylines of model space are read, those in inserted bl
 import io
 import logging
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from panelcad.errors import UnusableInput
-from panelcad.geometry.contour import Chain, Contour, Vertex, circle, closed_chain
+from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex, circle, closed_chain
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import FULL_TURN, Arc
 from panelcad.geometry.track import Track
@@ -62,6 +62,26 @@ def read_dxf(path: Path | str, unit: LengthUnit | None = None) -> DxfFile:
     content = _content(file)
     found = _gathered(file, _drawing(file, content))
     return _in_mm(str(file), found, _unit(file, content, found, unit))
+
+
+def rescaled(drawing: DxfFile, factor: float) -> DxfFile:
+    """The same drawing with every length times `factor`."""
+    return replace(
+        drawing,
+        contours=tuple(FoundContour(c.layer, _times(c.contour, factor)) for c in drawing.contours),
+        tracks=tuple(FoundTrack(t.layer, Track(_times_each(t.track.vertices, factor))) for t in drawing.tracks),
+        points=tuple((layer, Point(at.x * factor, at.y * factor)) for layer, at in drawing.points),
+    )
+
+
+def _times(contour: Contour, factor: float) -> Contour:
+    if isinstance(contour, Rounded):
+        return Rounded(tuple(Point(p.x * factor, p.y * factor) for p in contour.core), contour.radius * factor)
+    return Chain(_times_each(contour.vertices, factor))
+
+
+def _times_each(vertices: tuple[Vertex, ...], factor: float) -> tuple[Vertex, ...]:
+    return tuple(Vertex(v.x * factor, v.y * factor, v.bulge) for v in vertices)
 
 
 def unit_stated_in(path: Path | str) -> LengthUnit | None:
@@ -145,7 +165,7 @@ def _point(at: Point, unit: LengthUnit) -> Point:
 
 
 def _scaled(vertices: tuple[Vertex, ...], unit: LengthUnit) -> tuple[Vertex, ...]:
-    return tuple(Vertex(v.x * unit.mm, v.y * unit.mm, v.bulge) for v in vertices)
+    return _times_each(vertices, unit.mm)
 
 
 def _ring(vertices: tuple[Vertex, ...], unit: LengthUnit) -> Contour:

@@ -5,14 +5,14 @@ what the project would have written with the options that the file names. A file
 back, from the datum and from the lower left corner, and held against the plate that it fits best.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
 
 from panelcad.errors import UnusableInput
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
-from panelcad.intake.dxf_file import DxfFile, read_dxf
+from panelcad.intake.dxf_file import DxfFile, read_dxf, rescaled
 from panelcad.model.layout import PlateLayout
 from panelcad.model.project import Option, Project
 from panelcad.outputs.dxf_layers import Layer
@@ -20,10 +20,13 @@ from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.verify_claim import Claim, claim
 from panelcad.outputs.verify_fit import Fit, Held, fitted, is_cut, seen, ways_to_hold
 from panelcad.outputs.verify_match import Differing, differences
-from panelcad.units import LengthUnit
+from panelcad.units import MM_PER_INCH, LengthUnit
 
 TOLERANCE: Final = 0.01
 """mm: programs that edit a drawing keep at least four decimals of an inch."""
+
+_MIX_UPS: Final = (MM_PER_INCH, 1 / MM_PER_INCH)
+"""A file in the other unit than it says is this many times too small."""
 
 
 @dataclass(frozen=True)
@@ -51,6 +54,8 @@ class VerifyReport:
     engraved_expected: float
     engraved_found: float
     tolerance: float
+    scale: float = 1.0
+    """How many times larger the file should be: 25.4 where inches are called millimetres, 1 where it is right."""
 
     @property
     def option(self) -> Option:
@@ -70,7 +75,8 @@ class VerifyReport:
 
     @property
     def is_same(self) -> bool:
-        return not (self.differing or self.open_ends or self.unreadable or self.lettering_differs)
+        faults = (self.differing, self.open_ends, self.unreadable, self.lettering_differs, self.scale != 1.0)
+        return not any(faults)
 
 
 _DEFAULTS: Final = VerifyOptions()
@@ -82,10 +88,18 @@ def verify(project: Project, path: Path | str, options: VerifyOptions = _DEFAULT
     if not seen(drawing, Placement()):
         raise UnusableInput(str(path), "", "it holds no closed contour on a layer that is cut", "a cutting file")
     said = claim(drawing.texts)
+    ways = tuple(ways_to_hold(project, said, options.option, options.plate))
     finish = project.profile.finish_thickness
-    ways = ways_to_hold(project, said, options.option, options.plate)
-    best = max((fitted(held, drawing, finish, options.tolerance) for held in ways), key=_goodness)
-    return _report(project, drawing, said, best, options.tolerance)
+    scale, best = 1.0, _best(ways, drawing, finish, options.tolerance)
+    for other in _MIX_UPS if best.same <= len(best.expected) / 2 else ():
+        retried = _best(ways, rescaled(drawing, other), finish, options.tolerance)
+        if retried.same > len(best.expected) / 2:
+            scale, best, drawing = other, retried, rescaled(drawing, other)
+    return replace(_report(project, drawing, said, best, options.tolerance), scale=scale)
+
+
+def _best(ways: tuple[Held, ...], drawing: DxfFile, finish: float, tolerance: float) -> Fit:
+    return max((fitted(held, drawing, finish, tolerance) for held in ways), key=_goodness)
 
 
 def _goodness(fit: Fit) -> tuple[int, int]:

@@ -20,6 +20,7 @@ def verify_as_plain(report: VerifyReport) -> dict[str, Any]:
         "same": report.is_same,
         "compared": report.compared,
         "tolerance": report.tolerance,
+        "scale": report.scale,
         "finish": report.project.profile.finish_thickness,
         "differences": [_difference(each) for each in report.differing],
         "open_ends": [{"layer": layer, "at": list(at)} for layer, at in report.open_ends],

@@ -68,6 +68,8 @@ def _heading(report: VerifyReport) -> Iterator[str]:
 
 def _sentences(report: VerifyReport) -> Iterator[str]:
     unit = report.project.unit
+    if report.scale != 1.0:
+        yield _SCALE[report.scale > 1.0]
     for each in report.differing:
         yield _WORDS[each.kind](each, unit)
     for layer, at in report.open_ends:
@@ -125,6 +127,10 @@ def _fine(mm: float, unit: LengthUnit) -> str:
     return format_length(mm, unit, places=decimals(unit) + 1)
 
 
+_SCALE: Final = {
+    True: "scale: the file is 25.4 times too small: its numbers are inches, but it passes for millimetres",
+    False: "scale: the file is 25.4 times too large: its numbers are millimetres, but it passes for inches",
+}
 _WORDS: Final = {
     Difference.MOVED: _moved,
     Difference.GREW: _resized,

@@ -16,6 +16,7 @@ from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, FaceUp, LeadI
 from panelcad.outputs.release import release
 from panelcad.outputs.verify import VerifyOptions, verify
 from panelcad.outputs.verify_words import made_from, sentences, verify_text
+from panelcad.units import LengthUnit
 from tests.builders import cut, opening, project, round_cutout, sheet
 from tests.outputs.panels import panels
 from tests.outputs.test_dxf_readers import EVERY_WAY
@@ -194,3 +195,17 @@ def test_a_thousand_holes_are_matched_one_by_one(tmp_path):
         space.query("CIRCLE")[7].translate(0.5, 0, 0)
 
     assert len(sentences(edited(made, tmp_path, edit))) == 1
+
+
+@pytest.mark.parametrize(("was", "now", "words"), [("inches", "4", "too small"), ("millimetres", "1", "too large")])
+def test_a_mix_up_of_units_is_recognised(tmp_path, was, now, words):
+    unit = LengthUnit.INCH if was == "inches" else LengthUnit.MM
+    file = written(panel(), tmp_path, DxfOptions(unit=unit))
+    code = "1" if was == "inches" else "4"
+    text = file.read_text().replace(f"$INSUNITS\n 70\n{code}\n", f"$INSUNITS\n 70\n{now}\n")
+    file.write_text(text)
+    report = verify(panel(), file)
+
+    assert not report.is_same
+    (told,) = sentences(report)
+    assert told.startswith(f"scale: the file is 25.4 times {words}")
