@@ -104,7 +104,7 @@ INKS: Final = {
         BLACK_ON_WHITE,
         ink="#000000",
         faint="#8c8c8c",
-        note="#000000",
+        note="#333333",
         alarm="#000000",
         shade="#f0f0f0",
         draft="#00000020",

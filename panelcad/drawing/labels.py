@@ -14,7 +14,7 @@ from panelcad.drawing.box import middle as middle_of
 from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import PLAIN, Inks, Letters
-from panelcad.drawing.lettering import DESCENT, text_width
+from panelcad.drawing.lettering import DESCENT, fitted, text_width
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point, distance, polar
 from panelcad.geometry.polygon import polygon
@@ -46,6 +46,8 @@ _LEADER: Final = 2.5
 """From this reach on, a leader ties a text to what it names."""
 _LINE_COST: Final = 3.0
 _NOT_INSIDE: Final = 12.0
+LONGEST: Final = 60.0
+"""Width in mm that a name on a view may take."""
 CROWDED: Final = 0.08
 """A view with more leaders than this share deserves a larger sheet."""
 
@@ -161,8 +163,17 @@ def number_in(text: str, box: Bounds, letters: Letters) -> Wish:
 
 
 def name_in(text: str, box: Bounds, height: float, colour: Colour) -> Wish:
-    """A name in the middle of a box, or beside it."""
-    return Wish(text, middle_of(box), min(size(box)) / 2, Stand.MIDDLE, grown(box, -AIR), height, Face.REGULAR, colour)
+    """A name in the middle of a box, or beside it; a very long one is shortened."""
+    return Wish(
+        fitted(text, LONGEST, height),
+        middle_of(box),
+        min(size(box)) / 2,
+        Stand.MIDDLE,
+        grown(box, -AIR),
+        height,
+        Face.REGULAR,
+        colour,
+    )
 
 
 def crowding(labels: Sequence[Label]) -> float:

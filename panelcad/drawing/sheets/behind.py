@@ -184,5 +184,5 @@ class _Behind:
 _MIRRORED: Final = "As the mechanic sees it: mirrored, X grows to the left. Numbers as on the front."
 _MEANING: Final = (
     "Filled: cases, trays, connectors, hoses. Chain lines with two dots: depth limits and moving parts. "
-    "Red: the tightest clearances, listed below."
+    "Values between bodies: the tightest clearances, listed below."
 )

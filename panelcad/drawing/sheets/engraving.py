@@ -5,11 +5,12 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
+from panelcad.checks.pilot_words import PLACARDS
 from panelcad.drawing.box import grown
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Node, Text, walk
 from panelcad.drawing.inks import letters
-from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of
+from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of, number_in
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.drawing.page import Page, above_title_block, heading
@@ -23,7 +24,7 @@ from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
 from panelcad.drawing.views.front import front_view
 from panelcad.geometry.point import Point
-from panelcad.model.layout import PlateLayout
+from panelcad.model.layout import PlacedItem, PlateLayout
 from panelcad.model.plate import Engraving
 from panelcad.units import format_angle
 
@@ -46,11 +47,11 @@ _THIN: Final = 0.13
 
 
 def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
-    """The view and the list; none where nothing is engraved."""
-    if not plate.plate.engravings:
+    """The view and the list; none where nothing is engraved and no placard is fitted."""
+    rows = (*_engraved(subject, plate), *_placards(subject, plate))
+    if not rows:
         return []
-    rows = tuple(_row(subject, engraving) for engraving in _ordered(subject, plate))
-    listing = Listing("Engraving list", plate.plate.name, _WORDS, _COLUMNS, rows, abreast=2)
+    listing = Listing("Placards and engraving", plate.plate.name, _WORDS, _COLUMNS, rows, abreast=2)
     view = clearest_page(plate.plate.name, _views(subject, plate))
     return [view, *listing_pages(subject, listing)]
 
@@ -59,17 +60,25 @@ def _ordered(subject: Subject, plate: PlateLayout) -> list[Engraving]:
     return sorted(plate.plate.engravings, key=lambda each: sort_key(subject.numbers.engravings[each.id]))
 
 
-def _row(subject: Subject, each: Engraving) -> Row:
-    return Row(
-        (
-            subject.numbers.engravings[each.id],
-            each.text,
-            subject.number(each.x),
-            subject.number(each.y),
-            subject.number(each.height),
-            format_angle(each.rotation),
-        )
-    )
+def placards(plate: PlateLayout) -> list[PlacedItem]:
+    """Fitted things that carry words: their name is what they say."""
+    return [placed for placed in plate.items if placed.cutout.family == PLACARDS and placed.bezel is not None]
+
+
+def _engraved(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
+    for each in _ordered(subject, plate):
+        place = subject.number(each.x), subject.number(each.y)
+        height, turn = subject.number(each.height), format_angle(each.rotation)
+        yield Row((subject.numbers.engravings[each.id], each.text, *place, height, turn))
+
+
+def _placards(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
+    for placed in placards(plate):
+        at = placed.placement
+        number = subject.numbers.items[placed.item.id]
+        place = subject.number(at.x), subject.number(at.y)
+        words = f"{placed.item.name} ({placed.cutout.title})"
+        yield Row((number, words, *place, "placard", format_angle(at.rotation)))
 
 
 def _views(subject: Subject, plate: PlateLayout) -> Iterator["_Lettering"]:
@@ -94,7 +103,7 @@ class _Lettering:
 
     @property
     def trouble(self) -> Trouble:
-        return Trouble(len(self.plate.plate.engravings) - len(self.labels), crowding(self.labels))
+        return Trouble(len(list(self._wishes())) - len(self.labels), crowding(self.labels))
 
     @property
     def page(self) -> Page:
@@ -109,7 +118,8 @@ class _Lettering:
     def nodes(self) -> tuple[Node, ...]:
         style = paper_style(self.scale.factor, self.subject.inks.palette, _EDGE, _THIN)
         groups = front_view(self.subject.laid, self.plate.plate.id, style)
-        return self.seat.nodes(tuple(group for group in groups if group.layer != Layer.BEZELS))
+        words = {placed.item.id for placed in placards(self.plate)}
+        return self.seat.nodes(tuple(g for g in groups if g.layer != Layer.BEZELS or g.owner in words))
 
     @cached_property
     def labels(self) -> list[Label]:
@@ -126,3 +136,7 @@ class _Lettering:
             spot = self.seat.point(Point(each.x, each.y))
             number = self.subject.numbers.engravings[each.id]
             yield Wish(number, spot, min(half, 8.0), height=height, colour=colour)
+        for placed in placards(self.plate):
+            if placed.bezel is not None:
+                number = self.subject.numbers.items[placed.item.id]
+                yield number_in(number, self.seat.contour(placed.bezel).bounds, letters(self.paper))

@@ -94,6 +94,8 @@ _FINISH: Final = (
 
 def _finding_rows(subject: Subject) -> Iterator[Row]:
     report = subject.report
+    if subject.option.drawing_notes:
+        yield from _section("NOTES ON THE FRONT", list(_drawing_notes(subject)))
     yield from _section("REVISIONS", list(_revisions(subject)))
     yield from _section("ACCEPTED FINDINGS", _accepted(subject))
     opened = [(f.severity.value, sentence(f, subject.project, subject.option)) for f in report.findings]
@@ -101,6 +103,12 @@ def _finding_rows(subject: Subject) -> Iterator[Row]:
     yield from _section(
         "NOT JUDGED", [(f"Rule {each.rule}: {each.reason}", "not judged") for each in report.not_judged]
     )
+
+
+def _drawing_notes(subject: Subject) -> Iterator[tuple[str, str]]:
+    names = {plate.id: plate.name for plate in subject.option.plates}
+    for note in subject.option.drawing_notes:
+        yield f"{names[note.plate]}, at {_spot(subject, note.x, note.y)}: {note.text}", ""
 
 
 def _revisions(subject: Subject) -> Iterator[tuple[str, str]]:

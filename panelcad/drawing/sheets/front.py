@@ -10,9 +10,9 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, Stand, Wish, crowding, lines_of
+from panelcad.drawing.labels import LONGEST, Ground, Label, Stand, Wish, crowding, lines_of
 from panelcad.drawing.layers import Layer
-from panelcad.drawing.lettering import text_bounds, text_width
+from panelcad.drawing.lettering import fitted, text_bounds, text_width
 from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, Scale, drawing_papers
@@ -192,8 +192,9 @@ class _Front:
         for node in walk(self.marked):
             if isinstance(node, Text):
                 height = self.letters.plain
-                at = node.at if node.along is Along.CENTRE else node.at.moved(text_width(node.text, height) / 2, 0.0)
-                yield Wish(node.text, at, 0.0, height=height)
+                words = fitted(node.text, LONGEST, height)
+                at = node.at if node.along is Along.CENTRE else node.at.moved(text_width(words, height) / 2, 0.0)
+                yield Wish(words, at, 0.0, height=height)
 
     @cached_property
     def labels(self) -> list[Label]:
