@@ -48,7 +48,7 @@ class Action:
         return QKeySequence(self.shortcut).toString(QKeySequence.SequenceFormat.NativeText)
 
 
-MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "&View", "&Tools", "&Help")
+MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "Pane&l", "&View", "&Tools", "&Help")
 
 
 def all_actions() -> tuple[Action, ...]:
@@ -59,6 +59,7 @@ def all_actions() -> tuple[Action, ...]:
         edit,
         file,
         help_,
+        panel,
         placing,
         planning,
         show,
@@ -76,6 +77,7 @@ def all_actions() -> tuple[Action, ...]:
         *planning.EDIT_ACTIONS,
         *placing.ACTIONS,
         *arrange.ACTIONS,
+        *panel.ACTIONS,
         *show.VIEW_ACTIONS,
         *view.ACTIONS,
         *show.LOOK_ACTIONS,

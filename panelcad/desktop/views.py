@@ -42,8 +42,12 @@ class ViewKind:
 
 def _front(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
     from panelcad.drawing.views.front import front_view  # noqa: PLC0415 - a view loads when it is first looked at
+    from panelcad.drawing.views.keep_outs import keep_out_view  # noqa: PLC0415
+    from panelcad.drawing.views.markup import markup_view  # noqa: PLC0415
 
-    return front_view(layout, plate_id, theme.view)
+    style = theme.view
+    front = front_view(layout, plate_id, style)
+    return (*front, *keep_out_view(layout, plate_id, style), *markup_view(layout, plate_id, style))
 
 
 def _behind(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:

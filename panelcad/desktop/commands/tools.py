@@ -40,15 +40,15 @@ def _tools() -> tuple[Action, ...]:
         Action(
             f"tool.{kind.id}",
             kind.title,
-            "&Tools",
-            0,
+            kind.menu,
+            0 if kind.menu == "&Tools" else 3,
             _take(kind.id),
             kind.shortcut,
             has_panel,
             _is_held(kind.id),
             icon=kind.icon,
             hint=kind.hint,
-            on_bar=True,
+            on_bar=kind.on_bar,
             bar_group=2,
         )
         for kind in TOOLS

@@ -30,6 +30,12 @@ class Form(QWidget):
         label.setMinimumHeight(min(field.sizeHint().height(), field.maximumHeight()))
         self._rows.addRow(label, field)
 
+    def label_row(self, label: QLabel, field: QWidget) -> None:
+        """A row whose word may change."""
+        label.setBuddy(field)
+        label.setMinimumHeight(field.sizeHint().height())
+        self._rows.addRow(label, field)
+
     def heading(self, words: str) -> QLabel:
         label = self.words(words, "heading")
         self._rows = self._fresh_rows()

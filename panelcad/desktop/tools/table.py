@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.draw_box import DRAWINGS
 from panelcad.desktop.tools.eye import EyeTool
 from panelcad.desktop.tools.measure import MeasureTool
 from panelcad.desktop.tools.outline import OutlineTool
@@ -15,18 +16,26 @@ from panelcad.desktop.workbench import Workbench
 
 @dataclass(frozen=True)
 class ToolKind:
+    """One that is not on the bar is reached by its key, the menus and the command search."""
+
     id: str
     title: str
     icon: str
     shortcut: str
     hint: str
     make: Callable[[Workbench], Tool]
+    menu: str = "&Tools"
+    on_bar: bool = True
 
 
 TOOLS: Final = (
     ToolKind("select", "&Select and move", "select", "V", "Pick, box and move things", SelectTool),
     ToolKind("eye", "&Eye point", "eye", "E", "Move the pilot's eye and see the panel from there", EyeTool),
     ToolKind("outline", "&Outline", "outline", "O", "Shape the plate: corners, bows, rounded corners", OutlineTool),
+    *(
+        ToolKind(f"draw-{one.id}", one.title, "", one.shortcut, one.hint, one.tool, menu="Pane&l", on_bar=False)
+        for one in DRAWINGS
+    ),
     ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
     ToolKind("measure", "&Measure", "measure", "M", "Distances between edges and centres", MeasureTool),
 )

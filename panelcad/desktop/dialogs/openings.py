@@ -1,0 +1,71 @@
+"""Openings that belong to the sheet itself, such as the one for the control column."""
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtWidgets import QCheckBox, QInputDialog, QWidget
+
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.rows import length_row, start, text_row
+from panelcad.desktop.dialogs.shape_entry import ShapeEntry
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.plates import add_inner_opening, remove_inner_opening, revise_inner_opening
+from panelcad.geometry.point import Point
+from panelcad.model.cutout import Opening
+from panelcad.model.project import Project
+from panelcad.model.shape import Circle, Shape
+from panelcad.model.source import Source, Standing
+from panelcad.units import format_number
+
+_USER = Source(standing=Standing.USER, text="measured on the aircraft")
+
+
+def inner_opening(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
+    """An opening more in the sheet."""
+    project, option_id, plate_id = start(bench)
+    shape, at = drawn or (Circle(diameter=50.8), Point(0.0, 0.0))
+    dialog = EditDialog(bench, "An opening of the sheet", "&Cut", parent)
+    fields = _fields(dialog, Opening(shape=shape, x=at.x, y=at.y, purpose="control column", source=_USER))
+    dialog.ask(lambda: add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER)))
+
+
+def change_opening(bench: Workbench, parent: QWidget) -> None:
+    """One of the sheet's openings in numbers, or filled in again."""
+    project, option_id, plate_id = start(bench)
+    index = _which(bench, parent)
+    if index is None:
+        return
+    dialog = EditDialog(bench, "An opening of the sheet", "&Take", parent)
+    fields = _fields(dialog, project.option(option_id).plate(plate_id).inner_openings[index])
+    gone = QCheckBox("&Without this opening")
+    gone.toggled.connect(dialog.preview)
+    dialog.form.add(gone)
+
+    def change() -> Project:
+        if gone.isChecked():
+            return remove_inner_opening(project, option_id, plate_id, index)
+        return revise_inner_opening(project, option_id, plate_id, index, **fields())
+
+    dialog.ask(change)
+
+
+def _which(bench: Workbench, parent: QWidget) -> int | None:
+    """The number of the opening that is meant; None where there is none or the person thought better of it."""
+    _, _, plate_id = start(bench)
+    openings = bench.document.option.plate(plate_id).inner_openings
+    if len(openings) < 2:
+        return 0 if openings else None
+    names = [
+        f"{i}: {o.purpose} at {format_number(o.x, bench.unit)}, {format_number(o.y, bench.unit)}"
+        for i, o in enumerate(openings, 1)
+    ]
+    chosen, taken = QInputDialog.getItem(parent, "Openings of the sheet", "Which opening?", names, 0, editable=False)
+    return names.index(chosen) if taken else None
+
+
+def _fields(dialog: EditDialog, opening: Opening) -> Callable[[], dict[str, Any]]:
+    purpose = text_row(dialog, "&Purpose", opening.purpose)
+    shape = ShapeEntry(dialog.form, dialog.bench.unit, opening.shape)
+    shape.edited.connect(dialog.preview)
+    x, y = length_row(dialog, "&x", opening.x), length_row(dialog, "&y", opening.y)
+    return lambda: {"purpose": purpose.text().strip(), "shape": shape.shape(), "x": x.mm, "y": y.mm}

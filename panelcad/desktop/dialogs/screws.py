@@ -1,0 +1,67 @@
+"""Attach screws along edges of the plate."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from PySide6.QtWidgets import QComboBox, QWidget
+
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.rows import length_row, start
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.attach import Spread, attach_along
+from panelcad.editing.made import Made
+from panelcad.editing.outline import edges, outline_of
+from panelcad.errors import EditRefused
+from panelcad.model.hole import HoleForm
+from panelcad.model.project import Project
+from panelcad.units import LengthUnit, format_length
+
+_EVERY: Final = -1
+_SCREW: Final = {
+    LengthUnit.INCH: (0.5 * 25.4, 1.0 * 25.4, 5.0 * 25.4, 0.201 * 25.4, 0.19 * 25.4),
+    LengthUnit.MM: (12.0, 25.0, 125.0, 5.1, 4.83),
+}
+"""Inset, first from the corner, pitch, hole and fastener in mm: a #10 screw in a clearance hole (from memory)."""
+
+
+def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
+    """Attach screws along one edge or all of them."""
+    project, option_id, plate_id = start(bench)
+    segments = edges(outline_of(project.option(option_id).plate(plate_id).outline))
+    dialog = EditDialog(bench, "Attach screws along edges", "&Drill", parent)
+    edge = QComboBox()
+    edge.setAccessibleName("Edge")
+    edge.addItem("every edge", _EVERY)
+    for i, segment in enumerate(segments):
+        edge.addItem(f"{i + 1}: {format_length(segment.length, bench.unit)} long", i)
+    edge.setCurrentIndex(edge.findData(bench.outline.corner))
+    edge.activated.connect(lambda _: dialog.preview())
+    dialog.form.row("&Edge", edge)
+    titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most", "&Hole", "Fa&stener")
+    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, _SCREW[bench.unit], strict=True)]
+    dialog.form.words("Screws that are there already stay, and no place is drilled twice.", "faint")
+
+    def change() -> Made:
+        inset, ends, pitch, hole, fastener = (entry.mm for entry in entries)
+        form = _form(hole, fastener)
+        chosen = range(len(segments)) if edge.currentData() == _EVERY else (edge.currentData(),)
+        return _along(project, option_id, plate_id, chosen, Spread(inset, ends, pitch), form)
+
+    dialog.ask(change)
+
+
+def _form(hole: float, fastener: float) -> HoleForm:
+    if hole <= 0 or fastener <= 0:
+        raise EditRefused("A hole and a fastener larger than 0 are expected.")
+    return HoleForm(diameter=hole, fastener=fastener)
+
+
+def _along(  # noqa: PLR0913, PLR0917 - as `attach_along`, for several edges
+    project: Project, option_id: str, plate_id: str, chosen: Iterable[int], spread: Spread, form: HoleForm
+) -> Made:
+    made: list[str] = []
+    for edge in chosen:
+        drilled = attach_along(project, option_id, plate_id, edge, spread, form)
+        project = drilled.project
+        made.extend(drilled.ids)
+    return Made(project, tuple(made))

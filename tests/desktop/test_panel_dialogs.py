@@ -1,0 +1,225 @@
+"""Dialogs and tools on the sheet and on what stands around it, filled in by keys and drawn with the mouse."""
+
+import pytest
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QDialog, QLineEdit, QPushButton
+
+from panelcad.geometry.segment import Arc
+from panelcad.model.plate import PlateState
+
+ALT = Qt.KeyboardModifier.AltModifier
+
+
+def in_dialog(act) -> None:
+    """Do this in the dialog that opens next."""
+
+    def wait(tries: int = 300) -> None:
+        dialog = QApplication.activeModalWidget()
+        if isinstance(dialog, QDialog):
+            act(dialog)
+        elif tries:
+            QTimer.singleShot(10, lambda: wait(tries - 1))
+
+    QTimer.singleShot(0, wait)
+
+
+def field(dialog, name: str) -> QLineEdit:
+    """The visible field of this accessible name."""
+    return next(f for f in dialog.findChildren(QLineEdit) if f.accessibleName() == name and f.isVisible())
+
+
+def box(dialog, name: str) -> QComboBox:
+    return next(b for b in dialog.findChildren(QComboBox) if b.accessibleName() == name)
+
+
+def choose(dialog, name: str, text: str) -> None:
+    chooser = box(dialog, name)
+    index = next(i for i in range(chooser.count()) if text in chooser.itemText(i))
+    chooser.setCurrentIndex(index)
+    chooser.activated.emit(index)
+
+
+def fill(dialog, **texts: str) -> None:
+    for name, text in texts.items():
+        entry = field(dialog, name.replace("_", " "))
+        entry.setText(text)
+        entry.textEdited.emit(text)
+
+
+def press(dialog, words: str) -> None:
+    next(b for b in dialog.findChildren(QPushButton) if b.text().replace("&", "") == words).click()
+
+
+@pytest.fixture
+def plate(hands):
+    return lambda number=0: hands.window.bench.document.option.plates[number]
+
+
+def titles(hands) -> list[str]:
+    return [step.title for step in hands.window.bench.document.done]
+
+
+def test_an_outline_is_taken_by_its_measures(hands, plate) -> None:
+    def act(dialog) -> None:
+        choose(dialog, "Template", "Curved top")
+        fill(dialog, Width="800", Height_at_the_sides="200", Height_in_the_middle="260", Corner_radius="15")
+        press(dialog, "Take")
+
+    in_dialog(act)
+    hands.action("panel.measures")
+    contour = plate().outline.contour()
+    assert contour.bounds == pytest.approx((-400, 0, 400, 260), abs=1e-3)
+    assert sum(isinstance(segment, Arc) for segment in contour.segments) == 5
+    assert titles(hands) == ["Outline by its measures"]
+
+
+def test_measures_that_make_no_panel_are_told_and_cannot_be_taken(hands, plate) -> None:
+    before = plate()
+    seen = []
+
+    def act(dialog) -> None:
+        fill(dialog, Height="0")
+        seen.append((dialog.problem.text(), dialog.verb.isEnabled()))
+        press(dialog, "Cancel")
+
+    in_dialog(act)
+    hands.action("panel.measures")
+    assert seen == [("A width and a height larger than 0 are expected.", False)]
+    assert plate() is before
+
+
+def test_screws_are_drilled_along_every_edge(hands, plate) -> None:
+    def act(dialog) -> None:
+        choose(dialog, "Edge", "every edge")
+        fill(dialog, Inset_from_the_edge="12", First_from_the_corner="12")
+        fill(dialog, **{"Pitch,_at_most": "150"})
+        press(dialog, "Drill")
+
+    in_dialog(act)
+    hands.action("panel.screws")
+    screws = plate().attach_screws
+    assert len({(screw.x, screw.y) for screw in screws}) == len(screws) == 12
+
+
+def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
+    def split(dialog) -> None:
+        fill(dialog, At="-100")
+        press(dialog, "Split")
+
+    in_dialog(split)
+    hands.action("panel.split")
+    assert [one.id for one in hands.window.bench.document.option.plates] == ["main", "main-2"]
+    in_dialog(lambda dialog: press(dialog, "Join"))
+    hands.action("panel.join")
+    assert plate().outline.contour().area == pytest.approx(600 * 300)
+    assert len(plate().cuts) == 3
+
+
+def test_the_sheets_data(hands, plate) -> None:
+    told = []
+
+    def act(dialog) -> None:
+        fill(dialog, Name="Left sheet", Thickness="0.125 in", Alloy="6061-T6")
+        choose(dialog, "State", "kept")
+        told.append(dialog.problem.text())
+        choose(dialog, "State", "reworked")
+        press(dialog, "Take")
+
+    in_dialog(act)
+    hands.action("panel.sheet")
+    assert "is kept as it is" in told[0]
+    assert (plate().name, plate().alloy, plate().thickness) == ("Left sheet", "6061-T6", 3.175)
+    assert plate().state is PlateState.REWORKED
+
+
+def test_another_plate_is_added_shown_and_taken_away(hands) -> None:
+    def act(dialog) -> None:
+        fill(dialog, Name="Radio panel")
+        press(dialog, "Add")
+
+    in_dialog(act)
+    hands.action("panel.plate")
+    bench = hands.window.bench
+    assert bench.stage.plate_id == bench.document.option.plates[1].id
+    hands.action("panel.take-away")
+    assert len(bench.document.option.plates) == 1
+
+
+def test_an_obstacle_is_drawn_and_changed_in_figures(hands, qtbot) -> None:
+    def add(dialog) -> None:
+        choose(dialog, "Kind", "tube")
+        fill(dialog, Name="Cross tube", **{"To,_behind_the_front_face": "90"})
+        press(dialog, "Add")
+
+    around = lambda: hands.window.bench.document.project.surroundings  # noqa: E731
+    hands.action("tool.draw-obstacle")
+    in_dialog(add)
+    hands.drag((50, -100), (150, -80), held=ALT)
+    qtbot.waitUntil(lambda: len(around().obstacles) == 1)
+    (tube,) = around().obstacles
+    assert (tube.name, tube.kind.value, tube.volume.far) == ("Cross tube", "tube", 90.0)
+    assert (tube.volume.x, tube.volume.y) == pytest.approx((100, -90), abs=1.0)
+    assert tube.volume.shape.width == pytest.approx(100, abs=1.5)
+    assert hands.window.toolbox.tool_id == "select"
+    hands.window.bench.selection.set([tube.id])
+    in_dialog(lambda dialog: (fill(dialog, x="60"), press(dialog, "Take")))
+    hands.action("panel.standing")
+    assert around().obstacles[0].volume.x == 60.0
+
+
+@pytest.mark.parametrize(
+    ("tool", "collection"),
+    [("draw-keep-out", "keep_outs"), ("draw-depth", "depth_limits"), ("draw-moving", "moving_parts")],
+)
+def test_a_click_asks_for_everything_in_figures(hands, qtbot, tool, collection) -> None:
+    hands.action(f"tool.{tool}")
+    in_dialog(lambda dialog: press(dialog, "Add"))
+    hands.click(0, -100)
+    around = hands.window.bench.document
+    qtbot.waitUntil(lambda: len(getattr(around.project.surroundings, collection)) == 1)
+
+
+def test_a_keep_out_is_given_as_people_measure_it_toward_the_pilot(hands, qtbot) -> None:
+    def act(dialog) -> None:
+        fill(dialog, **{"From,_in_front_of_the_face": "20", "To,_in_front_of_the_face": "150"})
+        press(dialog, "Add")
+
+    hands.action("tool.draw-keep-out")
+    in_dialog(act)
+    hands.click(0, -100)
+    document = hands.window.bench.document
+    qtbot.waitUntil(lambda: bool(document.project.surroundings.keep_outs))
+    volume = document.project.surroundings.keep_outs[0].volume
+    assert (volume.near, volume.far) == (-150.0, -20.0)
+
+
+def test_an_opening_is_drawn_changed_and_filled_in_again(hands, plate, qtbot) -> None:
+    def cut(dialog) -> None:
+        choose(dialog, "Shape", "Circle")
+        fill(dialog, Diameter="60", Purpose="control column")
+        press(dialog, "Cut")
+
+    def fill_in(dialog) -> None:
+        dialog.findChild(QCheckBox).setChecked(True)
+        press(dialog, "Take")
+
+    hands.action("tool.draw-opening")
+    in_dialog(cut)
+    hands.drag((-20, -120), (40, -60), held=ALT)
+    qtbot.waitUntil(lambda: len(plate().inner_openings) == 1)
+    assert plate().inner_openings[0].shape.diameter == 60.0
+    in_dialog(fill_in)
+    hands.action("panel.opening")
+    assert plate().inner_openings == ()
+
+
+def test_escape_puts_the_drawing_away(hands) -> None:
+    hands.action("tool.draw-obstacle")
+    hands.press(0, -100)
+    hands.move(50, -80)
+    hands.key(Qt.Key.Key_Escape)
+    hands.release(50, -80)
+    assert hands.window.toolbox.tool_id == "draw-obstacle"
+    hands.key(Qt.Key.Key_Escape)
+    assert hands.window.toolbox.tool_id == "select"
+    assert titles(hands) == []
