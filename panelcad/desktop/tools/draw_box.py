@@ -31,7 +31,7 @@ class Drawing:
     hint: str
     module: str
     function: str
-    view: str = "behind"
+    view: str
     """The view in which it is seen."""
 
     @property
@@ -39,16 +39,13 @@ class Drawing:
         return partial(BoxTool, drawing=self)
 
 
+_AROUND: Final = "surroundings"
 DRAWINGS: Final = (
-    Drawing(
-        "opening", "Draw an &opening", "Shift+O", "An opening of the sheet itself", "openings", "inner_opening", "front"
-    ),
-    Drawing("obstacle", "Draw an o&bstacle", "Shift+B", "A rib, tube or duct behind", "surroundings", "obstacle"),
-    Drawing(
-        "keep-out", "Draw a &keep-out", "Shift+K", "A space in front to stay free", "surroundings", "keep_out", "front"
-    ),
-    Drawing("depth", "Draw a &depth limit", "Shift+D", "How deep it is behind", "surroundings", "depth_limit"),
-    Drawing("moving", "Draw a mo&ving part", "Shift+V", "A shaft and its travel", "surroundings", "moving_part"),
+    Drawing("opening", "Draw an &opening", "Shift+O", "In the sheet itself", "openings", "inner_opening", "front"),
+    Drawing("obstacle", "Draw an o&bstacle", "Shift+B", "A rib, tube or duct behind", _AROUND, "obstacle", "behind"),
+    Drawing("keep-out", "Draw a &keep-out", "Shift+K", "To stay free in front", _AROUND, "keep_out", "front"),
+    Drawing("depth", "Draw a &depth limit", "Shift+D", "How deep it is behind", _AROUND, "depth_limit", "behind"),
+    Drawing("moving", "Draw a mo&ving part", "Shift+V", "A shaft and its travel", _AROUND, "moving_part", "behind"),
 )
 
 
