@@ -1,20 +1,19 @@
 """Cutting files of whole stock sheets, each with the plates nested on it."""
 
 from collections import defaultdict
-from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
 
 from panelcad.errors import UnusableInput
 from panelcad.geometry.contour import Contour, rectangle
 from panelcad.geometry.point import Point
-from panelcad.model.plate import PlateState
+from panelcad.model.plate import Plate, PlateState
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
 from panelcad.outputs.dxf import whole_box
 from panelcad.outputs.dxf_layers import Layer
-from panelcad.outputs.dxf_nest import Stock, packed, part_plan, part_text
+from panelcad.outputs.dxf_nest import Part, Stock, packed, part_plan, part_text
 from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.dxf_plan import Loop, Plan
 from panelcad.outputs.dxf_words import labels, stock_words
@@ -22,6 +21,17 @@ from panelcad.outputs.dxf_writer import dxf_bytes
 from panelcad.store.atomic import write_atomically
 
 _DEFAULTS: Final = DxfOptions()
+
+
+@dataclass(frozen=True)
+class StockSheet:
+    """One stock sheet of `count`: what its file holds, in mm from its lower left corner; `plate` is one laid on it."""
+
+    number: int
+    count: int
+    parts: tuple[Part, ...]
+    plate: Plate
+    plan: Plan
 
 
 def export_nested_dxf(
@@ -32,33 +42,41 @@ def export_nested_dxf(
     The origin is the stock's lower left corner; plates of different sheet lie on different stock. Raises
     `UnusableInput` where a plate does not fit, or where a file cannot be written.
     """
-    mark = options.stamp or stamp(project, option)
-    files = []
-    for number, plan in enumerate(nested_plans(project, option, stock, replace(options, stamp=mark)), 1):
-        file = Path(folder) / f"{option.id}-{mark.revision or 'draft'}-stock-{number}.dxf"
-        content = dxf_bytes(plan, whole_box(plan), options.version, options.unit or project.unit, mark.on)
-        try:
-            write_atomically(file, content)
-        except OSError as error:
-            problem = f"it cannot be written ({error.strerror})"
-            raise UnusableInput(str(file), "", problem, "a folder one may write in") from error
-        files.append(file)
-    return tuple(files)
+    sheets = stock_sheets(project, option, stock, options)
+    return tuple(write_stock_sheet(project, option, sheet, Path(folder), options) for sheet in sheets)
 
 
-def nested_plans(project: Project, option: Option, stock: Stock, options: DxfOptions = _DEFAULTS) -> Iterator[Plan]:
-    """What the file of each stock sheet holds, in mm from the stock's lower left corner."""
+def write_stock_sheet(project: Project, option: Option, sheet: StockSheet, folder: Path, options: DxfOptions) -> Path:
+    """Write the cutting file of one stock sheet; returns the file. Raises `UnusableInput`."""
     mark = options.stamp or stamp(project, option)
-    sheets = [parts for group in _of_one_sheet(option) for parts in packed(project, option, group, stock)]
-    if not sheets:
+    file = folder / f"{option.id}-{mark.revision or 'draft'}-stock-{sheet.number}.dxf"
+    content = dxf_bytes(sheet.plan, whole_box(sheet.plan), options.version, options.unit or project.unit, mark.on)
+    try:
+        write_atomically(file, content)
+    except OSError as error:
+        problem = f"it cannot be written ({error.strerror})"
+        raise UnusableInput(str(file), "", problem, "a folder one may write in") from error
+    return file
+
+
+def stock_sheets(
+    project: Project, option: Option, stock: Stock, options: DxfOptions = _DEFAULTS
+) -> tuple[StockSheet, ...]:
+    """The stock sheets that the option's new plates need. Raises `UnusableInput`."""
+    marked = replace(options, stamp=options.stamp or stamp(project, option))
+    laid = [parts for group in _of_one_sheet(option) for parts in packed(project, option, group, stock)]
+    if not laid:
         raise UnusableInput("", f"option {option.id}", "it has no new plate to lay on a stock sheet", "a new plate")
-    for number, parts in enumerate(sheets, 1):
-        plan = Plan(loops=(Loop(Layer.REFERENCE, _edge(stock)),))
+    sheets = []
+    for number, parts in enumerate(laid, 1):
+        plate = option.plate(parts[0].plate)
+        told = (f"Stock: sheet {number} of {len(laid)}", *(part_text(part) for part in parts))
+        words = labels(stock_words(project, option, plate, told, marked), (0.0, 0.0, stock.width, stock.height))
+        plan = Plan(loops=(Loop(Layer.REFERENCE, _edge(stock)),), labels=tuple(words))
         for part in parts:
-            plan = plan.joined(part_plan(project, option, part, options))
-        told = (f"Stock: sheet {number} of {len(sheets)}", *(part_text(part) for part in parts))
-        lines = stock_words(project, option, option.plate(parts[0].plate), told, replace(options, stamp=mark))
-        yield plan.joined(Plan(labels=tuple(labels(lines, (0.0, 0.0, stock.width, stock.height)))))
+            plan = plan.joined(part_plan(project, option, part, marked))
+        sheets.append(StockSheet(number, len(laid), parts, plate, plan))
+    return tuple(sheets)
 
 
 def _of_one_sheet(option: Option) -> list[tuple[str, ...]]:

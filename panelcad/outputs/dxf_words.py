@@ -69,7 +69,7 @@ def _of_the_writing(project: Project, sheet: Plate, options: DxfOptions) -> Iter
     yield f"Unit: {_UNIT[options.unit or project.unit]}"
     yield f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick"
     yield f"Face: {_FACE[options.face_up]}"
-    yield f"Sizes: {_sizes(project)}, no allowance for the cutter's width"
+    yield f"Sizes: {sizes_text(project)}, no allowance for the cutter's width"
     yield from _of_bends(project, sheet)
     yield from _of_corner_relief(project, options)
     yield from _of_contents(options)
@@ -89,7 +89,8 @@ def _origin(project: Project, options: DxfOptions) -> str:
     return "lower left corner of the sheet's box"
 
 
-def _sizes(project: Project) -> str:
+def sizes_text(project: Project) -> str:
+    """Whether the sizes in a cutting file are finished sizes too."""
     thickness = project.profile.finish_thickness
     if thickness == 0.0:
         return "finished sizes, which are the cut sizes"

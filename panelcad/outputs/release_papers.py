@@ -14,8 +14,8 @@ from panelcad.outputs.drawing import DrawingOptions, export_drawing
 from panelcad.outputs.dxf import export_dxf
 from panelcad.outputs.dxf_nest import Stock, stock_of
 from panelcad.outputs.dxf_options import DxfOptions
-from panelcad.outputs.dxf_report import report_text
-from panelcad.outputs.dxf_stock import export_nested_dxf
+from panelcad.outputs.dxf_report_text import report_text, stock_report_text
+from panelcad.outputs.dxf_stock import stock_sheets, write_stock_sheet
 from panelcad.outputs.dxf_words import CAUTION
 from panelcad.outputs.inspection import export_inspection, export_inspection_csv
 from panelcad.outputs.manifest import MANIFEST, manifest_text
@@ -99,13 +99,18 @@ def _cutting_files(issue: Issue, folder: Path, base: str, options: ReleaseOption
         yield _text(folder / f"{base}-{plate.id}-cutting-report.txt", text)
 
 
-def _nested_files(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[Path, ...]:
-    project, stock = issue.report.project, options.stock or stock_of(issue.report.project.profile)
+def _nested_files(issue: Issue, folder: Path, options: ReleaseOptions) -> Iterator[Path]:
+    """A cutting file and a report for each stock sheet, where several plates are made and the stock is known."""
+    project, option = issue.report.project, issue.option
+    stock, dxf = options.stock or stock_of(project.profile), replace(options.dxf, stamp=issue.mark)
     new = [plate for plate in issue.option.plates if plate.state is PlateState.NEW]
     if stock is None or len(new) < 2:
-        return ()
+        return
     options.tell("Laying the plates on stock sheets")
-    return export_nested_dxf(project, issue.option, folder, stock, replace(options.dxf, stamp=issue.mark))
+    for sheet in stock_sheets(project, option, stock, dxf):
+        file = write_stock_sheet(project, option, sheet, folder, dxf)
+        yield file
+        yield _text(folder / f"{file.stem}-cutting-report.txt", stock_report_text(project, option, sheet, dxf))
 
 
 def _sheets(issue: Issue, folder: Path, base: str, options: ReleaseOptions) -> Iterator[Path]:

@@ -5,8 +5,11 @@ import pytest
 from panelcad.model.alloy import density
 from panelcad.model.shape import Rectangle
 from panelcad.outputs.dxf_layers import Layer
+from panelcad.outputs.dxf_nest import Stock
 from panelcad.outputs.dxf_options import Content, DxfOptions
-from panelcad.outputs.dxf_report import cut_report, report_text
+from panelcad.outputs.dxf_report import cut_report
+from panelcad.outputs.dxf_report_text import report_text, stock_report_text
+from panelcad.outputs.dxf_stock import stock_sheets
 from tests.builders import cut, opening, project, sheet
 
 WINDOW = opening(Rectangle(width=50.0, height=30.0, corner_radius=3.0))
@@ -63,3 +66,14 @@ def test_the_text_names_revision_fingerprint_and_cautions():
     assert "not released" in text
     assert "Do not cut before" in text
     assert "Way to cut:" in text
+
+
+def test_a_stock_sheet_has_a_report_of_all_its_plates():
+    plates = (sheet(state="new", cuts=(cut("gauge", 0.0, 0.0),)), sheet(200.0, 100.0, id="side", state="new"))
+    made = project(*plates)
+    (laid,) = stock_sheets(made, made.option("new"), Stock(1220.0, 620.0))
+    text = stock_report_text(made, made.option("new"), laid)
+
+    assert "Plates:" in text
+    assert "main, side" in text
+    assert "Pierces:                 3\n" in text

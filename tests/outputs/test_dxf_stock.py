@@ -7,7 +7,7 @@ from panelcad.model.profile import Profile
 from panelcad.outputs.dxf_layers import Layer
 from panelcad.outputs.dxf_nest import Part, Stock, Turning, packed, part_text, parts_in, stock_of
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp
-from panelcad.outputs.dxf_stock import export_nested_dxf, nested_plans
+from panelcad.outputs.dxf_stock import export_nested_dxf, stock_sheets
 from panelcad.outputs.verify import verify
 from panelcad.outputs.verify_words import sentences, verify_text
 from tests.builders import cut, project, sheet
@@ -31,7 +31,7 @@ def names(made):
 
 def test_plates_keep_margin_and_gap():
     made = trio()
-    (plan,) = nested_plans(made, made.option("new"), STOCK)
+    (plan,) = (sheet.plan for sheet in stock_sheets(made, made.option("new"), STOCK))
     edges = [loop.contour for loop in plan.loops if loop.layer is Layer.OUTLINE]
     (stock,) = (loop.contour for loop in plan.loops if loop.layer is Layer.REFERENCE)
 
@@ -101,7 +101,7 @@ def test_the_stock_is_the_profiles():
 
 def test_plates_of_different_sheet_lie_on_different_stock(tmp_path):
     made = project(plate("main", 600.0, 300.0), plate("thin", 200.0, 200.0, thickness=1.0), plate("side", 100.0, 300.0))
-    plans = list(nested_plans(made, made.option("new"), STOCK))
+    plans = [sheet.plan for sheet in stock_sheets(made, made.option("new"), STOCK)]
 
     assert [sum(loop.layer is Layer.OUTLINE for loop in plan.loops) for plan in plans] == [2, 1]
 
@@ -110,4 +110,4 @@ def test_an_option_without_a_new_plate_has_nothing_to_nest():
     made = project(sheet(state="reworked"))
 
     with pytest.raises(UnusableInput, match="no new plate"):
-        list(nested_plans(made, made.option("new"), STOCK))
+        stock_sheets(made, made.option("new"), STOCK)
