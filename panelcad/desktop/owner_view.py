@@ -9,8 +9,9 @@ from PySide6.QtCore import QPoint, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
 
-from panelcad.drawing.appearance import Look, panel_view
+from panelcad.drawing.appearance import Look
 from panelcad.drawing.appearance_light import LIGHTS
+from panelcad.drawing.appearance_panel import panel_view
 from panelcad.drawing.display import Bounds, union
 from panelcad.drawing.extent import extent
 from panelcad.model.layout import layout

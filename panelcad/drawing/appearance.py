@@ -5,13 +5,12 @@ from dataclasses import dataclass
 from panelcad.drawing.appearance_around import edge_trim, glareshield, yokes
 from panelcad.drawing.appearance_items import head_of, item_group
 from panelcad.drawing.appearance_light import DAY, Lighting, lit
-from panelcad.drawing.display import Across, Along, Colour, Group, Node, Path, Picture, Text
+from panelcad.drawing.display import Across, Along, Colour, Group, Node, Path, Pen, Picture, Text
 from panelcad.drawing.faces.frame import ScrewSpot
 from panelcad.drawing.faces.inks import DARK, LEGEND
 from panelcad.drawing.faces.marks import grown
 from panelcad.drawing.faces.parts import screw, soft_shadow
-from panelcad.drawing.finish import finish
-from panelcad.geometry.placement import Placement
+from panelcad.drawing.finish import finish, plain_finish
 from panelcad.geometry.point import Point
 from panelcad.model.appearance import Appearance, Shield, Yokes
 from panelcad.model.flight import Flight
@@ -33,16 +32,6 @@ class Look:
     photograph: Picture | None = None
 
 
-def panel_view(layout: Layout, look: Look | None = None) -> tuple[Group, ...]:
-    """Every plate of the option where it stands in the aircraft, the farthest first."""
-    far_first = sorted(layout.plates, key=lambda laid: (laid.plate.role is PlateRole.OVERLAY, -laid.plate.frame.z))
-    groups = []
-    for laid in far_first:
-        frame = laid.plate.frame
-        groups.append(Group(appearance_view(layout, laid.plate.id, look), placement=Placement(frame.x, frame.y)))
-    return tuple(groups)
-
-
 def appearance_view(layout: Layout, plate_id: str, look: Look | None = None) -> tuple[Group, ...]:
     """One plate as it will look, in its own axes, true to scale. Each item's group bears its id and name."""
     look = look or Look()
@@ -52,20 +41,34 @@ def appearance_view(layout: Layout, plate_id: str, look: Look | None = None) -> 
 def unlit_view(layout: Layout, plate_id: str, look: Look) -> tuple[Group, ...]:
     """The same as by day, whatever the look's lighting says."""
     laid = layout.plate(plate_id)
-    appearance = look.appearance or layout.option.appearance
-    flight = look.flight or layout.project.flight
-    items = (item_group(layout.project, placed, laid, flight) for placed in laid.items)
-    return (
-        sheet_group(laid, appearance, look.photograph),
-        *items,
-        *_lettering(laid, appearance),
-        *_around(layout, laid, appearance),
-    )
+    parts = PlateParts.of(layout, laid, look)
+    return (parts.sheet, *parts.items, *parts.lettering, *parts.around)
+
+
+@dataclass(frozen=True)
+class PlateParts:
+    """What is seen of one plate, from the sheet up, in its own axes and by day."""
+
+    sheet: Group
+    items: tuple[Group, ...]
+    lettering: tuple[Group, ...]
+    around: tuple[Group, ...]
+
+    @staticmethod
+    def of(layout: Layout, laid: PlateLayout, look: Look) -> "PlateParts":
+        appearance = look.appearance or layout.option.appearance
+        flight = look.flight or layout.project.flight
+        return PlateParts(
+            sheet_group(laid, appearance, look.photograph),
+            tuple(item_group(layout.project, placed, laid, flight) for placed in laid.items),
+            _lettering(laid, appearance),
+            _around(layout, laid, appearance),
+        )
 
 
 def _around(layout: Layout, laid: PlateLayout, appearance: Appearance) -> tuple[Group, ...]:
     groups = []
-    if appearance.shield is Shield.PADDED and laid.plate.role in {PlateRole.STRUCTURAL, PlateRole.OVERLAY}:
+    if appearance.shield is Shield.PADDED and laid.plate.role is PlateRole.STRUCTURAL:
         groups.append(glareshield(laid.outline))
     if appearance.yokes is Yokes.OUTLINE:
         moving = layout.project.surroundings.moving_parts
@@ -84,24 +87,34 @@ def sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture |
 
 
 def _sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture | None, used: frozenset[str]) -> Group:
-    surface = finish(laid.outline, appearance)
     photo = (Group((photograph,), clip=laid.outline),) if photograph is not None else ()
-    open_features = (
-        *laid.inner,
-        *(f for cut in laid.cuts if cut.cut.id not in used for f in cut.features),
+    surface = (
+        _pierced(laid, appearance) if laid.plate.role is PlateRole.OVERLAY else _whole(laid, appearance, photo, used)
     )
-    return Group(
-        (
-            *soft_shadow(laid.outline, 9.0, 16),
-            surface,
-            *photo,
-            *edge_trim(laid.outline, appearance.trim),
-            *(node for feature in open_features for node in open_cut(feature)),
-            *(node for feature in laid.attach if feature.kind is FeatureKind.ATTACH for node in _attach(feature)),
-        ),
-        owner=laid.plate.id,
-        title=laid.plate.name,
+    screws = (node for feature in laid.attach if feature.kind is FeatureKind.ATTACH for node in _attach(feature))
+    return Group((*surface, *screws), owner=laid.plate.id, title=laid.plate.name)
+
+
+def _whole(
+    laid: PlateLayout, appearance: Appearance, photo: tuple[Group, ...], used: frozenset[str]
+) -> tuple[Node, ...]:
+    """A sheet with dark holes where nothing is fitted."""
+    fitted = (f for cut in laid.cuts if cut.cut.id not in used for f in cut.features)
+    return (
+        *soft_shadow(laid.outline, 9.0, 16),
+        finish(laid.outline, appearance),
+        *photo,
+        *edge_trim(laid.outline, appearance.trim),
+        *(node for feature in (*laid.inner, *fitted) for node in open_cut(feature)),
     )
+
+
+def _pierced(laid: PlateLayout, appearance: Appearance) -> tuple[Node, ...]:
+    """An overlay: one looks through its cuts at what lies below."""
+    holes = tuple(feature.contour for feature in laid.features)
+    base = plain_finish(laid.outline, appearance)
+    edge = Path((laid.outline, *holes), None, Pen(Colour(0, 0, 0, 110), 0.4))
+    return *soft_shadow(laid.outline, 2.0, 8), Path((laid.outline, *holes), base), edge
 
 
 def open_cut(feature: Feature) -> tuple[Node, ...]:

@@ -26,6 +26,11 @@ def finish(outline: Contour, appearance: Appearance) -> Group:
     return Group((Path((outline,), _base(outline.bounds, appearance.finish, colour)), *texture), clip=outline)
 
 
+def plain_finish(outline: Contour, appearance: Appearance) -> Fill:
+    """The surface without its texture, for a sheet with holes in it."""
+    return _base(outline.bounds, appearance.finish, Colour.parse(appearance.colour))
+
+
 def _base(bounds: Bounds, kind: Finish, colour: Colour) -> Fill:
     """The colour, a little lighter where the light comes from above; metal has bands."""
     _, y1, _, y2 = bounds

@@ -6,8 +6,9 @@ from enum import StrEnum
 from pathlib import Path
 from typing import Final
 
-from panelcad.drawing.appearance import Look, panel_view
+from panelcad.drawing.appearance import Look
 from panelcad.drawing.appearance_light import DAY, LIGHTS, Lighting
+from panelcad.drawing.appearance_panel import panel_view
 from panelcad.drawing.display import Bounds, Group
 from panelcad.drawing.extent import extent
 from panelcad.errors import UnusableInput

@@ -4,8 +4,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
-from panelcad.drawing.appearance import Look, panel_view
+from panelcad.drawing.appearance import Look
 from panelcad.drawing.appearance_light import DAY, NIGHT, Lighting
+from panelcad.drawing.appearance_panel import panel_view
 from panelcad.drawing.box import box_outline, middle, size
 from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path

@@ -216,7 +216,7 @@ def test_without_scripts_all_panels_stand_below_each_other(project):
 
 
 def test_five_options_stay_small(project):
-    """As found and five options, every one of them different, below 1.5 MB."""
+    """As found and five options, two of them like others, below 1.5 MB."""
     others = tuple(
         option.revised(id=f"more-{i}", name=f"More {i}")
         for i, option in enumerate((project.options[0], project.options[1]))

@@ -3,11 +3,11 @@
 from dataclasses import dataclass, field
 from html import escape
 
-from panelcad.drawing.appearance import Look, unlit_view
+from panelcad.drawing.appearance import Look
+from panelcad.drawing.appearance_panel import unlit_panel
 from panelcad.drawing.display import Bounds, Face, Group, Text, union
 from panelcad.drawing.extent import extent
 from panelcad.drawing.lettering import em_size, text_origin
-from panelcad.geometry.placement import Placement
 from panelcad.model.layout import layout
 from panelcad.model.project import Option, Project
 from panelcad.outputs.page.inks import DayAndNight
@@ -29,7 +29,7 @@ class Pictures:
 
 def pictures(project: Project, options: tuple[Option, ...]) -> Pictures:
     """SVG of every option, in the order given."""
-    views = {option.id: _view(project, option) for option in options}
+    views = {option.id: unlit_panel(layout(project, option), Look()) for option in options}
     inks = DayAndNight()
     items = {item.id: item.name for option in options for item in option.items}
     painter = SvgPainter(
@@ -40,15 +40,6 @@ def pictures(project: Project, options: tuple[Option, ...]) -> Pictures:
     x1, y1, x2, y2 = union([extent(view) for view in views.values()])
     frame = (x1 - _MARGIN, y1 - _MARGIN, x2 + _MARGIN, y2 + _MARGIN)
     return Pictures("".join(painter.defs), inks.style(), frame, bodies)
-
-
-def _view(project: Project, option: Option) -> tuple[Group, ...]:
-    """Every plate where it stands in the aircraft."""
-    laid = layout(project, option)
-    return tuple(
-        Group(unlit_view(laid, plate.id, Look()), placement=Placement(plate.frame.x, plate.frame.y))
-        for plate in option.plates
-    )
 
 
 def _reachable(group: Group, items: dict[str, str]) -> str:
