@@ -1,5 +1,6 @@
 """Choosers on the tool bar: which option, which plate, which view."""
 
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 
 from panelcad.desktop.views import VIEWS
@@ -31,6 +32,7 @@ class Chooser(QWidget):
         row.addWidget(label)
         row.addWidget(self.box)
         self.box.activated.connect(lambda _: self.choose(str(self.box.currentData())))
+        self.on_bar: QAction | None = None
         self.follow()
         self.refresh()
 
@@ -95,8 +97,10 @@ class PlateChooser(Chooser):
         self.bench.stage.look_at_plate(chosen)
 
     def refresh(self) -> None:
+        """There is nothing to choose while there is one plate."""
         super().refresh()
-        self.setEnabled(self.box.count() > 1)
+        if self.on_bar is not None:
+            self.on_bar.setVisible(self.box.count() > 1)
 
 
 class ViewChooser(Chooser):

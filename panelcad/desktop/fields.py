@@ -36,6 +36,7 @@ class QuantityField(QLineEdit):
         self._value = value
         if not (self.hasFocus() and self.isModified()):
             self.setText(self._write(value))
+            self.setCursorPosition(0)
             self._mark("")
 
     def _commit(self) -> None:
@@ -111,6 +112,7 @@ class TextField(QLineEdit):
         self._shown = text
         if not (self.hasFocus() and self.isModified()):
             self.setText(text)
+            self.setCursorPosition(0)
 
     def _commit(self) -> None:
         if self.isModified() and self.text() != self._shown:

@@ -124,7 +124,9 @@ class Menus:
         room.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         bar.addWidget(room)
         for chooser in (OptionChooser, PlateChooser, ViewChooser):
-            bar.addWidget(chooser(self._parts.bench))
+            made = chooser(self._parts.bench)
+            made.on_bar = bar.addWidget(made)
+            made.refresh()
 
     def _paint_icons(self) -> None:
         theme = self._parts.bench.theme

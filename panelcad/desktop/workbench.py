@@ -10,6 +10,7 @@ from panelcad.desktop.comparer import Comparer
 from panelcad.desktop.document import Document
 from panelcad.desktop.judge import Judge
 from panelcad.desktop.outline_desk import OutlineDesk
+from panelcad.desktop.section_line import SectionDesk
 from panelcad.desktop.selection import Selection
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.stage import Stage
@@ -48,6 +49,7 @@ class Workbench(QObject):
         self.judge = Judge(document)
         self.comparer = Comparer(document)
         self.stage = Stage(document, self.selection, self.judge, self.theme)
+        self.section = SectionDesk()
         self.view = PanelView(self.stage.scene, self.theme)
         self.outline = OutlineDesk(self)
         self.flipped_from = ""

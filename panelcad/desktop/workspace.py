@@ -5,9 +5,14 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.grid import GridItem
+from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.canvas.ruler import Edge, Ruler
 from panelcad.desktop.cautions import SHORT
 from panelcad.desktop.workbench import Workbench
+from panelcad.geometry.chord import Across
+from panelcad.geometry.point import Point
+
+_SHOWS_SECTION = frozenset({"front", "behind"})
 
 
 class CautionBar(QFrame):
@@ -46,6 +51,8 @@ class Workspace(QWidget):
         column.addLayout(self._canvas_with_rulers(), 1)
         for signal in (bench.stage.shown, bench.theme_changed, bench.settings.changed, bench.stage.view_changed):
             signal.connect(self._refresh)
+        for signal in (bench.section.changed, bench.section.shown, bench.stage.shown, bench.theme_changed):
+            signal.connect(self._show_section)
 
     def _canvas_with_rulers(self) -> QGridLayout:
         grid = QGridLayout()
@@ -55,6 +62,21 @@ class Workspace(QWidget):
         grid.addWidget(self._rulers[1], 1, 0)
         grid.addWidget(self._bench.view, 1, 1)
         return grid
+
+    def _show_section(self) -> None:
+        """The section's line reaches a little over the sheet."""
+        bench = self._bench
+        if not bench.section.is_shown or bench.stage.view.id not in _SHOWS_SECTION:
+            bench.stage.scene.overlay.set_section(None)
+            return
+        line = bench.section.line
+        x1, y1, x2, y2 = bench.stage.layout().plate(bench.stage.plate_id).outline.bounds
+        over = (y2 - y1) * 0.06
+        upright = line.across is Across.VERTICAL
+        start = Point(line.at, y1 - over) if upright else Point(x1 - over, line.at)
+        end = Point(line.at, y2 + over) if upright else Point(x2 + over, line.at)
+        stage = bench.stage
+        stage.scene.overlay.set_section(Guide(stage.to_picture(start), stage.to_picture(end), "Section"))
 
     def _refresh(self) -> None:
         bench = self._bench

@@ -60,6 +60,7 @@ class Overlay:
         self._marks: dict[Mark, list[QGraphicsItem]] = {}
         self._guides: list[QGraphicsItem] = []
         self._band: QGraphicsRectItem | None = None
+        self._section: QGraphicsLineItem | None = None
 
     def themed(self, theme: Theme) -> None:
         self._theme = theme
@@ -144,6 +145,19 @@ class Overlay:
                 )
                 label.setPos(QPointF(*(guide.label_at or middle(guide.start, guide.end))))
                 self._guides.append(self._add(label, 6))
+
+    def set_section(self, line: Guide | None) -> None:
+        """The line along which the section runs."""
+        if self._section is not None:
+            self._scene.removeItem(self._section)
+            self._section = None
+        if line is not None:
+            self._section = QGraphicsLineItem(*line.start, *line.end)
+            pen = thin(QColor(self._theme.guide), 1.6)
+            pen.setDashPattern([12.0, 3.0, 2.0, 3.0])
+            self._section.setPen(pen)
+            self._section.setToolTip(line.label)
+            self._add(self._section, 0.5)
 
     def set_band(self, band: Bounds | None) -> None:
         """The box that is being drawn to select with."""

@@ -116,8 +116,8 @@ class PanelView(QGraphicsView):
         """Zoom and scroll so that a box in mm fills the view."""
         width, height = max(box[2] - box[0], 1.0), max(box[3] - box[1], 1.0)
         room = self.viewport().rect()
-        across = max(room.width() - 2 * _AROUND_PX, 50) / width
-        up = max(room.height() - 2 * _AROUND_PX, 50) / height
+        across = (room.width() - 2 * min(_AROUND_PX, 0.08 * room.width())) / width
+        up = (room.height() - 2 * min(_AROUND_PX, 0.08 * room.height())) / height
         self._set_zoom(min(most, max(LEAST_ZOOM, min(across, up))))
         self.centerOn(QPointF((box[0] + box[2]) / 2, (box[1] + box[3]) / 2))
         self.scrolled.emit()

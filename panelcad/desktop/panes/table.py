@@ -15,6 +15,7 @@ from panelcad.desktop.panes.library import LibraryPane
 from panelcad.desktop.panes.options import OptionsPane
 from panelcad.desktop.panes.outline import OutlinePane
 from panelcad.desktop.panes.properties import PropertiesPane
+from panelcad.desktop.panes.section import SectionPane
 from panelcad.desktop.workbench import Workbench
 
 
@@ -44,5 +45,6 @@ PANES: Final = (
     PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", OutlinePane),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", HistoryPane),
     PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", EquipmentPane),
+    PaneKind("section", "Section", Side.BOTTOM, 0, "F6", SectionPane),
     PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", OptionsPane),
 )

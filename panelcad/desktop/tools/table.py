@@ -10,6 +10,7 @@ from panelcad.desktop.tools.eye import EyeTool
 from panelcad.desktop.tools.measure import MeasureTool
 from panelcad.desktop.tools.outline import OutlineTool
 from panelcad.desktop.tools.pan import PanTool
+from panelcad.desktop.tools.section import SectionTool
 from panelcad.desktop.tools.select import SelectTool
 from panelcad.desktop.workbench import Workbench
 
@@ -37,6 +38,7 @@ TOOLS: Final = (
         for one in DRAWINGS
     ),
     ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
+    ToolKind("section", "Se&ction", "section", "S", "Drag the line of the section", SectionTool),
     ToolKind("measure", "&Measure", "measure", "M", "Distances between edges and centres", MeasureTool),
 )
 
