@@ -18,16 +18,22 @@ if TYPE_CHECKING:
     from panelcad.checks.report import CheckReport
     from panelcad.outputs.release import Released
     from panelcad.outputs.verify import VerifyReport
+    from panelcad.planning.compare import Comparison
+    from panelcad.planning.judge import Judgement
 
 __all__ = [
     "Project",
     "check",
+    "compare",
+    "export_comparison",
     "export_drawing",
     "export_dxf",
     "export_inspection",
+    "export_planning",
     "export_template",
     "layout",
     "load",
+    "plan",
     "release",
     "save",
     "sentence",
@@ -52,6 +58,37 @@ def sentence(finding: Finding, project: Project, option: Option | str) -> str:
     from panelcad.checks.wording import sentence as worded  # noqa: PLC0415
 
     return worded(finding, project, _chosen(project, option))
+
+
+def plan(project: Project, option: Option | str) -> "Judgement":
+    """What an option's equipment does, needs, draws, weighs and costs. Raises `UnknownName`."""
+    from panelcad.planning.judge import judge  # noqa: PLC0415 - the checks load shapely
+
+    return judge(project, _chosen(project, option))
+
+
+def compare(project: Project) -> "Comparison":
+    """The panel as found and all options side by side."""
+    from panelcad.planning.compare import compare as side_by_side  # noqa: PLC0415 - the checks load shapely
+
+    return side_by_side(project)
+
+
+def export_comparison(project: Project, path: Path | str) -> None:
+    """Write the owner's report of all options as PDF. Raises `UnusableInput`."""
+    from panelcad.outputs.papers.write import write_comparison  # noqa: PLC0415 - loads reportlab
+
+    write_comparison(compare(project), Path(path))
+
+
+def export_planning(project: Project, option: Option | str, folder: Path | str, on: str) -> tuple[Path, ...]:
+    """Write the planning papers of an option, dated `on` (2026-03-01); the files written.
+
+    Raises `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs.papers.write import write_option_papers  # noqa: PLC0415 - loads reportlab
+
+    return write_option_papers(plan(project, option), Path(folder), on)
 
 
 def export_dxf(

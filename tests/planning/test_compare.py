@@ -1,6 +1,7 @@
 """The sample tourer: options differ in each judgement, one is short of a controller, one overloads the alternator."""
 
 from functools import cache
+from pathlib import Path
 
 import pytest
 
@@ -113,3 +114,16 @@ def test_a_project_without_equipment_is_judged_as_not_known() -> None:
     assert cells["Heaviest continuous load"] == "not known"
     assert cells["New CG"] == "not known"
     assert cells["Kind of flight"] == "not stated"
+
+
+def test_a_script_plans_compares_and_writes_the_papers(tmp_path: Path) -> None:
+    import panelcad
+
+    project = panelcad.load(sample_file("trainer"))
+    option = project.options[0].id
+    assert panelcad.plan(project, option).cost.total > 0
+    assert next(j.option.id for j in panelcad.compare(project).judgements) == "as-found"
+    panelcad.export_comparison(project, tmp_path / "report.pdf")
+    written = panelcad.export_planning(project, option, tmp_path / "papers", "2026-03-01")
+    assert (tmp_path / "report.pdf").read_bytes().startswith(b"%PDF")
+    assert all(path.exists() for path in written)
