@@ -14,7 +14,7 @@ from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_finish import cut_outline
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
-from panelcad.outputs.dxf_words import HEIGHT, labels, plate_words
+from panelcad.outputs.dxf_words import HEIGHT, is_cut_from_stock, labels, plate_words
 from panelcad.outputs.dxf_writer import dxf_bytes
 from panelcad.store.atomic import write_atomically
 
@@ -56,13 +56,17 @@ def cutting_plan(project: Project, option: Option, plate_id: str, options: DxfOp
 
 
 def to_file_axes(plate: PlateLayout, project: Project, options: DxfOptions) -> Placement:
-    """From the plate's axes to the file's: mirrored for the back face, then moved to the chosen origin."""
+    """From the plate's axes to the file's: mirrored for the back face, then moved to the chosen origin.
+
+    Where the profile states the stock, a sheet that is made lies its margin inside the stock's lower left corner.
+    """
     mirrored = options.face_up is FaceUp.BACK
     if options.origin is Origin.DATUM:
         return Placement(mirrored=mirrored)
     edge = cut_outline(plate, project.profile.finish_thickness)
     left, bottom, _, _ = Placement(mirrored=mirrored).contour(edge).bounds
-    return Placement(-left, -bottom, mirrored=mirrored)
+    margin = project.profile.stock_margin if is_cut_from_stock(plate.plate, project.profile) else 0.0
+    return Placement(margin - left, margin - bottom, mirrored=mirrored)
 
 
 def whole_box(plan: Plan) -> Bounds:

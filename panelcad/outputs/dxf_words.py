@@ -9,6 +9,7 @@ from panelcad.model.bending import allowance
 from panelcad.model.fingerprint import plate_fingerprint
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import Plate, PlateState
+from panelcad.model.profile import Profile
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp, stamp
 from panelcad.outputs.dxf_layers import Layer
@@ -39,7 +40,7 @@ def plate_words(project: Project, option: Option, plate: PlateLayout, options: D
         *_of_the_option(project, option, options.stamp or stamp(project, option)),
         f"Plate: {sheet.name} ({sheet.id}), {sheet.role.value}, {sheet.state.value}",
         f"Plate fingerprint: {plate_fingerprint(project, option, sheet)}",
-        f"Origin: {_origin(project, options)}",
+        f"Origin: {_origin(project, sheet, options)}",
         *_of_a_used_sheet(plate),
         *_of_the_writing(project, sheet, options),
     ]
@@ -83,9 +84,17 @@ def labels(lines: list[str], box: Bounds) -> Iterator[Label]:
         yield Label(Layer.REFERENCE, line, Point(left, bottom - number * PITCH), HEIGHT)
 
 
-def _origin(project: Project, options: DxfOptions) -> str:
+def is_cut_from_stock(sheet: Plate, profile: Profile) -> bool:
+    """Whether the sheet is made, and from stock whose size the shop's profile states."""
+    return sheet.state is PlateState.NEW and None not in {profile.stock_width, profile.stock_height}
+
+
+def _origin(project: Project, sheet: Plate, options: DxfOptions) -> str:
     if options.origin is Origin.DATUM:
         return f"datum: {project.aircraft.datum}"
+    if is_cut_from_stock(sheet, project.profile):
+        margin = format_length(project.profile.stock_margin, project.unit)
+        return f"lower left corner of the stock; the sheet lies {margin} inside it"
     return "lower left corner of the sheet's box"
 
 

@@ -206,3 +206,13 @@ def test_a_letter_that_cannot_be_engraved_is_named():
 
     with pytest.raises(UnusableInput, match="lettering label: the stroke font has no letter '油'"):
         plan_of(engravings=(lettering,))
+
+
+def test_the_corner_is_that_of_the_stock_where_the_profile_states_it():
+    stock = Profile(stock_width=1220.0, stock_height=610.0, stock_margin=12.0)
+    corner = DxfOptions(origin=Origin.LOWER_LEFT)
+    plan = plan_of(profile=stock, options=corner)
+
+    assert loops(plan, Layer.OUTLINE)[0].bounds == (12.0, 12.0, 612.0, 312.0)
+    assert any("corner of the stock; the sheet lies 12.00 mm inside it" in label.text for label in plan.labels)
+    assert loops(plan_of(options=corner), Layer.OUTLINE)[0].bounds == (0.0, 0.0, 600.0, 300.0)
