@@ -29,3 +29,8 @@ def grown(box: Bounds, by: float) -> Bounds:
 def overlap(a: Bounds, b: Bounds) -> bool:
     """Whether two boxes share more than an edge."""
     return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
+
+
+def is_within(box: Bounds, room: Bounds) -> bool:
+    """Whether the box lies in the room, edges included."""
+    return room[0] <= box[0] and room[1] <= box[1] and box[2] <= room[2] and box[3] <= room[3]

@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import box_outline, grown, middle, overlap
+from panelcad.drawing.box import box_outline, grown, is_within, middle, overlap
 from panelcad.drawing.cautions import BEFORE_CUTTING
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import LARGE, PLAIN, SMALL, TITLE, Inks
-from panelcad.drawing.labels import Ground, Wish, lines_of
+from panelcad.drawing.labels import Ground, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import fitted, text_bounds, wrapped
 from panelcad.drawing.qr import qr_code
@@ -26,6 +26,7 @@ from panelcad.drawing.table import PITCH
 from panelcad.drawing.tiles import FOOT, Printer, Tile, Tiling, tiling
 from panelcad.drawing.title_block import qr_text
 from panelcad.drawing.views.front import front_view
+from panelcad.drawing.wishes import Wish
 from panelcad.geometry.contour import circle
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
@@ -91,8 +92,8 @@ class _Template:
         yield from (group for group in self.metal if overlap(extent((group,)), window))
         yield from self._seams(tile)
         yield Path(tuple(track for hole in self.holes for track in _cross(hole)), pen=self.inks.measure)
-        yield from (text for text in self.engraved if _is_within(text_bounds(text), window))
-        if all(_is_within(box, window) for box in self.datum.boxes) and _holds(window, Point(0.0, 0.0)):
+        yield from (text for text in self.engraved if is_within(text_bounds(text), window))
+        if all(is_within(box, window) for box in self.datum.boxes) and _holds(window, Point(0.0, 0.0)):
             yield from self.datum.nodes(self.inks)
         yield from self._numbers(window)
 
@@ -214,7 +215,3 @@ def _registration(at: Point, inks: Inks) -> tuple[Node, ...]:
 
 def _holds(box: Bounds, point: Point) -> bool:
     return box[0] < point.x < box[2] and box[1] < point.y < box[3]
-
-
-def _is_within(box: Bounds, window: Bounds) -> bool:
-    return window[0] <= box[0] and window[1] <= box[1] and box[2] <= window[2] and box[3] <= window[3]

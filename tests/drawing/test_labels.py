@@ -4,7 +4,8 @@ from hypothesis import strategies as st
 
 from panelcad.drawing.box import overlap
 from panelcad.drawing.ground import Boxes
-from panelcad.drawing.labels import Ground, Stand, Wish
+from panelcad.drawing.labels import Ground
+from panelcad.drawing.wishes import Stand, Wish
 from panelcad.geometry.point import Point, distance
 
 AREA = (0.0, 0.0, 200.0, 100.0)

@@ -11,7 +11,7 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Group, Node, Path, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of, name_in, number_in
+from panelcad.drawing.labels import Ground, Label, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, Scale, drawing_papers
@@ -23,6 +23,7 @@ from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row, run_over, stretched
 from panelcad.drawing.views.behind import behind_view
+from panelcad.drawing.wishes import Wish, name_in, number_in
 from panelcad.geometry.contour import Chain, Rounded
 from panelcad.geometry.point import Point
 from panelcad.geometry.point import middle as halfway

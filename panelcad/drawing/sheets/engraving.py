@@ -10,7 +10,7 @@ from panelcad.drawing.box import grown
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Node, Text, walk
 from panelcad.drawing.inks import letters
-from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of, number_in
+from panelcad.drawing.labels import Ground, Label, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.drawing.page import Page, above_title_block, heading
@@ -23,6 +23,7 @@ from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
 from panelcad.drawing.views.front import front_view
+from panelcad.drawing.wishes import Wish, number_in
 from panelcad.geometry.point import Point
 from panelcad.model.layout import PlacedItem, PlateLayout
 from panelcad.model.plate import Engraving

@@ -10,7 +10,7 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import LONGEST, Ground, Label, Stand, Wish, crowding, lines_of
+from panelcad.drawing.labels import Ground, Label, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import fitted, text_bounds, text_width
 from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
@@ -25,6 +25,7 @@ from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.front import front_view
 from panelcad.drawing.views.markup import markup_view
+from panelcad.drawing.wishes import LONGEST, Stand, Wish
 from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout

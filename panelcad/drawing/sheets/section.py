@@ -10,7 +10,7 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, Wish, crowding, lines_of, name_in, number_in
+from panelcad.drawing.labels import Ground, Label, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.ordinates import Mark, Ordinates, Shared, Surround, ordinates, reach
@@ -22,6 +22,7 @@ from panelcad.drawing.sheets.view import Seat, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.section import SectionLine, section_view
+from panelcad.drawing.wishes import Wish, name_in, number_in
 from panelcad.geometry.chord import Across as Direction
 from panelcad.geometry.contour import Chain, Rounded
 from panelcad.geometry.point import Point
