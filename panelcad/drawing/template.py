@@ -5,26 +5,23 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import box_outline, grown, is_within, middle, overlap
-from panelcad.drawing.cautions import BEFORE_CUTTING
-from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, Text, walk
+from panelcad.drawing.box import box_outline, grown, is_within, overlap
+from panelcad.drawing.display import Bounds, Face, Group, Node, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.ground import Boxes
-from panelcad.drawing.inks import LARGE, PLAIN, SMALL, TITLE, Inks
+from panelcad.drawing.inks import LARGE, PLAIN, Inks
 from panelcad.drawing.labels import Ground, lines_of
 from panelcad.drawing.layers import Layer
-from panelcad.drawing.lettering import fitted, text_bounds, wrapped
-from panelcad.drawing.qr import qr_code
-from panelcad.drawing.scale_bar import scale_bars
+from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.scaling import scaled
 from panelcad.drawing.schedule import Hole, holes
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.sheets.datum import Datum, datum_clear_of
 from panelcad.drawing.style import Line, paper_style
 from panelcad.drawing.subject import Subject
-from panelcad.drawing.table import PITCH
+from panelcad.drawing.template_foot import template_foot
+from panelcad.drawing.template_overview import overview
 from panelcad.drawing.tiles import FOOT, Printer, Tile, Tiling, tiling
-from panelcad.drawing.title_block import qr_text
 from panelcad.drawing.views.front import front_view
 from panelcad.drawing.wishes import Wish
 from panelcad.geometry.contour import circle
@@ -76,7 +73,8 @@ class _Template:
 
     @property
     def sheets(self) -> list[Sheet]:
-        return [self._overview(), *(self._page(tile) for tile in self.tiles)]
+        start = overview(self.subject, self.plate, self.tiling.printer, self.tiles)
+        return [start, *(self._page(tile) for tile in self.tiles)]
 
     def _page(self, tile: Tile) -> Sheet:
         printer = self.tiling.printer
@@ -84,7 +82,8 @@ class _Template:
         origin = at.moved(-tile.window[0], -tile.window[1])
         shown = scaled(tuple(self._window_nodes(tile)), 1.0, origin)
         clip = box_outline((at.x, at.y, at.x + printer.window[0], at.y + printer.window[1]))
-        nodes = (Group(shown, clip=clip), Path((clip,), pen=self.inks.pen(0.18)), *self._foot(f"Page {tile.name}"))
+        foot = template_foot(self.subject, self.plate, printer, f"Page {tile.name}")
+        nodes = (Group(shown, clip=clip), Path((clip,), pen=self.inks.pen(0.18)), *foot)
         return Sheet(printer.width, printer.height, nodes, f"{self.plate.plate.name}, page {tile.name}", 1)
 
     def _window_nodes(self, tile: Tile) -> Iterator[Node]:
@@ -124,74 +123,6 @@ class _Template:
         for mark in self.tiling.marks():
             if _holds(tile.window, mark):
                 yield from _registration(mark, self.inks)
-
-    def _foot(self, name: str) -> Iterator[Node]:
-        """Bars, what the page is, and how to print it, below the window."""
-        printer, subject = self.tiling.printer, self.subject
-        left, bottom = printer.margin, printer.margin
-        yield from scale_bars(Point(left, bottom + 3.0), self.inks)
-        right = printer.width - printer.margin
-        size = FOOT - 5.0
-        yield qr_code(qr_text(subject), Point(right - size, bottom), size, self.inks.ink)
-        x = left + 121.0
-        room = right - size - 1.0 - x
-        for i, (words, height, face) in enumerate(self._words(name)):
-            yield self.inks.text(fitted(words, room, height, face), (x, bottom + 19.0 - 4.2 * i), height, face=face)
-
-    def _words(self, name: str) -> tuple[tuple[str, float, Face], ...]:
-        mark = self.subject.stamp
-        draft = "" if mark.is_released else "DRAFT – NOT FOR CUTTING"
-        return (
-            (name, LARGE, Face.BOLD),
-            (f"{self.plate.plate.name}, {self.subject.drawing_number}", SMALL, Face.REGULAR),
-            (f"{mark.fingerprint}, revision {mark.revision or 'none'}", SMALL, Face.REGULAR),
-            (draft or f"Issued {mark.on}", SMALL, Face.BOLD),
-            ("Print at 100 %, measure both bars.", SMALL, Face.REGULAR),
-        )
-
-    def _overview(self) -> Sheet:
-        printer = self.tiling.printer
-        nodes = (*self._instructions(), *self._map(), *self._foot("Overview"))
-        return Sheet(printer.width, printer.height, nodes, f"{self.plate.plate.name}, how the pages go together")
-
-    def _instructions(self) -> Iterator[Node]:
-        printer = self.tiling.printer
-        left, top = printer.margin, printer.height - printer.margin
-        title = fitted(f"Full-size template: {self.plate.plate.name}", printer.width - 2 * left, TITLE, Face.BOLD)
-        yield self.inks.text(title, (left, top), TITLE, across=Across.TOP, face=Face.BOLD)
-        y = top - 10.0
-        for words in (*_HOW, *BEFORE_CUTTING[:4]):
-            for piece in wrapped(f"– {words}", printer.width - 2 * left, PLAIN):
-                yield self.inks.text(piece, (left, y), across=Across.TOP)
-                y -= PITCH
-
-    def _map(self) -> Iterator[Node]:
-        """The plate and its pages, as large as the page allows."""
-        printer = self.tiling.printer
-        low, high = printer.margin + FOOT + 4.0, printer.height - printer.margin - 72.0
-        room = (printer.margin, low, printer.width - printer.margin, max(high, low + 20.0))
-        boxes = [tile.window for tile in self.tiles]
-        whole = (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
-        factor = min((room[2] - room[0]) / (whole[2] - whole[0]), (room[3] - room[1]) / (whole[3] - whole[1]))
-        here, there = middle(whole), middle(room)
-        origin = Point(there.x - here.x * factor, there.y - here.y * factor)
-        contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
-        frames = tuple(box_outline(box) for box in boxes)
-        paths = (Path(contours, pen=self.inks.pen(0.25 / factor)), Path(frames, pen=self.inks.pen(0.18 / factor)))
-        yield from scaled(paths, factor, origin)
-        for tile in self.tiles:
-            x, y = middle(tile.window)
-            at = (origin.x + x * factor, origin.y + y * factor)
-            yield self.inks.text(
-                tile.name, at, TITLE, Along.CENTRE, Across.MIDDLE, face=Face.BOLD, colour=self.inks.note
-            )
-
-
-_HOW: Final = (
-    "Print every page at 100 % (actual size, no fitting to the page) and measure both bars on each before use.",
-    "Trim one of two neighbouring pages along its dashed line and glue them with the registration marks in line.",
-    "Check the length of the whole template with a rule: paper stretches with moisture.",
-)
 
 
 def _cross(hole: Hole) -> tuple[Track, Track]:

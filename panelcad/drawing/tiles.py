@@ -8,12 +8,14 @@ from typing import Final
 
 from panelcad.drawing.box import size
 from panelcad.drawing.display import Bounds
+from panelcad.errors import UnusableInput
 from panelcad.geometry.point import Point
 from panelcad.units import MM_PER_INCH
 
 FOOT: Final = 26.0
 """The strip below a tile's window that bears the bars and what the tile is."""
-LEAST_WINDOW: Final = 60.0
+LEAST: Final = (165.0, 80.0)
+"""The least window: as wide as the foot's bars, words and code, and high enough to be worth gluing."""
 
 
 @dataclass(frozen=True)
@@ -108,14 +110,17 @@ def row_name(row: int) -> str:
 def tiling(part: Bounds, printer: Printer, overlap: float) -> Tiling:
     """The fewest pages that show the part whole, the paper upright or lying.
 
-    Raises `ValueError` for paper too small to print on.
+    Raises `UnusableInput` for paper too small to print on.
     """
-    ways = [
-        _tiled(part, way, overlap) for way in (printer, printer.turned) if min(way.window) >= LEAST_WINDOW + overlap
-    ]
+    ways = [_tiled(part, way, overlap) for way in (printer, printer.turned) if _is_large_enough(way)]
     if not ways:
-        raise ValueError(f"paper of {printer.width:g} × {printer.height:g} mm is too small for a template")
+        problem = f"{printer.width:g} × {printer.height:g} mm is too small for a template"
+        raise UnusableInput("", f"paper {printer.name}", problem, "paper of at least A5")
     return min(ways, key=lambda way: way.columns * way.rows)
+
+
+def _is_large_enough(printer: Printer) -> bool:
+    return all(room >= least for room, least in zip(printer.window, LEAST, strict=True))
 
 
 def _tiled(part: Bounds, printer: Printer, overlap: float) -> Tiling:

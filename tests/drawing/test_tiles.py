@@ -3,6 +3,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from panelcad.drawing.tiles import PRINTERS, Printer, row_name, tiling
+from panelcad.errors import UnusableInput
 
 OVERLAP = 12.0
 
@@ -43,7 +44,8 @@ def test_the_paper_lies_or_stands_whichever_takes_fewer_pages():
 
 
 def test_paper_too_small_for_a_template_is_refused():
-    with pytest.raises(ValueError, match="too small"):
+    assert tiling((0, 0, 100, 100), Printer("A5", 148, 210), OVERLAP).printer.width == 210
+    with pytest.raises(UnusableInput, match="too small"):
         tiling((0, 0, 100, 100), Printer("stamp", 60, 80), OVERLAP)
 
 
