@@ -15,8 +15,8 @@ from panelcad.outputs.dxf import whole_box
 from panelcad.outputs.dxf_layers import Layer
 from panelcad.outputs.dxf_nest import Part, Stock, packed, part_plan, part_text
 from panelcad.outputs.dxf_options import DxfOptions
-from panelcad.outputs.dxf_plan import Loop, Plan
-from panelcad.outputs.dxf_words import labels, stock_words
+from panelcad.outputs.dxf_plan import Label, Loop, Plan
+from panelcad.outputs.dxf_words import HEIGHT, labels, stock_words
 from panelcad.outputs.dxf_writer import dxf_bytes
 from panelcad.store.atomic import write_atomically
 
@@ -72,7 +72,8 @@ def stock_sheets(
         plate = option.plate(parts[0].plate)
         told = (f"Stock: sheet {number} of {len(laid)}", *(part_text(part) for part in parts))
         words = labels(stock_words(project, option, plate, told, marked), (0.0, 0.0, stock.width, stock.height))
-        plan = Plan(loops=(Loop(Layer.REFERENCE, _edge(stock)),), labels=tuple(words))
+        names = (_name_on(part, option) for part in parts)
+        plan = Plan(loops=(Loop(Layer.REFERENCE, _edge(stock)),), labels=(*words, *names))
         for part in parts:
             plan = plan.joined(part_plan(project, option, part, marked))
         sheets.append(StockSheet(number, len(laid), parts, plate, plan))
@@ -86,6 +87,11 @@ def _of_one_sheet(option: Option) -> list[tuple[str, ...]]:
         if plate.state is PlateState.NEW:
             groups[plate.alloy, plate.thickness].append(plate.id)
     return [tuple(group) for group in groups.values()]
+
+
+def _name_on(part: Part, option: Option) -> Label:
+    """The plate's name in its lower left corner, for reference."""
+    return Label(Layer.REFERENCE, option.plate(part.plate).name, Point(part.x + HEIGHT, part.y + HEIGHT), HEIGHT)
 
 
 def _edge(stock: Stock) -> Contour:
