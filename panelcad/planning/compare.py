@@ -113,7 +113,7 @@ _FIGURES: tuple[tuple[Topic, str, Callable[[Judgement], str]], ...] = (
     (Topic.REQUIRED, "Required and missing", figures.missing),
     (Topic.ELECTRICAL, "Heaviest continuous load", figures.worst_load),
     (Topic.ELECTRICAL, "Share of the alternator", figures.alternator_share),
-    (Topic.ELECTRICAL, "Battery after alternator failure", figures.battery),
+    (Topic.ELECTRICAL, "Battery alone lasts", figures.battery),
     (Topic.WEIGHT, "Change of empty weight", figures.weight_difference),
     (Topic.WEIGHT, "New empty weight", figures.new_weight),
     (Topic.WEIGHT, "New CG", figures.new_cg),

@@ -37,7 +37,7 @@ def envelope_chart(  # noqa: PLR0913 - what, how, and how large
     nodes = (
         words(title, 0.0, height - 2.0, look, height=TITLE_LETTER, face=Face.BOLD, room=width),
         words(
-            f"weight in {mass_unit(unit)}, arm in {_ARM_WORDS[unit]} from the {sheet.datum}",
+            f"weight in {mass_unit(unit)}, arm in {_ARM_WORDS[unit]}; datum: {sheet.datum}",
             _LEFT,
             height - 7.0,
             look,

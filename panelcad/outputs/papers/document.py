@@ -64,9 +64,10 @@ class Grid:
 
 @dataclass(frozen=True)
 class Blank:
-    """Lines to be filled in by hand: 'Date', 'Signature'."""
+    """Boxes to be filled in by hand, 'Date', 'Signature', and what is signed to, which stays with them."""
 
     labels: tuple[str, ...]
+    statement: str = ""
 
 
 Block = Heading | Words | Grid | Chart | Blank

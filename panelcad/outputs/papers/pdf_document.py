@@ -150,7 +150,7 @@ def _chart(block: Chart, width: float) -> list[Any]:
 
 
 def _blank(block: Blank, width: float) -> list[Any]:
-    from reportlab.platypus import Table, TableStyle  # noqa: PLC0415 - slow to load
+    from reportlab.platypus import KeepTogether, Table, TableStyle  # noqa: PLC0415 - slow to load
 
     cells = [[_paragraph(label, size=8.0, tone=Tone.FAINT) for label in block.labels]]
     table = Table(cells, colWidths=[width / len(block.labels)] * len(block.labels), rowHeights=[34])
@@ -163,7 +163,7 @@ def _blank(block: Blank, width: float) -> list[Any]:
             ]
         )
     )
-    return [_gap(6), table]
+    return [KeepTogether([_gap(6), _paragraph(block.statement), _gap(3), table])]
 
 
 def _foot(canvas: Any, doc: Any, document: Document, page: tuple[float, float]) -> None:

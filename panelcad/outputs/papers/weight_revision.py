@@ -23,7 +23,7 @@ _COLUMNS = (
 def weight_revision(judgement: Judgement, on: str) -> Document:
     """The paper, dated `on` (2026-03-01). Without all masses and arms it has no result and says what is missing."""
     figures, unit = judgement.balance, judgement.equipment.project.unit
-    chart = envelope_chart(figures, "CG envelope", unit, ON_PAPER)
+    chart = envelope_chart(figures, "CG envelope", unit, ON_PAPER, height=78.0)
     blocks: list[Block] = [
         Words(f"Date: {on}. Datum: {figures.sheet.datum if figures.sheet else 'not entered'}. {_old_sheet(figures)}"),
         Grid("revision", _COLUMNS, _lines(figures, unit)),
@@ -33,8 +33,10 @@ def weight_revision(judgement: Judgement, on: str) -> Document:
         *_extremes(figures, unit),
         Heading("Findings", 2),
         *findings_grid(judgement, judgement.findings[Topic.WEIGHT]),
-        Words("Earlier weight and balance computations are superseded once this one is signed."),
-        Blank(("Date", "Name", "Signature", "Certificate number")),
+        Blank(
+            ("Serial number", "Date", "Name", "Signature", "Certificate number"),
+            "Earlier weight and balance computations are superseded once this one is signed.",
+        ),
     ]
     return paper(judgement, "weight-and-balance-revision", "Weight and balance revision", blocks)
 

@@ -72,6 +72,7 @@ def judge_electrical(equipment: Equipment) -> Iterator[Finding]:
     if figures.unknown:
         yield unknown("load-unknown", "The current is not known and in no sum", *figures.unknown)
     yield from _overload(figures)
+    yield from _one_alternator_lost(figures)
     yield from _battery(figures)
     yield from judge_circuits(figures.system, figures.loads)
 
@@ -111,6 +112,27 @@ def _above(row: PhaseLoad, figures: Electrical, rating: float, limit: float) -> 
         required=limit * rating,
         more_is_worse=True,
     )
+
+
+def _one_alternator_lost(figures: Electrical) -> Iterator[Finding]:
+    """A warning where what is left after one of several alternators cannot carry the heaviest phase."""
+    alternators = figures.system.alternators
+    if figures.rating is None or len(alternators) < 2:
+        return
+    for lost in alternators:
+        left = LIMIT * (figures.rating - (lost.rating or 0.0))
+        if figures.worst.continuous > left:
+            yield finding(
+                "alternator-lost",
+                Severity.WARNING,
+                (lost.id,),
+                f"Its failure means shedding: continuous load in {figures.worst.phase} against 80% of the rest",
+                _RULE_OF_THUMB,
+                measure=Measure.AMPERES,
+                measured=figures.worst.continuous,
+                required=left,
+                more_is_worse=True,
+            )
 
 
 def _battery(figures: Electrical) -> Iterator[Finding]:

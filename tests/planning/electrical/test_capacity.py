@@ -152,5 +152,19 @@ def test_a_flat_battery_is_an_error() -> None:
     assert found.required == 30.0
 
 
+@pytest.mark.parametrize(("amperes", "expected"), [(40.0, []), (40.1, ["left", "right"]), (24.1, ["left"])])
+def test_after_one_of_two_alternators_the_other_is_held_to_eighty_percent(amperes: float, expected: list[str]) -> None:
+    """AC 43.13-1B 11-35a applied to what is left: 80 % of 50 A is 40 A, of 30 A 24 A."""
+    left = 30.0 if amperes < 40.0 else 50.0
+    ratings = (("left", 50.0), ("right", left))
+    entered = {
+        "voltage": 28,
+        "alternators": tuple({"id": name, "name": name, "rating": rating} for name, rating in ratings),
+        "loads": ({"id": "all", "name": "All", "draw": {"continuous": amperes}},),
+    }
+    found = judge_electrical(kit.fitted(planning={"electrical": entered}))
+    assert [f.items[0] for f in found if f.rule == "alternator-lost"] == expected
+
+
 def test_without_a_kept_load_endurance_is_not_judged() -> None:
     assert "nothing-kept" in rules(system(capacity=35.0))
