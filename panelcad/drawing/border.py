@@ -28,9 +28,9 @@ def border(paper: Paper, inks: Inks) -> tuple[Node, ...]:
     return (outside, *_references(paper.frame, inks), frame, *_centring(paper.frame, inks))
 
 
-def draft_mark(paper: Paper, inks: Inks) -> Group:
-    """The words across the whole sheet, behind all else."""
-    x1, y1, x2, y2 = paper.frame
+def draft_mark(box: Bounds, inks: Inks) -> Group:
+    """The words across the whole of a box, to stand behind all else."""
+    x1, y1, x2, y2 = box
     height = 0.8 * (x2 - x1) / text_width(DRAFT, 1.0, Face.BOLD)
     mark = inks.text(
         DRAFT,

@@ -38,7 +38,7 @@ def bordered(subject: Subject, pages: Sequence[Page]) -> list[Sheet]:
 
 def _sheet(subject: Subject, page: Page, number: int, count: int) -> Sheet:
     heading = Heading(page.title, page.document, page.scale, page.material or "see sheet 1", number, count)
-    mark = () if subject.stamp.is_released else (draft_mark(page.paper, subject.inks),)
+    mark = () if subject.stamp.is_released else (draft_mark(page.paper.frame, subject.inks),)
     frame = border(page.paper, subject.inks)
     nodes = (*mark, *page.nodes, *frame, *title_block(subject, page.paper, heading))
     return Sheet(page.paper.width, page.paper.height, nodes, f"{number} {page.document}: {page.title}", page.level)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
+from panelcad.drawing.border import draft_mark
 from panelcad.drawing.box import box_outline, grown, is_within, overlap
 from panelcad.drawing.display import Bounds, Face, Group, Node, Path, Text, walk
 from panelcad.drawing.extent import extent
@@ -81,9 +82,11 @@ class _Template:
         at = Point(printer.margin, printer.margin + FOOT)
         origin = at.moved(-tile.window[0], -tile.window[1])
         shown = scaled(tuple(self._window_nodes(tile)), 1.0, origin)
-        clip = box_outline((at.x, at.y, at.x + printer.window[0], at.y + printer.window[1]))
+        window = (at.x, at.y, at.x + printer.window[0], at.y + printer.window[1])
+        clip = box_outline(window)
+        mark = () if self.subject.stamp.is_released else (draft_mark(window, self.inks),)
         foot = template_foot(self.subject, self.plate, printer, f"Page {tile.name}")
-        nodes = (Group(shown, clip=clip), Path((clip,), pen=self.inks.pen(0.18)), *foot)
+        nodes = (*mark, Group(shown, clip=clip), Path((clip,), pen=self.inks.pen(0.18)), *foot)
         return Sheet(printer.width, printer.height, nodes, f"{self.plate.plate.name}, page {tile.name}", 1)
 
     def _window_nodes(self, tile: Tile) -> Iterator[Node]:
