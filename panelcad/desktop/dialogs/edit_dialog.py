@@ -28,6 +28,9 @@ class LengthEntry(QLineEdit):
         self.setAccessibleName(name)
         self.textEdited.connect(lambda _: self.edited.emit())
 
+    def show_mm(self, mm: float) -> None:
+        self.setText(format_exact(mm, self._unit))
+
     @property
     def mm(self) -> float:
         """Raises `UnreadableQuantity`."""

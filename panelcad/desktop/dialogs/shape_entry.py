@@ -1,6 +1,7 @@
-"""Rows of a dialog that say what shape a thing has, how large it is and where it stands."""
+"""Rows of a dialog that say what shape a thing has and how large it is."""
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QObject, Signal
@@ -8,25 +9,38 @@ from PySide6.QtWidgets import QComboBox, QLabel
 
 from panelcad.desktop.dialogs.edit_dialog import LengthEntry
 from panelcad.desktop.panes.form import Form
-from panelcad.editing.outline import outline_of
 from panelcad.errors import UnusableInput
-from panelcad.geometry.point import Point
-from panelcad.model.shape import Circle, Outline, Rectangle, Shape, Slot
+from panelcad.model.shape import Circle, FlattedCircle, Rectangle, Shape, Slot
 from panelcad.units import LengthUnit
 
-_KINDS: Final = (("rectangle", "Rectangle"), ("circle", "Circle"), ("slot", "Slot"))
-_SIZES: Final = {
-    "rectangle": ("Width", "Height", "Corner radius"),
-    "circle": ("Diameter",),
-    "slot": ("Length", "Width"),
-    "outline": (),
-}
-_MAKE: Final[dict[str, Callable[..., Shape]]] = {
-    "rectangle": lambda width, height, radius: Rectangle(width=width, height=height, corner_radius=radius),
-    "circle": lambda diameter: Circle(diameter=diameter),
-    "slot": lambda length, width: Slot(length=length, width=width),
-}
-"""Each kind from its sizes in mm, in the order of `_SIZES`."""
+
+@dataclass(frozen=True)
+class ShapeKind:
+    """`sizes` are what people measure; `make` takes them in that order, `measure` gives them, all in mm."""
+
+    key: str
+    title: str
+    sizes: tuple[str, ...]
+    make: Callable[..., Shape]
+
+
+RECTANGLE: Final = ShapeKind(
+    "rectangle",
+    "Rectangle",
+    ("Width", "Height", "Corner radius"),
+    lambda width, height, radius: Rectangle(width=width, height=height, corner_radius=radius),
+)
+CIRCLE: Final = ShapeKind("circle", "Circle", ("Diameter",), lambda diameter: Circle(diameter=diameter))
+SLOT: Final = ShapeKind("slot", "Slot", ("Length", "Width"), lambda length, width: Slot(length=length, width=width))
+D_SHAPE: Final = ShapeKind(
+    "flatted circle",
+    "D-shape",
+    ("Diameter", "Across the flat"),
+    lambda diameter, across: FlattedCircle(diameter=diameter, flat_depth=diameter - across),
+)
+PLAIN: Final = (RECTANGLE, CIRCLE, SLOT)
+CUTTABLE: Final = (*PLAIN, D_SHAPE)
+_FREE: Final = "free"
 
 
 class ShapeEntry(QObject):
@@ -34,25 +48,34 @@ class ShapeEntry(QObject):
 
     edited = Signal()
 
-    def __init__(self, form: Form, unit: LengthUnit, shape: Shape) -> None:
+    def __init__(self, form: Form, unit: LengthUnit, shape: Shape, kinds: tuple[ShapeKind, ...] = PLAIN) -> None:
         super().__init__()
-        self._kept = shape if shape.kind not in _MAKE else None
+        self._unit = unit
+        self._kinds = {kind.key: kind for kind in kinds}
+        self._free: Shape | None = None
         self.kind = QComboBox()
         self.kind.setAccessibleName("Shape")
-        if self._kept is not None:
-            self.kind.addItem("Free contour", "outline")
-        for key, title in _KINDS:
-            self.kind.addItem(title, key)
-        self.kind.setCurrentIndex(self.kind.findData(shape.kind if self._kept is None else "outline"))
+        for kind in kinds:
+            self.kind.addItem(kind.title, kind.key)
         form.row("&Shape", self.kind)
-        self.sizes = tuple(LengthEntry("Size", mm, unit) for mm in _sizes_of(shape))
+        self.sizes = tuple(LengthEntry("Size", 1.0, unit) for _ in range(3))
         self._labels = tuple(QLabel() for _ in self.sizes)
         for label, entry in zip(self._labels, self.sizes, strict=True):
             label.setProperty("role", "faint")
             form.label_row(label, entry)
             entry.edited.connect(self.edited)
-        self._unit = unit
         self.kind.activated.connect(lambda _: self._take_kind())
+        self.show_shape(shape)
+
+    def show_shape(self, shape: Shape) -> None:
+        """Begin with this shape; one that has no fields is offered as a free contour."""
+        if shape.kind not in self._kinds:
+            self._free = shape
+            if self.kind.findData(_FREE) < 0:
+                self.kind.addItem("Free contour", _FREE)
+        self.kind.setCurrentIndex(self.kind.findData(shape.kind if shape.kind in self._kinds else _FREE))
+        for entry, mm in zip(self.sizes, _sizes_of(shape), strict=True):
+            entry.show_mm(mm)
         self._name_sizes()
 
     def _take_kind(self) -> None:
@@ -61,7 +84,8 @@ class ShapeEntry(QObject):
 
     def _name_sizes(self) -> None:
         """Only the sizes that the shape has are shown, each by its name."""
-        names = _SIZES[self.kind.currentData()]
+        key = str(self.kind.currentData())
+        names = self._kinds[key].sizes if key in self._kinds else ()
         for i, (label, entry) in enumerate(zip(self._labels, self.sizes, strict=True)):
             is_there = i < len(names)
             label.setVisible(is_there)
@@ -72,14 +96,16 @@ class ShapeEntry(QObject):
 
     def shape(self) -> Shape:
         """The shape that the fields say. Raises `UnusableInput`."""
-        kind = self.kind.currentData()
-        if kind == "outline" and self._kept is not None:
-            return self._kept
-        values = [entry.mm for entry in self.sizes[: len(_SIZES[kind])]]
+        key = str(self.kind.currentData())
+        if key == _FREE and self._free is not None:
+            return self._free
+        kind = self._kinds[key]
+        values = [entry.mm for entry in self.sizes[: len(kind.sizes)]]
         try:
-            return _MAKE[kind](*values)
+            return kind.make(*values)
         except ValueError as error:
-            raise UnusableInput("", "", "these sizes make no shape", "sizes larger than 0 that fit together") from error
+            expected = "sizes larger than 0 that fit together"
+            raise UnusableInput("", "", f"these sizes make no {kind.title.lower()}", expected) from error
 
 
 def _sizes_of(shape: Shape) -> tuple[float, float, float]:
@@ -91,14 +117,7 @@ def _sizes_of(shape: Shape) -> tuple[float, float, float]:
             return shape.diameter, shape.diameter, 0.0
         case Slot():
             return shape.length, shape.width, 0.0
+        case FlattedCircle():
+            return shape.diameter, shape.diameter - shape.flat_depth, 0.0
     x1, y1, x2, y2 = shape.contour().bounds
     return x2 - x1, y2 - y1, 0.0
-
-
-def centred(shape: Shape) -> tuple[Outline, Point]:
-    """A shape drawn anywhere as an outline about its own middle, and where that middle is."""
-    outline = outline_of(shape)
-    x1, y1, x2, y2 = outline.contour().bounds
-    middle = Point((x1 + x2) / 2, (y1 + y2) / 2)
-    corners = tuple(c.revised(x=c.x - middle.x, y=c.y - middle.y) for c in outline.corners)
-    return Outline(corners=corners), middle
