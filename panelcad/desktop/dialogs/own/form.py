@@ -82,7 +82,7 @@ class OwnCutout(QDialog):
         if not like.family.startswith("own-"):
             return f"begun from '{like.title}' of the library; check each figure"
         parts = (*like.openings, *like.holes, *((like.bezel,) if like.bezel else ()), *like.bodies)
-        return parts[0].source.text
+        return str(parts[0].source.text)
 
     def _add_metal(self) -> None:
         like = self._like
