@@ -77,8 +77,12 @@ class Bench:
         self._forget([part for key, (_, part) in before.items() if key not in self._known])
         fresh = [part for key, (_, part) in self._known.items() if key not in before]
         if fresh:
-            self._judge_alone(fresh)
-            self._judge_near(fresh)
+            self.take(fresh)
+
+    def take(self, fresh: list[Part]) -> None:
+        """Judge parts that were not on the bench before, alone and with what is there."""
+        self._judge_alone(fresh)
+        self._judge_near(fresh)
 
     def verdicts(self) -> Iterator[Verdict]:
         """All that is known of the parts on the bench."""

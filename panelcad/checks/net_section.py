@@ -19,7 +19,7 @@ from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc, Segment
 from panelcad.model.finding import Finding, Measure, Severity
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept_with
 from panelcad.model.layout import Feature, Layout, PlacedCut, PlateLayout
 from panelcad.model.plate import PlateState
 
@@ -73,9 +73,9 @@ def weakest_line(plate: PlateLayout, across: Across, below: float = math.inf) ->
     None where no share is less, or on a plate without cuts.
     """
     cuts = [_numbers(cut)[across] for cut in plate.cuts]
-    at = np.concatenate([cut.places for cut in cuts]) if cuts else np.empty(0)
-    if not len(at):
+    if not cuts:
         return None
+    at = np.unique(np.concatenate([cut.places for cut in cuts]))
     uncut = _inside(_rows((plate.outline,), across), at)
     inner = _rows(tuple(feature.contour for feature in plate.inner), across)
     removed = _inside(np.concatenate([inner, *(cut.rows for cut in cuts)]), at)
@@ -109,7 +109,7 @@ def _finding(weakest: Section, plate_id: str, bound: Bound) -> Finding:
 
 
 def _numbers(cut: PlacedCut) -> dict[Across, _Numbers]:
-    return kept("section numbers", (cut,), lambda: {across: _numbers_across(cut, across) for across in Across})
+    return kept_with(cut, "section numbers", lambda: {across: _numbers_across(cut, across) for across in Across})
 
 
 def _numbers_across(cut: PlacedCut, across: Across) -> _Numbers:
@@ -188,19 +188,15 @@ def _swap(point: Point) -> Point:
 
 
 def _inside(rows: Numbers, at: Numbers) -> Numbers:
-    """Length of each line, in mm, that lies inside the contours."""
-    order = np.argsort(at, kind="stable")
-    places = at[order]
-    first, last = np.searchsorted(places, rows[:, 0]), np.searchsorted(places, rows[:, 1])
+    """Length, in mm, that lies inside the contours of each of the lines, which are in rising order."""
+    first, last = np.searchsorted(at, rows[:, 0]), np.searchsorted(at, rows[:, 1])
     counts = last - first
     which = np.repeat(np.arange(len(rows)), counts)
-    starts = np.repeat(first - np.concatenate(([0], np.cumsum(counts)[:-1])), counts) if len(rows) else np.empty(0, int)
-    hits = (np.arange(len(which)) + starts).astype(int)
-    x, row = places[hits], rows[which]
+    starts = np.repeat(first - np.cumsum(counts) + counts, counts)
+    hits = np.arange(len(which)) + starts
+    x, row = at[hits], rows[which]
     straight = row[:, 4] + row[:, 5] * x
     round_ = row[:, 5] + row[:, 3] * np.sqrt(np.maximum(0.0, row[:, 6] ** 2 - (x - row[:, 4]) ** 2))
     y = np.where(row[:, 3] == 0.0, straight, round_) * row[:, 2]
-    sums = np.bincount(hits, weights=y, minlength=len(at))
-    result = np.empty(len(at))
-    result[order] = sums
-    return result
+    lengths: Numbers = np.bincount(hits, weights=y, minlength=len(at)).astype(float)
+    return lengths

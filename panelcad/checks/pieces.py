@@ -5,6 +5,7 @@ A piece is a shapely core and a radius: exact for circles, slots and rounded rec
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any, Final
 
 import numpy as np
@@ -53,6 +54,11 @@ class Rows:
         gone = np.fromiter((id(part) for part in parts), dtype=np.intp)
         return self.taking(~np.isin(self.parts, gone))
 
+    @cached_property
+    def tree(self) -> shapely.STRtree:
+        """The rows' boxes, sorted for searching; built once for all rules that ask."""
+        return shapely.STRtree(shapely.box(*self.boxes.T))
+
     def columns(self) -> tuple[Any, ...]:
         return (self.pieces, self.cores, self.radii, self.boxes, self.near, self.far, self.parts)
 
@@ -77,7 +83,7 @@ def close_pairs(a: Rows, b: Rows, reach: float, depth_reach: float | None = None
     """Pieces, one of each, of different parts, that may be nearer than `reach` mm in plan and `depth_reach` along z."""
     if not len(a) or not len(b):
         return []
-    left, right = _touching_boxes(a.boxes, b.boxes, reach + NEAR_LIMIT)
+    left, right = _touching_boxes(a, b, reach + NEAR_LIMIT)
     apart = a.parts[left] != b.parts[right]
     if depth_reach is not None:
         gaps = np.maximum(a.near[left] - b.far[right], b.near[right] - a.far[left])
@@ -90,18 +96,13 @@ def close_pairs(a: Rows, b: Rows, reach: float, depth_reach: float | None = None
     return list(zip(a.pieces[left[near]], b.pieces[right[near]], strict=True))
 
 
-def _touching_boxes(a: Numbers, b: Numbers, reach: float) -> tuple[Indices, Indices]:
+def _touching_boxes(a: Rows, b: Rows, reach: float) -> tuple[Indices, Indices]:
     if len(a) > _FEW and len(b) > _FEW:
-        tree = shapely.STRtree(shapely.box(*b.T))
-        left, right = tree.query(shapely.box(*(a + np.array([-reach, -reach, reach, reach])).T))
+        left, right = b.tree.query(shapely.box(*(a.boxes + np.array([-reach, -reach, reach, reach])).T))
         return left, right
-    apart = (
-        (a[:, None, 0] - reach <= b[None, :, 2])
-        & (b[None, :, 0] <= a[:, None, 2] + reach)
-        & (a[:, None, 1] - reach <= b[None, :, 3])
-        & (b[None, :, 1] <= a[:, None, 3] + reach)
-    )
-    rows, columns = np.nonzero(apart)
+    one, other = a.boxes[:, None], b.boxes[None]
+    touching = (one[..., :2] - reach <= other[..., 2:]) & (other[..., :2] - reach <= one[..., 2:])
+    rows, columns = np.nonzero(touching.all(-1))
     return rows, columns
 
 

@@ -9,6 +9,7 @@ from panelcad.checks.pilot_words import without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE, gap
 from panelcad.model.finding import Cure, Finding, Measure, Severity
+from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.pilot import Purpose
 from panelcad.model.plate import PlateRole
@@ -126,7 +127,14 @@ def _too_near_mixture(heat: Seen, laid: Layout, limit: float) -> Iterator[Findin
 
 
 def _of(laid: Layout, purpose: Purpose) -> list[Seen]:
-    return [seen for seen in seen_items(laid) if seen.item.purpose is purpose]
+    return kept_with(laid, "seen by purpose", lambda: _by_purpose(laid)).get(purpose, [])
+
+
+def _by_purpose(laid: Layout) -> dict[Purpose | None, list[Seen]]:
+    found: dict[Purpose | None, list[Seen]] = {}
+    for seen in seen_items(laid):
+        found.setdefault(seen.item.purpose, []).append(seen)
+    return found
 
 
 def _pair(a: Seen, b: Seen) -> dict[str, Any]:

@@ -7,6 +7,7 @@ from typing import Final
 from panelcad.checks.pilot_sight import Seen, seen_items
 from panelcad.geometry.space import Spot
 from panelcad.model.function import Function
+from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout
 
 FLIGHT: Final = (Function.ATTITUDE, Function.AIRSPEED, Function.ALTITUDE, Function.HEADING)
@@ -36,6 +37,10 @@ def flight_instruments(laid: Layout) -> FlightInstruments:
 
     Attitude is sought near the pilot's centre line, the others near the attitude instrument.
     """
+    return kept_with(laid, "flight instruments", lambda: _flight_instruments(laid))
+
+
+def _flight_instruments(laid: Layout) -> FlightInstruments:
     able = [seen for seen in seen_items(laid) if seen.item.shows & set(FLIGHT)]
     eye = laid.project.surroundings.eye
     centre_line = eye.centre_line if eye else 0.0

@@ -6,7 +6,7 @@ from functools import cached_property
 
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import PlateFrame, Spot, angle_between, azimuth, elevation
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout, PlacedItem, PlateLayout
 from panelcad.model.plate import Plate
 from panelcad.model.surroundings import Eye
@@ -73,7 +73,7 @@ class Seen:
 
 def seen_items(laid: Layout) -> tuple[Seen, ...]:
     """Every item fitted to a plate, in the option's order by plate; asked by many rules about one layout."""
-    return kept("seen items", (laid,), lambda: tuple(_seen_on_all(laid)))
+    return kept_with(laid, "seen items", lambda: tuple(_seen_on_all(laid)))
 
 
 def _seen_on_all(laid: Layout) -> Iterator[Seen]:

@@ -36,6 +36,8 @@ class _Standing(NamedTuple):
 )
 def plates_apart(laid: Layout) -> Iterator[Finding]:
     bound = Bound(laid.project.profile.body_clearance, Severity.ERROR, "body_clearance")
+    if len(laid.plates) < 2:
+        return
     standing = [_of_plate(plate) for plate in laid.plates]
     for one, other in combinations(standing, 2):
         worst: dict[tuple[str, str], tuple[float, _Standing]] = {}

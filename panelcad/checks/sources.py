@@ -1,9 +1,9 @@
 """The records that a plate's parts are made from. The same records give the same part."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from panelcad.checks.gone import gone_features
 from panelcad.checks.parts import Fitting, Part
@@ -18,20 +18,20 @@ from panelcad.checks.parts_metal import (
     sheet_part,
 )
 from panelcad.checks.setting import Setting
+from panelcad.model.kept import kept_with
 from panelcad.model.layout import Feature, PlacedCut, PlacedItem, PlateLayout
 from panelcad.model.plate import CutState
 
 _NONE: Final[frozenset[str]] = frozenset()
 
 
-@dataclass(frozen=True, eq=False)
-class Source:
+class Source(NamedTuple):
     """The frozen records of one part, held so that their identity stays theirs, and how to make the part."""
 
     records: tuple[Any, ...]
     make: Callable[[], Part]
     role: int = 0
-    without: frozenset[str] = frozenset()
+    without: frozenset[str] = _NONE
     """Ids of the part's contours that are gone."""
 
     @property
@@ -47,8 +47,8 @@ def sources(plate: PlateLayout, setting: Setting) -> Iterator[Source]:
     yield from _fixed(plate, setting)
     gone = gone_features(plate)
     for cut in plate.cuts:
-        lost = gone.get(cut.cut.id, _NONE)
-        yield Source((cut,), partial(cut_part, remaining(cut, lost)), without=lost)
+        lost = gone.get(cut.cut.id, _NONE) if gone else _NONE
+        yield _source_without(cut, lost) if lost else kept_with(cut, "source of", partial(_source_of, cut))
     yield from _items(plate)
     for fitting in fittings(plate):
         lost = gone.get(fitting.cut.cut.id, _NONE)
@@ -74,13 +74,27 @@ def _items(plate: PlateLayout) -> Iterator[Source]:
     """Each item, with the cut it uses: an item in an old cut cannot be moved."""
     old = {placed.cut.id for placed in plate.cuts if placed.cut.state is CutState.EXISTING}
     for item in plate.items:
-        is_existing = item.item.cut in old
-        yield Source((item,), partial(item_part, item, is_existing=is_existing), role=2 + is_existing)
+        if item.item.cut in old:
+            yield Source((item,), partial(item_part, item, is_existing=True), role=3)
+        else:
+            yield kept_with(item, "source of", partial(_item_source, item))
+
+
+def _source_of(cut: PlacedCut) -> Source:
+    return Source((cut,), partial(cut_part, cut))
+
+
+def _source_without(cut: PlacedCut, lost: frozenset[str]) -> Source:
+    return Source((cut,), partial(cut_part, remaining(cut, lost)), without=lost)
 
 
 def remaining(cut: PlacedCut, gone: frozenset[str]) -> PlacedCut:
     """The cut without the contours that are gone."""
     return replace(cut, features=tuple(f for f in cut.features if f.id not in gone)) if gone else cut
+
+
+def _item_source(item: PlacedItem) -> Source:
+    return Source((item,), partial(item_part, item, is_existing=False), role=2)
 
 
 def fittings(plate: PlateLayout) -> Iterator[Fitting]:
