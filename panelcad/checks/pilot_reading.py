@@ -119,7 +119,7 @@ def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str) 
 )
 def covered_words(laid: Layout) -> Iterator[Finding]:
     for plate in laid.plates:
-        covers = list(_covers(plate))
+        covers = list(_covers(plate)) if plate.plate.engravings else []
         for engraving in plate.plate.engravings:
             box = engraving_box(engraving)
             near = [(owner, cover) for owner, cover in covers if box_gap(box.bounds, cover.bounds) == 0.0]

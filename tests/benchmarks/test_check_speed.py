@@ -1,7 +1,7 @@
 """Checks against the bare library, and a live check against a full one.
 
-Run with `pytest tests/benchmarks/test_check_speed.py -s` to see the figures. Times are of the process, without the
-collector of garbage on both sides, as `timeit` has it.
+Run with `pytest tests/benchmarks/test_check_speed.py --benchmark-enable --benchmark-json=figures.json` for the figures.
+Times are of the process, without the collector of garbage on both sides, as `timeit` has it.
 """
 
 import gc
@@ -35,20 +35,15 @@ CHORD = 0.05
 
 def seconds(work: Callable[[], object], rounds: int = 5) -> float:
     """The quickest of some rounds."""
+    gc.collect()
+    gc.disable()
     times = []
     for _ in range(rounds):
-        gc.collect()
-        gc.disable()
         start = process_time()
         work()
         times.append(process_time() - start)
-        gc.enable()
+    gc.enable()
     return min(times)
-
-
-def tell(figures: str) -> None:
-    """For the reader, with `-s`."""
-    print(figures)  # noqa: T201 - figures are what a benchmark is for
 
 
 def on_the_bench(count: int) -> tuple[Setting, list[Part], list[Rule]]:
@@ -94,15 +89,27 @@ def ours(count: int) -> tuple[float, float]:
     return judging, seconds(bare_query(setting, parts, rules), rounds)
 
 
-def test_pair_rules_against_the_bare_query():
-    counts = (40, 400, 4000)
-    times = {count: ours(count) for count in counts}
-    for count, (judging, bare) in times.items():
-        tell(f"\n{count} cutouts: pair rules {judging * 1e3:.1f} ms, bare {bare * 1e3:.1f} ms, {judging / bare:.2f}x")
-        assert judging < MOST_OVER_BARE * bare
-    growth = math.log10(times[4000][0] / times[400][0])
-    tell(f"growth from 400 to 4,000: n^{growth:.2f}")
-    assert growth < GROWTH
+def only_when_enabled(benchmark) -> None:
+    if not benchmark.enabled:
+        pytest.skip("speed is measured with --benchmark-enable")
+
+
+@pytest.mark.parametrize("count", [40, 400, 4000])
+def test_pair_rules_take_at_most_three_times_the_bare_query(benchmark, count):
+    only_when_enabled(benchmark)
+    judging, bare = ours(count)
+    benchmark.pedantic(lambda: None, rounds=1)
+    benchmark.extra_info["ms"] = round(judging * 1e3, 1)
+    benchmark.extra_info["ratio to the bare query"] = round(judging / bare, 2)
+    assert judging < MOST_OVER_BARE * bare
+
+
+def test_pair_rules_grow_little_more_than_the_cutouts(benchmark):
+    only_when_enabled(benchmark)
+    few, many = ours(400)[0], ours(4000)[0]
+    benchmark.pedantic(lambda: None, rounds=1)
+    benchmark.extra_info["growth exponent"] = round(math.log10(many / few), 2)
+    assert math.log10(many / few) < GROWTH
 
 
 def moved(project: Project, number: int, by: float) -> Project:
@@ -116,29 +123,32 @@ def moved(project: Project, number: int, by: float) -> Project:
     return project.with_option(option.revised(plates=(changed,), items=tuple(items)))
 
 
-def test_live_check_of_one_moved_item_against_a_full_check():
+def test_live_check_of_one_moved_item_against_a_full_check(benchmark):
+    only_when_enabled(benchmark)
     project = panel_of(400)
     full = seconds(lambda: check(project, project.option("new")))
     live = LiveChecker()
     live.update(project, "new")
     steps = iter([moved(project, 210, 0.1 * step) for step in range(1, 40)])
     one = seconds(lambda: live.update(next(steps), "new"), 30)
-    tell(f"\n400 cutouts: full {full * 1e3:.0f} ms, one moved item {one * 1e3:.1f} ms, {one / full:.1%}")
+    benchmark.pedantic(lambda: None, rounds=1)
+    benchmark.extra_info["full ms"] = round(full * 1e3)
+    benchmark.extra_info["one moved item ms"] = round(one * 1e3, 1)
+    benchmark.extra_info["share"] = round(one / full, 3)
     assert one < MOST_OF_A_FULL_CHECK * full
 
 
 @pytest.mark.parametrize("count", [40, 400])
-def test_each_other_rule_in_milliseconds(count):
-    """Told to the reader, each with its parts' preparation; a full check takes less than 10 ms for each cutout."""
+def test_each_other_rule_in_milliseconds(benchmark, count):
+    """Told in the figures, each with its parts' preparation; a full check takes less than 10 ms for each cutout."""
+    only_when_enabled(benchmark)
     project = panel_of(count)
     option = project.option("new")
-    loaded = load_rules()
-    for rule in loaded.rules:
+    for rule in load_rules().rules:
         if not isinstance(rule.looks_at, EachPair):
             only = Loaded((rule,), ())
-            tell(
-                f"{count} cutouts, {rule.id}: {seconds(lambda only=only: check(project, option, only), 3) * 1e3:.1f} ms"
-            )
+            benchmark.extra_info[rule.id] = round(seconds(lambda only=only: check(project, option, only), 3) * 1e3, 1)
     full = seconds(lambda: check(project, option), 3)
-    tell(f"{count} cutouts, all rules: {full * 1e3:.0f} ms")
+    benchmark.pedantic(lambda: None, rounds=1)
+    benchmark.extra_info["all rules"] = round(full * 1e3)
     assert full < 0.01 * count
