@@ -14,7 +14,7 @@ from panelcad.planning.judge import Judgement
 from panelcad.planning.redundancy import missing_minimums
 from panelcad.planning.space import Space
 from panelcad.planning.weight import Loading
-from panelcad.planning.wording import sentence
+from panelcad.planning.wording import cure_words, sentence
 
 
 def comparison_as_plain(comparison: Comparison) -> dict[str, Any]:
@@ -78,6 +78,7 @@ def _finding(finding: Finding, judgement: Judgement) -> dict[str, Any]:
         "measured": finding.measured,
         "required": finding.required,
         "message": sentence(finding, judgement.equipment.project, judgement.option),
+        "cure": cure_words(finding, judgement.equipment.project) or None,
         "source": finding.source,
         "identity": finding.identity,
     }
@@ -89,6 +90,7 @@ def _outcome(outcome: Outcome, judgement: Judgement) -> dict[str, Any]:
         "failure": outcome.failure.id,
         "kind": outcome.failure.kind.value,
         "gone": [function.value for function in outcome.gone],
+        "left": sorted(function.value for function in outcome.left),
         "fewer": [loss.function.value for loss in outcome.losses if not loss.is_total],
         "leaves_no": [m.name for m in missing_minimums(outcome, kind)] if kind else None,
     }

@@ -6,7 +6,7 @@ from typing import Any, Final
 from panelcad.model.finding import Severity
 from panelcad.planning.compare import VERDICT, Cell, Comparison, Row, comparison_rows
 from panelcad.planning.judge import Judgement, Topic
-from panelcad.planning.wording import sentence
+from panelcad.planning.wording import cure_words, sentence
 
 _STYLES: Final = {Severity.ERROR: "bold red", Severity.WARNING: "yellow", Severity.ADVICE: "cyan"}
 
@@ -56,5 +56,5 @@ def finding_lines(judgement: Judgement) -> Iterator[str]:
     project, option = judgement.equipment.project, judgement.option
     for finding in judgement.all_findings:
         style = _STYLES[finding.severity]
-        text = escape(sentence(finding, project, option))
+        text = escape(f"{sentence(finding, project, option)} {cure_words(finding, project)}".strip())
         yield f"  [{style}]{finding.severity.value:8}[/] {text} [dim]({escape(finding.source)})[/]"

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from typing import Final
 
+from panelcad.library.equipment import packaged_equipment
 from panelcad.model.equipment import Need, Strength
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.function import Function
@@ -52,6 +53,7 @@ def _unmet(fitted: Fitted, need: Need) -> Finding:
             f"Nothing in the option gives it the {need.words} it should have",
             _PRACTICE,
             features=(need.words,),
+            advice=put_in(need),
         )
     rule = "no-controller" if need.controller else "need"
     whole = not need.for_functions or set(need.for_functions) >= set(fitted.unit.provides)
@@ -59,7 +61,14 @@ def _unmet(fitted: Fitted, need: Need) -> Finding:
     if not whole:
         words = f"Without {need.words} it gives no {', '.join(need.for_functions)}"
     severity = Severity.ERROR if whole else Severity.WARNING
-    return finding(rule, severity, (fitted.id,), words, _MAKERS, features=(need.words,))
+    return finding(rule, severity, (fitted.id,), words, _MAKERS, features=(need.words,), advice=put_in(need))
+
+
+def put_in(need: Need) -> str:
+    """Which units of the library would meet a need: the first three, or '' where none does."""
+    units = packaged_equipment().units.values()
+    titles = [u.title for u in units if need.supply in u.supplies or need.controller in u.controls]
+    return f"put in, for example: {'; '.join(titles[:3])}" if titles else ""
 
 
 def _fights(equipment: Equipment) -> Iterator[Finding]:

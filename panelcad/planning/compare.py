@@ -124,6 +124,7 @@ _FIGURES: tuple[tuple[Topic, str, Callable[[Judgement], str]], ...] = (
     (Topic.SPACE, "Fits", figures.fits),
     (Topic.SPACE, "Faces on the panel, before and after", figures.faces),
     (Topic.SPACE, "Panel covered", figures.covered),
+    (Topic.SPACE, "Depth used", figures.depth),
     (Topic.SPACE, "Free width", figures.free_width),
     (Topic.SPACE, "Stack height left", figures.stack_left),
     (Topic.SPACE, "Could still be added", figures.room),

@@ -166,6 +166,16 @@ def covered(judgement: Judgement) -> str:
     return "; ".join(f"{plate.covered_share:.0%}" for plate in judgement.space.plates)
 
 
+def depth(judgement: Judgement) -> str:
+    """How deep the deepest body of each plate reaches, and how deep the space behind is at the plate's origin."""
+    unit = unit_of(judgement)
+    texts = []
+    for plate in judgement.space.plates:
+        room = "" if plate.depth_there_is is None else f" of {format_length(plate.depth_there_is, unit, places=1)}"
+        texts.append(f"{format_length(plate.deepest, unit, places=1)}{room}")
+    return "; ".join(texts)
+
+
 def free_width(judgement: Judgement) -> str:
     return "; ".join(f"{plate.free_width_share:.0%}" for plate in judgement.space.plates)
 

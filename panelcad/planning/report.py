@@ -1,6 +1,6 @@
 """Findings about equipment, made in one line each."""
 
-from panelcad.model.finding import Finding, Measure, Severity
+from panelcad.model.finding import Cure, Finding, Measure, Severity
 
 
 def finding(  # noqa: PLR0913 - a finding says all of this
@@ -16,8 +16,14 @@ def finding(  # noqa: PLR0913 - a finding says all of this
     required: float | None = None,
     acceptable: bool = True,
     more_is_worse: bool = False,
+    advice: str = "",
+    advised: float | None = None,
 ) -> Finding:
-    """A finding about the whole option; what it measures is in the unit of `measure`."""
+    """A finding about the whole option; what it measures, and what is advised instead, is in the unit of `measure`.
+
+    `advice` may hold '{value}', the place of what is advised.
+    """
+    cure = Cure(item=min(items, default=""), advice=advice, value=advised, measure=measure) if advice else None
     return Finding(
         rule=rule,
         severity=severity,
@@ -31,6 +37,7 @@ def finding(  # noqa: PLR0913 - a finding says all of this
         source=source,
         acceptable=acceptable,
         more_is_worse=more_is_worse,
+        cure=cure,
     )
 
 

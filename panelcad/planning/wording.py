@@ -14,6 +14,19 @@ def sentence(finding: Finding, project: Project, option: Option) -> str:
     return f"{head}{_numbers(finding, project.unit)}."
 
 
+def cure_words(finding: Finding, project: Project) -> str:
+    """What would mend it, as a sentence; '' where nothing simple would."""
+    cure = finding.cure
+    if cure is None or not cure.advice:
+        return ""
+    value = "" if cure.value is None else quantity(cure.value, cure.measure, project.unit)
+    return f"{capital(cure.advice.format(value=value))}."
+
+
+def capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
 def known_names(project: Project, option: Option) -> dict[str, str]:
     """What people call each item, bus, alternator and load, by id."""
     known = names(project, option)

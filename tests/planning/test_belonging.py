@@ -14,6 +14,8 @@ def test_a_remote_unit_without_a_controller_is_an_error() -> None:
     (found,) = judge_belonging(kit.fitted(REMOTE_TRANSPONDER))
     assert (found.rule, found.severity, found.items) == ("no-controller", Severity.ERROR, ("remote-xpdr",))
     assert found.source
+    assert found.cure is not None
+    assert "Large navigator" in found.cure.advice
 
 
 def test_a_navigator_that_can_control_it_is_its_controller() -> None:

@@ -51,12 +51,13 @@ class Reasons(QWidget):
         self._show(judgement, f"{judgement.option.name}: {topic}", judgement.findings[topic])
 
     def _show(self, judgement: "Judgement", heading: str, findings: "tuple[Finding, ...]") -> None:
-        from panelcad.planning.wording import sentence  # noqa: PLC0415 - the window is painted first
+        from panelcad.planning.wording import cure_words, sentence  # noqa: PLC0415 - the window is painted first
 
         self.heading.setText(heading)
         self.list.clear()
         for finding in findings:
-            words = sentence(finding, judgement.equipment.project, judgement.option)
+            project = judgement.equipment.project
+            words = f"{sentence(finding, project, judgement.option)} {cure_words(finding, project)}".strip()
             entry = QListWidgetItem(self._sign(finding), words)
             entry.setData(int(Qt.ItemDataRole.AccessibleTextRole), f"{finding.severity.value}: {words}")
             entry.setToolTip(finding.source)

@@ -1,6 +1,5 @@
 """Functions, single failures and required equipment of an option."""
 
-from panelcad.model.function import Function
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
 from panelcad.outputs.papers.parts import findings_grid, paper
 from panelcad.planning.failures import Outcome
@@ -68,7 +67,7 @@ def _failures(judgement: Judgement) -> Grid:
 def _failure(outcome: Outcome, judgement: Judgement) -> Line:
     kind = judgement.equipment.flight
     lacking = [m.name for m in missing_minimums(outcome, kind)] if kind else ["not judged"]
-    fewer: list[Function] = [loss.function for loss in outcome.losses if not loss.is_total]
+    fewer = [f"{loss.function} ({len(loss.after)} left)" for loss in outcome.losses if not loss.is_total]
     cells = (outcome.failure.name, ", ".join(outcome.gone), ", ".join(fewer), ", ".join(lacking))
     return Line(cells, Tone.WARNING if lacking else Tone.PLAIN)
 

@@ -7,7 +7,7 @@ from panelcad.model.finding import Finding, Severity
 from panelcad.model.fingerprint import option_fingerprint
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
 from panelcad.planning.judge import Judgement
-from panelcad.planning.wording import sentence
+from panelcad.planning.wording import cure_words, sentence
 
 TONES = {Severity.ERROR: Tone.ERROR, Severity.WARNING: Tone.WARNING, Severity.ADVICE: Tone.ADVICE}
 
@@ -27,11 +27,16 @@ def paper(judgement: Judgement, name: str, title: str, blocks: Iterable[Block]) 
 
 def findings_grid(judgement: Judgement, findings: Iterable[Finding], name: str = "findings") -> list[Block]:
     """The findings as a grid with their sources; one line of words where there are none."""
-    project, option = judgement.equipment.project, judgement.option
-    lines = [Line((f.severity.value, sentence(f, project, option), f.source), TONES[f.severity]) for f in findings]
+    lines = [Line((f.severity.value, _told(f, judgement), f.source), TONES[f.severity]) for f in findings]
     if not lines:
         return [Words("Nothing was found in what was entered.", Tone.GOOD)]
     return [Grid(name, (Column("", 12), Column("finding", 58), Column("source", 30)), tuple(lines))]
+
+
+def _told(finding: Finding, judgement: Judgement) -> str:
+    """The finding and what would mend it."""
+    project = judgement.equipment.project
+    return f"{sentence(finding, project, judgement.option)} {cure_words(finding, project)}".strip()
 
 
 def cautions() -> list[Block]:

@@ -123,3 +123,10 @@ def normal_load(all_loads: tuple[Load, ...]) -> float:
 def emergency_landing_amperes(all_loads: tuple[Load, ...]) -> float:
     """What flows in A in the landing after an alternator failure."""
     return emergency_landing_load(all_loads).continuous
+
+
+def battery_needed(system: ElectricalSystem, all_loads: tuple[Load, ...]) -> float:
+    """The battery capacity in Ah with which the option's loads last the wanted time."""
+    derate = system.battery.derate if system.battery else 0.75
+    kept = phase_load(all_loads, Phase.EMERGENCY).continuous
+    return capacity_needed(system, derate, normal_load(all_loads), emergency_landing_amperes(all_loads), kept)

@@ -120,6 +120,7 @@ def _too_much_drop(line: CircuitLine) -> Iterator[Finding]:
             measured=line.drop,
             required=line.allowed_drop,
             more_is_worse=True,
+            advice=_thicker(line),
         )
 
 
@@ -143,4 +144,9 @@ def _amperes(  # noqa: PLR0913 - a finding says all of this
         measured=measured,
         required=required,
         more_is_worse=True,
+        advice=_thicker(line) if rule == "breaker-above-wire" else "",
     )
+
+
+def _thicker(line: CircuitLine) -> str:
+    return f"use wire {line.advised_gauge}" if line.advised_gauge else ""

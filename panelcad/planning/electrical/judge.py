@@ -1,5 +1,6 @@
 """The electrical judgement of an option: load in each phase, alternator, battery, circuits."""
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -7,7 +8,15 @@ from panelcad.model.equipment import Phase
 from panelcad.model.finding import Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.planning import ElectricalSystem
-from panelcad.planning.electrical.capacity import LIMIT, SHORT_LIMIT, Endurance, rating, system_endurance
+from panelcad.planning.electrical.capacity import (
+    LIMIT,
+    SHORT_LIMIT,
+    Endurance,
+    battery_needed,
+    least_rating,
+    rating,
+    system_endurance,
+)
 from panelcad.planning.electrical.circuits import CircuitLine, judge_circuits, schedule
 from panelcad.planning.electrical.loads import Load, PhaseLoad, load_by_phase, loads
 from panelcad.planning.equipment import Equipment
@@ -16,6 +25,10 @@ from panelcad.planning.report import finding, unknown
 _RULE_OF_THUMB = "AC 43.13-1B paragraph 11-35a; a screening check, not an electrical load analysis"
 _SHORT = (
     "approved installation manuals: up to 95 % with pitot heat and landing light on, at most 80 % without the light"
+)
+_LIGHTEN = (
+    "reduce the load, fit an alternator of at least {value}, or placard which loads may be on together "
+    "(AC 43.13-1B paragraph 11-35b)"
 )
 _BATTERY = "14 CFR 23.1353(h), older text: 30 minutes; capacity taken at 0.75 as approved installation manuals do"
 
@@ -111,6 +124,8 @@ def _above(row: PhaseLoad, figures: Electrical, rating: float, limit: float) -> 
         measured=row.continuous,
         required=limit * rating,
         more_is_worse=True,
+        advice=_LIGHTEN,
+        advised=math.ceil(least_rating(row.continuous) * 10) / 10,
     )
 
 
@@ -144,6 +159,7 @@ def _battery(figures: Electrical) -> Iterator[Finding]:
             "nothing-kept", "No load is marked as kept after an alternator failure, so endurance is not judged"
         )
     elif not lasts.is_enough:
+        needed = math.ceil(battery_needed(figures.system, figures.loads))
         yield finding(
             "battery-endurance",
             Severity.ERROR,
@@ -153,4 +169,5 @@ def _battery(figures: Electrical) -> Iterator[Finding]:
             measure=Measure.MINUTES,
             measured=lasts.total_minutes,
             required=lasts.wanted,
+            advice=f"shed more loads, or fit a battery of at least {needed} Ah",
         )

@@ -150,6 +150,16 @@ def test_a_flat_battery_is_an_error() -> None:
     )
     assert found.measured == pytest.approx(10.0 * 0.75 * 60 / 20)
     assert found.required == 30.0
+    assert found.cure is not None
+    assert found.cure.advice.endswith("a battery of at least 14 Ah")  # 30 min × 20 A / (60 × 0.75) = 13.3 Ah
+
+
+def test_an_overload_names_the_alternator_that_would_do() -> None:
+    found = next(
+        f for f in judge_electrical(kit.fitted(planning={"electrical": system(extra=6.5)})) if f.rule == "overload"
+    )
+    assert found.cure is not None
+    assert found.cure.value == 40.9  # 32.65 / 0.80 = 40.81, rounded up
 
 
 @pytest.mark.parametrize(("amperes", "expected"), [(40.0, []), (40.1, ["left", "right"]), (24.1, ["left"])])

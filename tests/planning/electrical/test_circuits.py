@@ -75,3 +75,10 @@ def test_a_wire_nobody_entered_is_said() -> None:
 
 def test_a_gauge_without_a_breaker_in_the_table_is_said() -> None:
     assert "wire-unprotected" in judged(box(), gauge="0")
+
+
+def test_a_wire_that_loses_too_much_names_the_one_that_does_not() -> None:
+    """20 ft at 4 A for 0.5 V: No. 18 (6.23 ohm/1000 ft) loses 0.498 V."""
+    cure = judged(box(), feet=20.0)["voltage-drop"].cure
+    assert cure is not None
+    assert cure.advice == "use wire 18"
