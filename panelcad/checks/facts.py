@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from panelcad.checks.gone import gone_features
 from panelcad.checks.net_section import Section, weakest_line
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.model.alloy import density
 from panelcad.model.layout import Layout, PlateLayout, layout
 from panelcad.model.plate import Plate

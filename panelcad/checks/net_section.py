@@ -14,7 +14,8 @@ import numpy as np
 
 from panelcad.checks.finding import Bound, is_short, short_of
 from panelcad.checks.registry import TheWhole, rule
-from panelcad.geometry.chord import Across, Interval, chords, point_on, without
+from panelcad.geometry.across import Across
+from panelcad.geometry.chord import Interval, chords, point_on, without
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc, Segment

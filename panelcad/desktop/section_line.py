@@ -1,9 +1,13 @@
 """Where the section runs: an upright or a level line over the plate."""
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject, Signal
 
-from panelcad.drawing.views.section import SectionLine
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
+
+if TYPE_CHECKING:
+    from panelcad.drawing.views.section import SectionLine
 
 
 class SectionDesk(QObject):
@@ -14,19 +18,23 @@ class SectionDesk(QObject):
 
     def __init__(self) -> None:
         super().__init__()
-        self.line = SectionLine(Across.VERTICAL, 0.0)
+        self.across = Across.VERTICAL
+        self.at = 0.0
         self.is_shown = False
+
+    @property
+    def line(self) -> "SectionLine":
+        from panelcad.drawing.views.section import SectionLine  # noqa: PLC0415 - loads shapely
+
+        return SectionLine(self.across, self.at)
 
     def run_at(self, at: float) -> None:
         """Along the same way, at x or y in mm."""
-        self._take(SectionLine(self.line.across, at))
+        self.run_along(self.across, at)
 
     def run_along(self, across: Across, at: float) -> None:
-        self._take(SectionLine(across, at))
-
-    def _take(self, line: SectionLine) -> None:
-        if line != self.line:
-            self.line = line
+        if (across, at) != (self.across, self.at):
+            self.across, self.at = across, at
             self.changed.emit()
 
     def show(self, *, shown: bool) -> None:

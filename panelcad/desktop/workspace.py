@@ -9,7 +9,7 @@ from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.canvas.ruler import Edge, Ruler
 from panelcad.desktop.cautions import SHORT
 from panelcad.desktop.workbench import Workbench
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.geometry.point import Point
 
 _SHOWS_SECTION = frozenset({"front", "behind"})
@@ -69,7 +69,7 @@ class Workspace(QWidget):
         if not bench.section.is_shown or bench.stage.view.id not in _SHOWS_SECTION:
             bench.stage.scene.overlay.set_section(None)
             return
-        line = bench.section.line
+        line = bench.section
         x1, y1, x2, y2 = bench.stage.layout().plate(bench.stage.plate_id).outline.bounds
         over = (y2 - y1) * 0.06
         upright = line.across is Across.VERTICAL

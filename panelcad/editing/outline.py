@@ -14,7 +14,6 @@ from panelcad.errors import EditRefused
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex
 from panelcad.geometry.corner import Cornered, bulge_through, cut_off, is_smooth, rounded, trimmed
 from panelcad.geometry.point import Point
-from panelcad.geometry.polygon import polygon
 from panelcad.geometry.segment import Segment
 from panelcad.model.project import Project
 from panelcad.model.shape import Corner, Outline, Shape
@@ -125,6 +124,8 @@ def edges(outline: Outline) -> tuple[Segment, ...]:
 
 def refuse_crossing(shape: Shape) -> None:
     """Raises `EditRefused` where the contour crosses or touches itself."""
+    from panelcad.geometry.polygon import polygon  # noqa: PLC0415 - shapely waits until an outline changes
+
     if not polygon(shape.contour()).is_valid:
         raise EditRefused("The outline would cross itself.")
 

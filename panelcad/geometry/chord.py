@@ -1,9 +1,9 @@
 """Where a straight line across the plane runs inside a contour."""
 
-from enum import StrEnum
 from itertools import pairwise
 from typing import Final, NamedTuple
 
+from panelcad.geometry.across import Across
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.crossing import crossings
 from panelcad.geometry.gap import contains
@@ -11,13 +11,6 @@ from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Line
 
 _LEAST: Final = 1e-6
-
-
-class Across(StrEnum):
-    """A line of constant x, or one of constant y."""
-
-    VERTICAL = "vertical"
-    HORIZONTAL = "horizontal"
 
 
 class Interval(NamedTuple):

@@ -5,7 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from panelcad.checks.net_section import weakest_line
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.model.finding import Severity
 from panelcad.model.layout import layout
 from panelcad.model.plate import CutState

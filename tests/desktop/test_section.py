@@ -3,7 +3,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QGraphicsLineItem
 
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 
 
 @pytest.fixture

@@ -2,7 +2,8 @@ import math
 
 import pytest
 
-from panelcad.geometry.chord import Across, Interval, chords, without
+from panelcad.geometry.across import Across
+from panelcad.geometry.chord import Interval, chords, without
 from panelcad.geometry.contour import Vertex, circle, closed_chain, rectangle
 from panelcad.geometry.point import Point
 

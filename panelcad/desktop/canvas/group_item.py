@@ -6,9 +6,9 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPainterPath, QPixmapCache
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
-from panelcad.drawing.appearance_items import REACH
 from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
 from panelcad.drawing.extent import extent
+from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_width
 from panelcad.outputs.qt_painter import outline_path, placement_transform, prepare
 
@@ -94,7 +94,7 @@ def _widest_pixel_text(group: Group) -> float:
 
 def _reach(group: Group) -> Group:
     """The part that says where the group is touched; the whole group where it has none."""
-    return next((n for n in group.nodes if isinstance(n, Group) and n.layer == REACH), group)
+    return next((n for n in group.nodes if isinstance(n, Group) and n.layer == Layer.REACH), group)
 
 
 def _covered(group: Group) -> QPainterPath:

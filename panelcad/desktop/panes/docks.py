@@ -3,8 +3,8 @@
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QDockWidget, QMainWindow
+from PySide6.QtGui import QKeySequence, QShowEvent
+from PySide6.QtWidgets import QDockWidget, QMainWindow, QWidget
 
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
 from panelcad.desktop.workbench import Workbench
@@ -15,6 +15,27 @@ _AREAS: Final = {
     Side.BOTTOM: Qt.DockWidgetArea.BottomDockWidgetArea,
 }
 _WIDTH: Final = 264
+
+
+class PaneDock(QDockWidget):
+    """A dock whose pane is made when it is first shown or asked for."""
+
+    def __init__(self, kind: PaneKind, window: QMainWindow, bench: Workbench) -> None:
+        super().__init__(kind.title, window)
+        self._kind, self._bench = kind, bench
+        self.setObjectName(f"dock-{kind.id}")
+        self.setFeatures(self.DockWidgetFeature.DockWidgetClosable | self.DockWidgetFeature.DockWidgetMovable)
+        self.toggleViewAction().setShortcut(QKeySequence(kind.shortcut))
+
+    def widget(self) -> QWidget:
+        """The pane."""
+        if super().widget() is None:
+            self.setWidget(self._kind.make(self._bench))
+        return super().widget()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        self.widget()
+        super().showEvent(event)
 
 
 class Docks:
@@ -31,23 +52,17 @@ class Docks:
             window.resizeDocks(docks, [_WIDTH] * len(docks), Qt.Orientation.Horizontal)
             window.resizeDocks(docks, [kind.share * 100 for kind in mine], Qt.Orientation.Vertical)
 
-    def _dock(self, kind: PaneKind, bench: Workbench) -> QDockWidget:
-        dock = QDockWidget(kind.title, self._window)
-        dock.setObjectName(f"dock-{kind.id}")
-        dock.setWidget(kind.make(bench))
-        dock.setFeatures(
-            QDockWidget.DockWidgetFeature.DockWidgetClosable | QDockWidget.DockWidgetFeature.DockWidgetMovable
-        )
+    def _dock(self, kind: PaneKind, bench: Workbench) -> PaneDock:
+        dock = PaneDock(kind, self._window, bench)
         self._window.addDockWidget(_AREAS[kind.side], dock)
-        dock.toggleViewAction().setShortcut(QKeySequence(kind.shortcut))
         self._window.addAction(dock.toggleViewAction())
         return dock
 
     @property
-    def all(self) -> tuple[QDockWidget, ...]:
+    def all(self) -> tuple[PaneDock, ...]:
         return tuple(self._docks.values())
 
-    def dock(self, pane_id: str) -> QDockWidget:
+    def dock(self, pane_id: str) -> PaneDock:
         """Raises KeyError."""
         return self._docks[pane_id]
 

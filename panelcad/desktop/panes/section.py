@@ -12,7 +12,7 @@ from panelcad.desktop.tools.picking import pickable
 from panelcad.desktop.tools.section import turn_section
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.views.section import section_view
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.model.layout import layout
 from panelcad.model.project import Project
 
@@ -71,7 +71,7 @@ class SectionPane(QWidget):
         self.way.activated.connect(self._turn)
 
     def _turn(self) -> None:
-        if Across(self.way.currentData()) is not self._bench.section.line.across:
+        if Across(self.way.currentData()) is not self._bench.section.across:
             turn_section(self._bench)
 
     def showEvent(self, event: QShowEvent) -> None:

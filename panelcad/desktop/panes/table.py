@@ -1,21 +1,12 @@
-"""The panes, in one table; another pane is one more line."""
+"""The panes, in one table; another pane is one more line. Each is loaded and made when it is first shown."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum
+from importlib import import_module
 from typing import Final
 
 from PySide6.QtWidgets import QWidget
 
-from panelcad.desktop.panes.equipment import EquipmentPane
-from panelcad.desktop.panes.findings import FindingsPane
-from panelcad.desktop.panes.history import HistoryPane
-from panelcad.desktop.panes.items import ItemsPane
-from panelcad.desktop.panes.library import LibraryPane
-from panelcad.desktop.panes.options import OptionsPane
-from panelcad.desktop.panes.outline import OutlinePane
-from panelcad.desktop.panes.properties import PropertiesPane
-from panelcad.desktop.panes.section import SectionPane
 from panelcad.desktop.workbench import Workbench
 
 
@@ -27,24 +18,34 @@ class Side(Enum):
 
 @dataclass(frozen=True)
 class PaneKind:
-    """`share` is how much of its side's height the pane gets at first; 0 for one that is closed at first."""
+    """`share` is how much of its side's height the pane gets at first; 0 for one that is closed at first.
+
+    `widget` names its class in a module of this folder.
+    """
 
     id: str
     title: str
     side: Side
     share: int
     shortcut: str
-    make: Callable[[Workbench], QWidget]
+    widget: str
+
+    def make(self, bench: Workbench) -> QWidget:
+        module, _, name = self.widget.partition(".")
+        made = getattr(import_module(f"panelcad.desktop.panes.{module}"), name)(bench)
+        if not isinstance(made, QWidget):
+            raise TypeError(f"{self.widget} is no widget")
+        return made
 
 
 PANES: Final = (
-    PaneKind("library", "Library", Side.LEFT, 3, "Alt+1", LibraryPane),
-    PaneKind("items", "On the panel", Side.LEFT, 2, "Alt+2", ItemsPane),
-    PaneKind("properties", "Properties", Side.RIGHT, 3, "Alt+3", PropertiesPane),
-    PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", FindingsPane),
-    PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", OutlinePane),
-    PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", HistoryPane),
-    PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", EquipmentPane),
-    PaneKind("section", "Section", Side.BOTTOM, 0, "F6", SectionPane),
-    PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", OptionsPane),
+    PaneKind("library", "Library", Side.LEFT, 3, "Alt+1", "library.LibraryPane"),
+    PaneKind("items", "On the panel", Side.LEFT, 2, "Alt+2", "items.ItemsPane"),
+    PaneKind("properties", "Properties", Side.RIGHT, 3, "Alt+3", "properties.PropertiesPane"),
+    PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", "findings.FindingsPane"),
+    PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", "outline.OutlinePane"),
+    PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", "history.HistoryPane"),
+    PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", "equipment.EquipmentPane"),
+    PaneKind("section", "Section", Side.BOTTOM, 0, "F6", "section.SectionPane"),
+    PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", "options.OptionsPane"),
 )

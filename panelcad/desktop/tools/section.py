@@ -8,7 +8,7 @@ from panelcad.desktop.standings import standings
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.moving import plate_point
 from panelcad.desktop.workbench import Workbench
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.geometry.point import Point
 from panelcad.units import format_length
 
@@ -36,7 +36,7 @@ class SectionTool(Tool):
 
     def _follow(self, pointer: Pointer) -> None:
         here = plate_point(self.bench, pointer.at)
-        across = self.bench.section.line.across
+        across = self.bench.section.across
         at, words = self._caught(_along(across, here), pointer)
         self.bench.section.run_at(at)
         name = "x" if across is Across.VERTICAL else "y"
@@ -44,7 +44,7 @@ class SectionTool(Tool):
 
     def _caught(self, at: float, pointer: Pointer) -> tuple[float, str]:
         """Drawn to the centre of a thing that is near."""
-        across, stage = self.bench.section.line.across, self.bench.stage
+        across, stage = self.bench.section.across, self.bench.stage
         known = standings(stage.layout(), stage.plate_id).values()
         near = [(abs(_along(across, one.centre) - at), _along(across, one.centre), one.name) for one in known]
         reach = _REACH_PX * pointer.mm_per_pixel
@@ -65,7 +65,7 @@ class SectionTool(Tool):
 
 def turn_section(bench: Workbench) -> None:
     """Upright becomes level and the other way round, through the current thing or the middle of the sheet."""
-    stage, line = bench.stage, bench.section.line
+    stage, line = bench.stage, bench.section
     known = standings(stage.layout(), stage.plate_id)
     x1, y1, x2, y2 = stage.layout().plate(stage.plate_id).outline.bounds
     middle = Point((x1 + x2) / 2, (y1 + y2) / 2)

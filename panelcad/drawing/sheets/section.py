@@ -23,7 +23,7 @@ from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.section import SectionLine, section_view
 from panelcad.drawing.wishes import Wish, name_in, number_in
-from panelcad.geometry.chord import Across as Direction
+from panelcad.geometry.across import Across as Direction
 from panelcad.geometry.contour import Chain, Rounded
 from panelcad.geometry.point import Point
 from panelcad.model.layout import PlacedItem, PlateLayout

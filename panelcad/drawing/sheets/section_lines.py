@@ -5,7 +5,7 @@ from panelcad.drawing.inks import LARGE, Inks
 from panelcad.drawing.sheets.view import Seat
 from panelcad.drawing.style import Line
 from panelcad.drawing.views.section import SectionLine
-from panelcad.geometry.chord import Across as Direction
+from panelcad.geometry.across import Across as Direction
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import line
 from panelcad.model.layout import PlacedItem, PlateLayout

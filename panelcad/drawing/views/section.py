@@ -13,7 +13,8 @@ from panelcad.drawing.display import Colour, Group, Path
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.style import Line, ViewStyle
 from panelcad.drawing.views.around import Limit, Space, depth_limits, keep_outs, moving_parts, obstacles
-from panelcad.geometry.chord import Across, Interval, chords, point_on, without
+from panelcad.geometry.across import Across
+from panelcad.geometry.chord import Interval, chords, point_on, without
 from panelcad.geometry.contour import Contour, Vertex, closed_chain
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import polyline

@@ -5,7 +5,7 @@ from panelcad.drawing.layers import Layer
 from panelcad.drawing.style import SCREEN_LIGHT
 from panelcad.drawing.views.behind import behind_view
 from panelcad.drawing.views.section import SectionLine, section_view
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.model.cutout import Bezel, Body, BodyKind
 from panelcad.model.hole import HoleForm, HoleGroup, HoleKind, Nutplate, Spot
 from panelcad.model.layout import layout
