@@ -46,6 +46,10 @@ QLineEdit[wrong="true"] { border: 2px solid $wrong; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: url("$chevron"); width: 12px; height: 12px; }
 QComboBox:disabled::down-arrow { image: none; }
+QSpinBox::up-button, QSpinBox::down-button { border: none; background: transparent; width: 20px; }
+QSpinBox::up-arrow { image: url("$chevron_up"); width: 10px; height: 10px; }
+QSpinBox::down-arrow { image: url("$chevron"); width: 10px; height: 10px; }
+QSpinBox::up-arrow:off, QSpinBox::down-arrow:off { image: none; }
 QComboBox QAbstractItemView { background: $raised; border: 1px solid $line; selection-background-color: $chosen;
     selection-color: $ink; outline: none; padding: 3px; }
 QPushButton { background: $raised; border: 1px solid $field_line; border-radius: 5px; padding: 5px 14px;
@@ -91,6 +95,9 @@ QFrame[role="rule"] { background: $line; max-height: 1px; border: none; }
 def stylesheet(theme: "Theme") -> str:
     """The style sheet in this theme's colours."""
     colours = {name: value for name, value in vars(theme).items() if isinstance(value, str)}
+    shade = "dark" if theme.is_dark else "light"
     return _SHEET.substitute(
-        colours, chevron=(_ICONS / f"chevron-{'dark' if theme.is_dark else 'light'}.svg").as_posix()
+        colours,
+        chevron=(_ICONS / f"chevron-{shade}.svg").as_posix(),
+        chevron_up=(_ICONS / f"chevron-up-{shade}.svg").as_posix(),
     )

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from panelcad.errors import UnknownName, UnusableInput
-from panelcad.library.catalogue import packaged_catalogue, user_folder
+from panelcad.library.catalogue import user_folder, whole_catalogue
 from panelcad.library.family_file import read_family
 from panelcad.model.base import in_file_unit
 from panelcad.model.cutout import Cutout
@@ -33,10 +33,12 @@ def own_cutouts(file: Path) -> tuple[Cutout, ...]:
 def with_own(cutout: Cutout, file: Path) -> bytes:
     """The content of `file` with this cutout added, or in place of the one of its name.
 
-    Raises `UnusableInput` where the file cannot be read or the name belongs to the library.
+    Raises `UnusableInput` where the file cannot be read or the library has the name in another file.
     """
-    if cutout.name in packaged_catalogue().cutouts:
-        raise UnusableInput("", f"cutout '{cutout.name}'", "this name is used in the library", "a name of its own")
+    taken = whole_catalogue(file.parent).cutouts.get(cutout.name)
+    if taken is not None and taken.family != f"own-{cutout.unit.value}":
+        problem = f"the library has this name in its family '{taken.family}'"
+        raise UnusableInput("", f"cutout '{cutout.name}'", problem, "a name of its own")
     kept = {own.name: own for own in own_cutouts(file)}
     return _content({**kept, cutout.name: cutout}, cutout.unit)
 

@@ -59,8 +59,14 @@ def test_a_cutout_is_taken_out_again(tmp_path: Path) -> None:
 
 
 def test_a_name_of_the_library_is_refused(tmp_path: Path) -> None:
-    with pytest.raises(UnusableInput, match="cutout 'toggle': this name is used in the library"):
+    with pytest.raises(UnusableInput, match="cutout 'toggle': the library has this name in its family"):
         with_own(packaged_catalogue().cutout("toggle"), own_file(LengthUnit.INCH, tmp_path))
+
+
+def test_a_name_kept_in_the_other_unit_is_refused(tmp_path: Path) -> None:
+    keep(renamed(packaged_catalogue().cutout("toggle"), "our-one"), tmp_path)
+    with pytest.raises(UnusableInput, match="family 'own-in'; expected a name of its own"):
+        keep(renamed(packaged_catalogue().cutout("push-button-22"), "our-one"), tmp_path)
 
 
 def test_a_damaged_file_is_not_written_over(tmp_path: Path) -> None:
