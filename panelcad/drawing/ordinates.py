@@ -59,9 +59,12 @@ class Ordinate:
 
 @dataclass(frozen=True)
 class Ordinates:
+    """What is drawn, and how far in mm the farthest text had to move from its line."""
+
     nodes: tuple[Node, ...]
     texts: tuple[Text, ...]
     lines: tuple[Track, ...]
+    shift: float = 0.0
 
 
 class Shared(Enum):
@@ -94,7 +97,14 @@ def ordinates(marks: Sequence[Mark], around: Surround) -> Ordinates | None:
         texts.extend(laid[0])
         tracks.extend(laid[1])
     lines = Path(tuple(tracks), pen=around.inks.measure)
-    return Ordinates((lines, *texts) if tracks else (), tuple(texts), tuple(tracks))
+    shift = max((_crank(track) for track in tracks), default=0.0)
+    return Ordinates((lines, *texts) if tracks else (), tuple(texts), tuple(tracks), shift)
+
+
+def _crank(track: Track) -> float:
+    """How far aside an ordinate's line ends from where it starts."""
+    start, end = track.vertices[0], track.vertices[-1]
+    return min(abs(end.x - start.x), abs(end.y - start.y))
 
 
 def _sides(marks: Sequence[Mark], around: Surround) -> Iterator[tuple[Side, list[Ordinate]]]:

@@ -7,7 +7,7 @@ from typing import Final
 from panelcad.drawing.border import border, draft_mark
 from panelcad.drawing.display import Across, Bounds, Face, Node
 from panelcad.drawing.inks import LARGE, PLAIN, Inks
-from panelcad.drawing.lettering import fitted
+from panelcad.drawing.lettering import fitted, wrapped
 from panelcad.drawing.paper import Paper
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.subject import Subject
@@ -15,8 +15,9 @@ from panelcad.drawing.table import PITCH
 from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 
 MARGIN: Final = 6.0
-HEAD: Final = 17.0
+HEAD: Final = 20.5
 """Room for a page's heading below the frame's top."""
+_MOST_LINES: Final = 3
 NO_SCALE: Final = "none"
 
 
@@ -69,12 +70,13 @@ def columns_of(paper: Paper, width: float, gap: float = 6.0) -> list[Bounds]:
 
 
 def heading(paper: Paper, inks: Inks, title: str, *more: str) -> tuple[Node, ...]:
-    """The page's name at its upper left, and lines below it."""
+    """The page's name at its upper left, and up to three lines below it."""
     x, top = paper.frame[0] + MARGIN, paper.frame[3] - 2.0
     name = inks.text(title, (x, top), LARGE, across=Across.TOP, face=Face.BOLD)
     width = paper.frame[2] - MARGIN - x
+    words = [piece for line in more for piece in wrapped(line, width, PLAIN)][:_MOST_LINES]
     lines = (
-        inks.text(fitted(words, width, PLAIN), (x, top - 5.5 - i * PITCH), across=Across.TOP)
-        for i, words in enumerate(more)
+        inks.text(fitted(line, width, PLAIN), (x, top - 5.5 - i * PITCH), across=Across.TOP)
+        for i, line in enumerate(words)
     )
     return (name, *lines)

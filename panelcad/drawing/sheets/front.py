@@ -1,6 +1,6 @@
 """The panel's front on a sheet: metal and cuts, centre lines, numbers, and ordinates from the datum."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
@@ -30,6 +30,9 @@ from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
 
+_STRAIGHT: Final = 6.0
+_MOST: Final = 60
+"""A plate with at most so many ordinates, moved by no more than that, has one for every hole."""
 _LINE: Final = 1.6
 _COVERED: Final = 0.4
 _OVER: Final = 2.0
@@ -152,9 +155,17 @@ class _Front:
 
     @cached_property
     def ordinates(self) -> Ordinates | None:
-        """Ordinates of the outline, of all openings and of the attach screws; None where a side is too short."""
-        mains = [self._mark(hole) for hole in self.holes if hole.is_main]
-        return ordinates([*self._outline_marks(), *mains], self._surround)
+        """Ordinates of the outline and of every hole where those stand nearly straight, else of all but hole patterns.
+
+        None where a side is too short.
+        """
+        everything = self._ordinates_of(self.holes)
+        if everything is not None and everything.shift <= _STRAIGHT and len(everything.texts) <= _MOST:
+            return everything
+        return self._ordinates_of([hole for hole in self.holes if hole.is_main])
+
+    def _ordinates_of(self, shown: Sequence[Hole]) -> Ordinates | None:
+        return ordinates([*self._outline_marks(), *(self._mark(hole) for hole in shown)], self._surround)
 
     @cached_property
     def fewer_ordinates(self) -> Ordinates:
