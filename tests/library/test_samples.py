@@ -45,7 +45,8 @@ def test_the_samples_are_all_there() -> None:
 
 @every_sample
 def test_a_sample_is_what_saving_it_writes(name: str) -> None:
-    assert to_bytes(SAMPLES[name]) == sample_file(name).read_bytes()
+    written = to_bytes(SAMPLES[name])
+    assert written == sample_file(name).read_bytes(), f"after a change of format, load and save sample_panels/{name}"
 
 
 @every_sample
