@@ -21,15 +21,11 @@ from panelcad.model.plate import PlateRole
 
 @dataclass(frozen=True)
 class Look:
-    """How a panel is shown. What is None comes from the project (`flight`) or the option (`appearance`).
-
-    A photograph, rectified to the plate's own mm, takes the place of the finish.
-    """
+    """How a panel is shown. What is None comes from the project (`flight`) or the option (`appearance`)."""
 
     lighting: Lighting = DAY
     flight: Flight | None = None
     appearance: Appearance | None = None
-    photograph: Picture | None = None
 
 
 def appearance_view(layout: Layout, plate_id: str, look: Look | None = None) -> tuple[Group, ...]:
@@ -59,7 +55,7 @@ class PlateParts:
         appearance = look.appearance or layout.option.appearance
         flight = look.flight or layout.project.flight
         return PlateParts(
-            sheet_group(laid, appearance, look.photograph),
+            sheet_group(laid, appearance),
             tuple(item_group(layout.project, placed, laid, flight) for placed in laid.items),
             _lettering(laid, appearance),
             _around(layout, laid, appearance),
@@ -76,37 +72,39 @@ def _around(layout: Layout, laid: PlateLayout, appearance: Appearance) -> tuple[
     return tuple(groups)
 
 
-def sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture | None) -> Group:
+def sheet_group(laid: PlateLayout, appearance: Appearance) -> Group:
     """The sheet with its trim, its open cuts and the screws that hold it."""
     used = frozenset(placed.item.cut for placed in laid.items if placed.item.cut)
     return kept(
         "sheet as it looks",
-        (laid.plate, appearance, photograph, " ".join(sorted(used))),
-        lambda: _sheet_group(laid, appearance, photograph, used),
+        (laid.plate, appearance, " ".join(sorted(used))),
+        lambda: _sheet_group(laid, appearance, used),
     )
 
 
-def _sheet_group(laid: PlateLayout, appearance: Appearance, photograph: Picture | None, used: frozenset[str]) -> Group:
-    photo = (Group((photograph,), clip=laid.outline),) if photograph is not None else ()
-    surface = (
-        _pierced(laid, appearance) if laid.plate.role is PlateRole.OVERLAY else _whole(laid, appearance, photo, used)
-    )
+def _sheet_group(laid: PlateLayout, appearance: Appearance, used: frozenset[str]) -> Group:
+    surface = _pierced(laid, appearance) if laid.plate.role is PlateRole.OVERLAY else _whole(laid, appearance, used)
     screws = (node for feature in laid.attach if feature.kind is FeatureKind.ATTACH for node in _attach(feature))
     return Group((*surface, *screws), owner=laid.plate.id, title=laid.plate.name)
 
 
-def _whole(
-    laid: PlateLayout, appearance: Appearance, photo: tuple[Group, ...], used: frozenset[str]
-) -> tuple[Node, ...]:
+def _whole(laid: PlateLayout, appearance: Appearance, used: frozenset[str]) -> tuple[Node, ...]:
     """A sheet with dark holes where nothing is fitted."""
     fitted = (f for cut in laid.cuts if cut.cut.id not in used for f in cut.features)
     return (
         *soft_shadow(laid.outline, 9.0, 16),
         finish(laid.outline, appearance),
-        *photo,
+        *_photograph(laid, appearance),
         *edge_trim(laid.outline, appearance.trim),
         *(node for feature in (*laid.inner, *fitted) for node in open_cut(feature)),
     )
+
+
+def _photograph(laid: PlateLayout, appearance: Appearance) -> tuple[Group, ...]:
+    photo = appearance.photograph
+    if photo is None or photo.plate != laid.plate.id:
+        return ()
+    return (Group((Picture(photo.bytes, Point(photo.x, photo.y), photo.width, photo.height),), clip=laid.outline),)
 
 
 def _pierced(laid: PlateLayout, appearance: Appearance) -> tuple[Node, ...]:

@@ -10,8 +10,21 @@ from enum import StrEnum
 from functools import lru_cache
 from typing import Final
 
-from panelcad.drawing.display import Colour, Fill, Group, LinearGradient, Node, Path, RadialGradient, Stop, Text
+from panelcad.drawing.display import (
+    Colour,
+    Fill,
+    Group,
+    LinearGradient,
+    Node,
+    Path,
+    Picture,
+    RadialGradient,
+    Stop,
+    Text,
+)
 from panelcad.drawing.faces.inks import GLASS, LEGEND, SCREEN
+from panelcad.geometry.contour import rectangle
+from panelcad.geometry.point import Point
 
 Triple = tuple[float, float, float]
 
@@ -115,7 +128,15 @@ def _node(node: Node, layer: str, lighting: Lighting) -> Node:
         return _path(node, layer, lighting)
     if isinstance(node, Text):
         return replace(node, colour=in_light(node.colour, layer, lighting))
-    return node
+    return _picture(node, lighting)
+
+
+def _picture(picture: Picture, lighting: Lighting) -> Group:
+    """A picture cannot be drawn in other colours: a dark veil lies over it."""
+    x1, y1, x2, y2 = picture.bounds
+    over = rectangle(Point((x1 + x2) / 2, (y1 + y2) / 2), picture.width, picture.height)
+    dark = 1.0 - sum(_ambient(lighting)) / 3
+    return Group((picture, Path((over,), Colour(0, 0, 0, round(255 * dark)))))
 
 
 _KEPT: Final = 20_000

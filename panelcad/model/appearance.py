@@ -9,6 +9,7 @@ from typing import Annotated
 from pydantic import Field
 
 from panelcad.model.base import Record
+from panelcad.model.photograph import Photograph
 
 HexColour = Annotated[str, Field(pattern=r"^#[0-9a-f]{6}$")]
 
@@ -54,3 +55,5 @@ class Appearance(Record):
     trim: Trim = Trim.RUBBER
     shield: Shield = Shield.PADDED
     yokes: Yokes = Yokes.OUTLINE
+    photograph: Photograph | None = None
+    """Takes the place of the finish on its plate."""

@@ -213,3 +213,58 @@ def test_flight_is_typed_and_nonsense_is_refused(window):
     assert "a number" in problem
     assert not could_be_set
     assert window.bench.document.project.flight.altitude == 7350.0
+
+
+@pytest.fixture
+def photo_file(tmp_path):
+    from PySide6.QtGui import QColor, QImage
+
+    image = QImage(800, 500, QImage.Format.Format_RGB32)
+    image.fill(QColor("#7a5533"))
+    path = tmp_path / "panel früher.png"
+    assert image.save(str(path))
+    return path
+
+
+def test_a_photograph_is_set_straight_and_taken_away(window, photo_file):
+    from PySide6.QtCore import QTimer
+    from PySide6.QtWidgets import QApplication
+
+    from panelcad.desktop.dialogs.photograph import set_straight
+    from panelcad.desktop.photo_board import PhotoBoard
+
+    before = window.bench.document.project
+
+    def use() -> None:
+        dialog = QApplication.activeModalWidget()
+        board = dialog.findChild(PhotoBoard)
+        at = board.to_widget(board.markers[0]).toPoint()
+        QTest.mousePress(board, Qt.MouseButton.LeftButton, pos=at)
+        QTest.mouseMove(board, at + QPoint(-10, 5))
+        QTest.mouseRelease(board, Qt.MouseButton.LeftButton, pos=at + QPoint(-10, 5))
+        QTest.keyClick(board, Qt.Key.Key_2)
+        QTest.keyClick(board, Qt.Key.Key_Right)
+        dialog.accept()
+
+    QTimer.singleShot(50, use)
+    set_straight(window.parts, photo_file, window)
+    photo = window.bench.document.option.appearance.photograph
+
+    assert photo.name == "panel früher.png"
+    assert photo.width > 600
+    _run(window, "view.no-photograph")
+    assert window.bench.document.option.appearance.photograph is None
+    window.bench.document.undo()
+    window.bench.document.undo()
+    assert window.bench.document.project is before
+
+
+def test_what_is_no_photograph_gets_a_sentence(window, tmp_path, monkeypatch):
+    from panelcad.desktop.dialogs.photograph import set_straight
+
+    (tmp_path / "x.png").write_bytes(b"nothing")
+    said = []
+    monkeypatch.setattr(window.parts.asking, "tell", lambda *words: said.append(words))
+    set_straight(window.parts, tmp_path / "x.png", window)
+
+    assert "a PNG or JPEG is expected" in said[0][1]

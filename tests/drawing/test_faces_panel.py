@@ -1,8 +1,11 @@
 """The whole panel: sheets, overlays, holes, lettering, trim, what stands in front."""
 
+import base64
+
 import pytest
 
 from panelcad.drawing.appearance import Look, appearance_view
+from panelcad.drawing.appearance_light import DAY, NIGHT
 from panelcad.drawing.appearance_panel import panel_view
 from panelcad.drawing.display import Colour, Group, Path, Picture, Text, walk
 from panelcad.drawing.extent import extent
@@ -13,6 +16,7 @@ from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.appearance import Appearance, Finish, Shield, Trim, Yokes
 from panelcad.model.layout import layout
+from panelcad.model.photograph import Photograph
 from panelcad.model.plate import Engraving
 from panelcad.model.shape import Circle, Rectangle
 from panelcad.model.surroundings import MovingPart, Surroundings, Volume
@@ -94,15 +98,35 @@ def test_finish_stays_on_the_sheet_and_is_light_to_paint(kind):
     assert len(surface.nodes) <= 4
 
 
-def test_a_photograph_lies_in_the_sheet_under_the_items():
-    photo = Picture(b"\x89PNG", Point(-300.0, -150.0), 600.0, 300.0)
+def _photo(plate="main"):
+    content = base64.b64encode(b"\x89PNG and more").decode()
+    return Photograph(plate=plate, name="panel.png", content=content, x=-300.0, y=-150.0, width=600.0, height=300.0)
+
+
+def _with_photo(lighting, plate="main"):
     project = builders.project(
         builders.sheet(), items=(builders.item("one", 0.0, 0.0, ALTIMETER.name),), cutouts=(ALTIMETER,)
     )
-    view = _view(project, Look(appearance=PLAIN, photograph=photo))
-    nodes = list(walk(view))
+    return list(walk(_view(project, Look(lighting, appearance=PLAIN.revised(photograph=_photo(plate))))))
 
-    assert nodes.index(photo) < next(i for i, n in enumerate(nodes) if isinstance(n, Group) and n.owner == "one")
+
+def test_a_photograph_lies_on_the_sheet_under_the_items():
+    nodes = _with_photo(DAY)
+    picture = next(n for n in nodes if isinstance(n, Picture))
+
+    assert picture.bounds == (-300.0, -150.0, 300.0, 150.0)
+    assert nodes.index(picture) < next(i for i, n in enumerate(nodes) if isinstance(n, Group) and n.owner == "one")
+
+
+def test_a_photograph_of_another_plate_stays_away():
+    assert not any(isinstance(n, Picture) for n in _with_photo(DAY, "pedestal"))
+
+
+def test_a_photograph_is_darkened_at_night():
+    nodes = _with_photo(NIGHT)
+    after = nodes[next(i for i, n in enumerate(nodes) if isinstance(n, Picture)) + 1]
+
+    assert after.fill.opacity > 120
 
 
 @pytest.mark.parametrize("trim", [Trim.RUBBER, Trim.BRIGHT])

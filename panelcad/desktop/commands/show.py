@@ -43,6 +43,22 @@ def _flight_shown(parts: Parts) -> None:
     flight_shown(parts.bench, parts.window)
 
 
+def _photograph(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.photograph import plate_photograph  # noqa: PLC0415
+
+    plate_photograph(parts)
+
+
+def _take_photograph_away(parts: Parts) -> None:
+    from panelcad.desktop.dialogs.photograph import take_away  # noqa: PLC0415
+
+    take_away(parts)
+
+
+def _has_photograph(parts: Parts) -> bool:
+    return has_panel(parts) and parts.bench.document.option.appearance.photograph is not None
+
+
 def _write_preview(parts: Parts) -> None:
     from panelcad.desktop.dialogs.release import Progress  # noqa: PLC0415 - the writers load when they are needed
     from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415
@@ -113,5 +129,24 @@ LOOK_ACTIONS: Final = (
         None,
         has_panel,
         hint="Heading, altitude, airspeed and frequencies, the same on every instrument",
+    ),
+    Action(
+        "view.photograph",
+        "P&hotograph of the panel…",
+        "&View",
+        4,
+        _photograph,
+        None,
+        has_panel,
+        hint="Lay a photograph on the sheet, set straight and to scale by four places you have measured",
+    ),
+    Action(
+        "view.no-photograph",
+        "Ta&ke the photograph away",
+        "&View",
+        4,
+        _take_photograph_away,
+        None,
+        _has_photograph,
     ),
 )
