@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from PySide6.QtGui import QImageReader
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QSizePolicy, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.desktop.photo_board import PhotoBoard
@@ -42,14 +42,15 @@ def set_straight(parts: Parts, file: Path, parent: QWidget) -> None:
     dialog = EditDialog(bench, "Photograph of the panel", "&Set", parent)
     board = PhotoBoard(image)
     dialog.form.words(
-        "Put each marker on a place you have measured, such as a corner of the sheet or the middle of a screw, and type "
-        "where that place is. Four places far apart give the best fit."
+        "Put each marker on a place you have measured, such as a corner of the sheet or the middle of a screw, and type"
+        " where that place is. Four places far apart give the best fit."
     )
     dialog.form.add(board)
+    dialog.form.column.setStretchFactor(board, 1)
+    dialog.form.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+    dialog.resize(960, 760)
     fields = _fields(dialog, plate.outline.bounds)
-    dialog.form.words(
-        "What stands before or behind the sheet is displaced a little; dimensions are not taken from it.", "faint"
-    )
+    dialog.form.words("What stands before or behind the sheet is displaced a little: measure nothing from it.", "faint")
     board.moved.connect(dialog.preview)
 
     def changed() -> Project:
