@@ -4,11 +4,13 @@ Each axis is settled on its own: the nearest line within reach wins; between lin
 more (a centre before an edge, an edge before an equal gap, everything before the grid).
 """
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum
+from functools import cached_property
 from itertools import pairwise
-from typing import Final
+from typing import Final, NamedTuple
 
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
@@ -81,6 +83,14 @@ class Snap:
         return "; ".join(caught.label for caught in (self.x, self.y) if caught is not None)
 
 
+class _Mark(NamedTuple):
+    """Where a centre or an edge of another thing is along an axis."""
+
+    at: float
+    other: Standing
+    side: int = 0
+
+
 @dataclass(frozen=True)
 class Field:
     """Everything a thing can be caught by: the others, the panel's lines, and the grid's step (0 for none)."""
@@ -88,6 +98,32 @@ class Field:
     others: tuple[Standing, ...] = ()
     lines: tuple[AxisLine, ...] = ()
     grid: float = 0.0
+
+    @cached_property
+    def _centres(self) -> tuple[list[_Mark], ...]:
+        """Along each axis in rising order, so that a step of a drag looks only at what is near."""
+        return tuple(_rising(_Mark(one.centre[i], one) for one in self.others) for i in (0, 1))
+
+    @cached_property
+    def _edges(self) -> tuple[list[_Mark], ...]:
+        return tuple(
+            _rising(_Mark(one.box[i + 2 * side], one, side) for one in self.others for side in (0, 1)) for i in (0, 1)
+        )
+
+    def centres_near(self, axis: Axis, at: float, reach: float) -> list[_Mark]:
+        return _near(self._centres[axis.value], at, reach)
+
+    def edges_near(self, axis: Axis, at: float, reach: float) -> list[_Mark]:
+        return _near(self._edges[axis.value], at, reach)
+
+
+def _rising(marks: Iterable[_Mark]) -> list[_Mark]:
+    return sorted(marks, key=lambda mark: mark.at)
+
+
+def _near(marks: list[_Mark], at: float, reach: float) -> list[_Mark]:
+    first = bisect_left(marks, at - reach, key=lambda mark: mark.at)
+    return marks[first : bisect_right(marks, at + reach, key=lambda mark: mark.at)]
 
 
 def snap(moving: Standing, dx: float, dy: float, field: Field, reach: float) -> Snap:
@@ -123,35 +159,31 @@ def _away(moving: Standing, other: Standing | None) -> float:
 
 def _candidates(moving: Standing, axis: Axis, field: Field, reach: float) -> Iterator[Caught]:
     """Everything within reach. Words are only made for what is near: this runs at every step of a drag."""
-    along, centre = axis.value, moving.centre[axis.value]
+    centre = moving.centre[axis.value]
     for line in field.lines:
         if line.axis is axis and abs(line.at - centre) <= reach:
             yield Caught(line.at - centre, line.at, Rank.AXIS, line.label)
-    for other in field.others:
-        at = other.centre[along]
-        if abs(at - centre) <= reach:
-            yield Caught(at - centre, at, Rank.CENTRE, f"centre of {other.name}", other)
-        yield from _edges(moving, other, axis, reach)
+    for mark in field.centres_near(axis, centre, reach):
+        yield Caught(mark.at - centre, mark.at, Rank.CENTRE, f"centre of {mark.other.name}", mark.other)
+    for mine in moving.span(axis):
+        for mark in field.edges_near(axis, mine, reach):
+            label = f"{_EDGE_WORDS[axis][mark.side]} of {mark.other.name}"
+            yield Caught(mark.at - mine, mark.at, Rank.EDGE, label, mark.other)
     yield from (caught for caught in _gaps(moving, axis, field.others) if abs(caught.shift) <= reach)
 
 
 _EDGE_WORDS: Final = {Axis.X: ("left edge", "right edge"), Axis.Y: ("lower edge", "upper edge")}
 
 
-def _edges(moving: Standing, other: Standing, axis: Axis, reach: float) -> Iterator[Caught]:
-    """Edge to the same edge, and edge against the facing one."""
-    low, high = axis.value, axis.value + 2
-    for mine in (moving.box[low], moving.box[high]):
-        for side in (low, high):
-            theirs = other.box[side]
-            if abs(theirs - mine) <= reach:
-                label = f"{_EDGE_WORDS[axis][side > 1]} of {other.name}"
-                yield Caught(theirs - mine, theirs, Rank.EDGE, label, other)
-
-
 def _gaps(moving: Standing, axis: Axis, others: tuple[Standing, ...]) -> Iterator[Caught]:
-    """Between two neighbours of a row with equal gaps, or beyond the last one with the gap the row has."""
-    row = sorted((o for o in others if _beside(moving, o, axis)), key=lambda o: o.span(axis))
+    """Between two neighbours of its row with equal gaps, or beyond the last one with the gap the row has.
+
+    In one row stand things whose spans across the axis overlap.
+    """
+    low_across, high_across = 1 - axis.value, 3 - axis.value
+    bottom, top = moving.box[low_across], moving.box[high_across]
+    beside = [one for one in others if one.box[low_across] < top and bottom < one.box[high_across]]
+    row = sorted(beside, key=lambda one: one.box[axis.value])
     low, high = moving.span(axis)
     for left, right in pairwise(row):
         gap = right.span(axis)[0] - left.span(axis)[1]
@@ -168,13 +200,6 @@ def _beyond(moving: Standing, axis: Axis, left: Standing, right: Standing, gap: 
     after, before = right.span(axis)[1] + gap, left.span(axis)[0] - gap
     yield Caught(after - low, after, Rank.GAP, f"same gap as left of {right.name}", right)
     yield Caught(before - high, before, Rank.GAP, f"same gap as right of {left.name}", left)
-
-
-def _beside(moving: Standing, other: Standing, axis: Axis) -> bool:
-    """Whether both stand in one row along `axis`: their spans across it overlap."""
-    across = Axis.Y if axis is Axis.X else Axis.X
-    (a, b), (c, d) = moving.span(across), other.span(across)
-    return a < d and c < b
 
 
 def _to_grid(moving: Standing, axis: Axis, step: float, reach: float) -> Caught | None:

@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import replace
 
 from panelcad.editing.lookup import together
-from panelcad.editing.places import places, stand
+from panelcad.editing.places import places, places_among, stand
 from panelcad.editing.refusal import edit
 from panelcad.errors import UnknownName
 from panelcad.geometry.placement import Placement
@@ -41,8 +41,8 @@ def move_each(project: Project, option_id: str, shifts: Mapping[str, tuple[float
 
 def standing(project: Project, option: Option, ids: Collection[str]) -> dict[str, Placement]:
     """Where these things stand. Raises `UnknownName` for what has no place."""
-    known = places(project, option)
+    known = places_among(project, option, frozenset(ids))
     for one in ids:
         if one not in known:
-            raise UnknownName("placed part", one, tuple(known))
+            raise UnknownName("placed part", one, tuple(places(project, option)))
     return {one: known[one] for one in ids}

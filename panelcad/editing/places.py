@@ -17,6 +17,12 @@ def places(project: Project, option: Option) -> dict[str, Placement]:
     return {thing.id: place_of(thing) for thing in all_things(project, option) if _is_placed(thing)}
 
 
+def places_among(project: Project, option: Option, ids: frozenset[str]) -> dict[str, Placement]:
+    """Where these of all things stand; what has no place is left out."""
+    wanted = (thing for thing in all_things(project, option) if thing.id in ids)
+    return {thing.id: place_of(thing) for thing in wanted if _is_placed(thing)}
+
+
 def stand(project: Project, option_id: str, where: Mapping[str, Placement]) -> Project:
     """The project with these things standing there. Raises `EditRefused` where one of them cannot move."""
     refuse_fixed(project, project.option(option_id), where)

@@ -3,6 +3,7 @@
 It knows owners (ids), contours and colours; nothing of projects, files or rules.
 """
 
+from collections import defaultdict
 from collections.abc import Collection, Iterable, Iterator
 from typing import Final
 
@@ -30,6 +31,7 @@ class PanelScene(QGraphicsScene):
         self._shift = (frozenset[str](), 0.0, 0.0)
         self._hidden: frozenset[str] = frozenset()
         self._ghost: list[GroupItem] = []
+        self._by_owner: defaultdict[str, list[GroupItem]] = defaultdict(list)
         self.mm_per_pixel = 1.0
         self.overlay = Overlay(self, theme)
         self._selected: frozenset[str] = frozenset()
@@ -43,6 +45,9 @@ class PanelScene(QGraphicsScene):
             self.removeItem(self._items.pop(key))
         for depth, (key, group) in enumerate(wanted.items()):
             self._put(key, group).setZValue(depth)
+        self._by_owner = defaultdict(list)
+        for item in self._items.values():
+            self._by_owner[item.owner].append(item)
         self._fit_scene()
         self._highlight()
 
@@ -116,15 +121,17 @@ class PanelScene(QGraphicsScene):
         if self._shift[0] != frozenset(owners):
             self._unshift()
         self._shift = (frozenset(owners), dx, dy)
-        for item in self.groups:
-            if item.owner in owners:
-                item.setPos(QPointF(dx, dy))
+        for item in self._of(owners):
+            item.setPos(QPointF(dx, dy))
         self.overlay.shift_highlights(owners, dx, dy)
 
+    def _of(self, owners: Collection[str]) -> Iterator[GroupItem]:
+        for owner in owners:
+            yield from self._by_owner.get(owner, ())
+
     def _unshift(self) -> None:
-        for item in self.groups:
-            if item.owner in self._shift[0]:
-                item.setPos(QPointF(0.0, 0.0))
+        for item in self._of(self._shift[0]):
+            item.setPos(QPointF(0.0, 0.0))
         self._shift = (frozenset(), 0.0, 0.0)
 
     def unshift(self) -> None:
@@ -171,8 +178,8 @@ class PanelScene(QGraphicsScene):
     def area(self, owner: str) -> QPainterPath:
         """What an owner covers, in mm."""
         path = QPainterPath()
-        for item in self.groups:
-            if item.owner == owner and item.isVisible():
+        for item in self._of((owner,)):
+            if item.isVisible():
                 path.addPath(item.outline)
         return path
 
