@@ -8,6 +8,7 @@ from pydantic import Field, model_validator
 from panelcad.model.base import Id, Name, Record, Text
 from panelcad.model.function import Function
 from panelcad.model.planning import Fact, FlightKind
+from panelcad.model.quantity import Mass
 from panelcad.model.source import Source
 
 
@@ -27,6 +28,8 @@ class Substitute(Record):
     beside: tuple[Function, ...] = ()
     own_power: bool = False
     """True where the sources must not hang on one source of power."""
+    most_mass: Mass | None = None
+    """Only for aircraft of at most this greatest weight; an aircraft whose weight is not stated is taken as lighter."""
     source: Source
 
 

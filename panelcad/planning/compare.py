@@ -114,6 +114,7 @@ _FIGURES: tuple[tuple[Topic, str, Callable[[Judgement], str]], ...] = (
     (Topic.ELECTRICAL, "Heaviest continuous load", figures.worst_load),
     (Topic.ELECTRICAL, "Share of the alternator", figures.alternator_share),
     (Topic.ELECTRICAL, "Battery alone lasts", figures.battery),
+    (Topic.ELECTRICAL, "Heat behind the panel", figures.heat),
     (Topic.WEIGHT, "Change of empty weight", figures.weight_difference),
     (Topic.WEIGHT, "New empty weight", figures.new_weight),
     (Topic.WEIGHT, "New CG", figures.new_cg),

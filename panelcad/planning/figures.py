@@ -5,6 +5,7 @@ from typing import Final
 
 from panelcad.model.planning import LineKind
 from panelcad.model.project import AS_FOUND
+from panelcad.planning.cooling import RISE, airflow, panel_heat
 from panelcad.planning.cost import Cost
 from panelcad.planning.judge import Judgement
 from panelcad.planning.redundancy import missing_minimums
@@ -77,6 +78,15 @@ def alternator_share(judgement: Judgement) -> str:
     if found is None or found.share is None:
         return UNKNOWN
     return f"{'at least ' if found.unknown else ''}{found.share:.0%} of {found.rating:g} A"
+
+
+def heat(judgement: Judgement) -> str:
+    """The heat of what sits on and behind the panel, and the air that carries it away."""
+    found = panel_heat(judgement.equipment)
+    if found is None:
+        return UNKNOWN
+    more = " at least" if found.unknown else ""
+    return f"{more} {found.watts:.0f} W, {airflow(found.watts, RISE):.0f} cfm for {RISE:g} °C".strip()
 
 
 def battery(judgement: Judgement) -> str:

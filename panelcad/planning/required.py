@@ -141,7 +141,7 @@ def _serves(fitted: Fitted, per: Per) -> int:
 
 
 def _by_substitute(substitute: Substitute | None, equipment: Equipment) -> tuple[tuple[str, ...], str]:
-    if substitute is None:
+    if substitute is None or _is_too_heavy(substitute, equipment):
         return (), ""
     have = working(equipment).all_functions | aircraft_functions(equipment)
     groups = source_groups(equipment, (substitute.function,))
@@ -151,3 +151,9 @@ def _by_substitute(substitute: Substitute | None, equipment: Equipment) -> tuple
     if substitute.own_power and hang_on_one_source(sources, equipment):
         return (), ""
     return tuple(fitted.id for fitted in sources), f"by substitute: {substitute.source}"
+
+
+def _is_too_heavy(substitute: Substitute, equipment: Equipment) -> bool:
+    sheet = equipment.project.planning.weight
+    mass = sheet.most_mass if sheet else None
+    return mass is not None and substitute.most_mass is not None and mass > substitute.most_mass

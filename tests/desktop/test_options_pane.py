@@ -74,6 +74,13 @@ def test_a_cell_leads_to_its_option_its_reasons_and_the_item(pane, equipped) -> 
     assert equipped.bench.selection.ids == ("remote",)
 
 
+def test_what_cannot_be_compared_is_said_in_one_sentence(pane, equipped, qtbot) -> None:
+    project = equipped.bench.document.project
+    planning = project.planning.revised(flight="day VFR", requirements=("mars-part-1",))
+    equipped.bench.document.apply("Change the lists", project.revised(planning=planning))
+    qtbot.waitUntil(lambda: "no list of required equipment 'mars-part-1'" in pane.told.text(), timeout=30_000)
+
+
 def test_charts_show_the_option_on_the_canvas(pane, equipped) -> None:
     equipped.bench.document.look_at("bad")
     assert pane.charts["load"].chart.title.startswith("Bad")

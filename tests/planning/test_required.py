@@ -122,6 +122,15 @@ def test_a_second_attitude_indicator_may_replace_the_turn_indicator(
     assert missing(equipment) == expected
 
 
+@pytest.mark.parametrize(("pounds", "expected"), [("12500 lb", set()), ("12501 lb", {"rate-of-turn"})])
+def test_the_substitute_is_for_airplanes_below_12500_pounds(pounds: str, expected: set[str]) -> None:
+    """AC 91-75 paragraph 6."""
+    second = kit.unit("second", provides=("attitude",))
+    weight = {"datum": "firewall", "most_mass": pounds}
+    equipment = single(*INSTRUMENTS, second, SLIP, flight="day IFR", electrical=ALTERNATOR, weight=weight)
+    assert missing(equipment) == expected
+
+
 def test_the_substitute_is_noted_with_its_source() -> None:
     second = kit.unit("second", provides=("attitude",))
     equipment = single(*INSTRUMENTS, second, SLIP, flight="day IFR", electrical=ALTERNATOR)
