@@ -13,6 +13,7 @@ from panelcad.intake.dxf_chains import Piece
 _NO_SHAPE: Final = frozenset(
     {"DIMENSION", "HATCH", "IMAGE", "LEADER", "MULTILEADER", "VIEWPORT", "WIPEOUT", "ATTDEF", "ATTRIB", "ACAD_TABLE"}
 )
+MOST_ENTITIES: Final = 60_000
 _DEEPEST: Final = 8
 """Blocks in blocks beyond this depth are told as unreadable: no honest drawing nests so deep."""
 
@@ -26,18 +27,30 @@ class Gathered:
     points: list[tuple[str, Point]] = field(default_factory=list)
     texts: list[str] = field(default_factory=list)
     unreadable: list[tuple[str, str]] = field(default_factory=list)
+    count: int = 0
 
 
 def gather(entity: Any, found: Gathered, depth: int = 0) -> None:
-    """Sort one entity into what was found; inserted blocks are taken apart."""
+    """Sort one entity into what was found; inserted blocks are taken apart.
+
+    Raises ValueError for more entities than any panel has: blocks of blocks may multiply without end.
+    """
     kind = entity.dxftype()
-    if kind == "INSERT" and depth < _DEEPEST:
+    found.count += 1
+    if found.count > MOST_ENTITIES:
+        raise ValueError(f"it holds more than {MOST_ENTITIES:,} entities")
+    if kind == "INSERT" and depth < _DEEPEST and entity.mcount == 1:
         for part in entity.virtual_entities():
             gather(part, found, depth + 1)
     elif kind in _READERS:
         _READERS[kind](_upright(entity), found)
     elif kind not in _NO_SHAPE:
-        found.unreadable.append((kind, entity.dxf.layer))
+        found.unreadable.append((kind, layer_of(entity)))
+
+
+def layer_of(entity: Any) -> str:
+    """The entity's layer; '0' for a kind that ezdxf does not know, whose layer it does not read."""
+    return str(entity.dxf.get("layer", "0")) if entity.dxf.is_supported("layer") else "0"
 
 
 def _upright(entity: Any) -> Any:

@@ -16,7 +16,7 @@ from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import FULL_TURN, Arc
 from panelcad.geometry.track import Track
 from panelcad.intake.dxf_chains import Piece, chained
-from panelcad.intake.dxf_entities import Gathered, gather
+from panelcad.intake.dxf_entities import Gathered, gather, layer_of
 from panelcad.intake.dxf_unit import other_unit, stated_unit
 from panelcad.units import LARGEST_LENGTH, LengthUnit
 
@@ -123,7 +123,7 @@ def _gathered(file: Path, drawing: "Drawing") -> Gathered:
         try:
             gather(entity, found)
         except Exception as error:  # noqa: BLE001 - as above
-            place = f"{entity.dxftype()} {entity.dxf.get('handle', '')} on layer {entity.dxf.get('layer', '0')}"
+            place = f"{entity.dxftype()} on layer {layer_of(entity)}"
             raise UnusableInput(
                 str(file), place, f"it is damaged ({error or type(error).__name__})", EXPECTED
             ) from None

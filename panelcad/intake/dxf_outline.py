@@ -92,7 +92,7 @@ def _refuse_open(drawing: DxfFile, layer: str | None) -> None:
 def _refuse_curves(drawing: DxfFile, layer: str | None) -> None:
     for kind, where in drawing.unreadable:
         if _is_asked_for(where, layer):
-            raise UnusableInput(drawing.source, f"layer {where}", f"it holds a {kind}", CLOSED)
+            raise UnusableInput(drawing.source, f"layer {where}", f"it holds an entity of kind {kind}", CLOSED)
 
 
 def _known_layers(drawing: DxfFile) -> str:

@@ -104,7 +104,7 @@ def test_curves_that_are_neither_line_nor_arc_are_refused(tmp_path):
     document, space = drawing()
     space.add_open_spline([(0, 0), (1, 2), (3, 3), (4, 0)], dxfattribs={"layer": "EDGE"})
 
-    with pytest.raises(UnusableInput, match="layer EDGE: it holds a SPLINE; expected closed contours of lines"):
+    with pytest.raises(UnusableInput, match="layer EDGE: it holds an entity of kind SPLINE; expected closed"):
         read_contours(saved(document, tmp_path))
 
 
@@ -170,6 +170,16 @@ def test_what_is_no_dxf_is_refused_in_one_sentence(tmp_path, content):
         read_contours(file, LengthUnit.MM)
 
 
+def test_an_entity_of_no_known_kind_is_named(tmp_path):
+    document, space = drawing()
+    space.add_lwpolyline(CORNERS, close=True)
+    file = saved(document, tmp_path)
+    file.write_bytes(file.read_bytes().replace(b"LWPOLYLINE", b"XWPOLYLINE"))
+
+    with pytest.raises(UnusableInput, match="of kind XWPOLYLINE"):
+        read_contours(file)
+
+
 def test_a_missing_file_is_named(tmp_path):
     with pytest.raises(UnusableInput, match="cannot be read"):
         read_contours(tmp_path / "none.dxf")
@@ -182,7 +192,7 @@ def test_a_damaged_file_is_read_or_refused_but_never_crashes(tmp_path, plan, noi
     export_dxf(plan, plan.option("new"), "main", file)
     whole = file.read_bytes()
     at = int(len(whole) * share)
-    for content in (whole[:at], whole[:at] + noise + whole[at + len(noise) :]):
+    for content in (whole[:at], whole[:at] + noise + whole[at + len(noise) :], whole[:at] + noise + whole[at:]):
         file.write_bytes(content)
         with contextlib.suppress(UnusableInput):
             read_contours(file)
@@ -206,3 +216,26 @@ def test_the_layers_left_out_are_those_that_are_not_cut():
     ours = {layer.value for layer in Layer if layer not in CUT_THROUGH | IN_THE_METAL}
 
     assert ours == NOT_CUT - {"DEFPOINTS"}
+
+
+def test_blocks_that_multiply_without_end_are_refused(tmp_path):
+    """Ten levels of ten blocks each would be ten thousand million circles."""
+    document, space = drawing()
+    document.blocks.new("L0").add_circle((0, 0), 1)
+    for level in range(1, 8):
+        block = document.blocks.new(f"L{level}")
+        for i in range(10):
+            block.add_blockref(f"L{level - 1}", (i, level))
+    space.add_blockref("L7", (0, 0))
+
+    with pytest.raises(UnusableInput, match="more than 60,000 entities"):
+        read_contours(saved(document, tmp_path))
+
+
+def test_an_array_of_blocks_is_refused_by_name(tmp_path):
+    document, space = drawing()
+    document.blocks.new("HOLE").add_circle((0, 0), 1)
+    space.add_blockref("HOLE", (0, 0), dxfattribs={"row_count": 1000, "row_spacing": 5})
+
+    with pytest.raises(UnusableInput, match="of kind INSERT"):
+        read_contours(saved(document, tmp_path))
