@@ -71,6 +71,7 @@ def boxes(project: Project, option: Option) -> dict[str, Box]:
     found: dict[str, Box] = {}
     for plate in layout(project, option).plates:
         found |= _on_plate(plate)
+    found |= {note.id: Box(note.x, note.y, note.x, note.y) for note in option.drawing_notes}
     for thing in standing_around(project.surroundings):
         shape = thing.shape if isinstance(thing, DepthLimit) else thing.volume.shape
         found[thing.id] = _box(place_of(thing).contour(shape.contour()))

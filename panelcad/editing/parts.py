@@ -4,16 +4,18 @@ from collections.abc import Callable
 from typing import Any, Final, TypeVar
 
 from panelcad.model.base import Record
+from panelcad.model.markup import DrawingNote
 from panelcad.model.plate import AttachScrew, Cut, Engraving, Plate
 from panelcad.model.project import Item, Option, Project
 from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle, Surroundings
 
 PlatePart = Cut | AttachScrew | Engraving
 Standing = Obstacle | DepthLimit | MovingPart | KeepOut
-Thing = Item | PlatePart | Standing
+Thing = Item | PlatePart | Standing | DrawingNote
 Holder = TypeVar("Holder", bound=Record)
 Change = Callable[[tuple[Any, ...]], tuple[Any, ...]]
 
+OPTION_PARTS: Final = ("items", "drawing_notes")
 PLATE_PARTS: Final = ("cuts", "attach_screws", "engravings")
 AROUND: Final = ("obstacles", "depth_limits", "moving_parts", "keep_outs")
 
@@ -27,9 +29,9 @@ def standing_around(around: Surroundings) -> tuple[Standing, ...]:
 
 
 def all_things(project: Project, option: Option) -> tuple[Thing, ...]:
-    """Every item, then each plate's parts, then what stands around the panel."""
+    """Every item, then each plate's parts, then notes, then what stands around the panel."""
     on_plates = (part for plate in option.plates for part in plate_parts(plate))
-    return (*option.items, *on_plates, *standing_around(project.surroundings))
+    return (*option.items, *on_plates, *option.drawing_notes, *standing_around(project.surroundings))
 
 
 def with_parts(holder: Holder, collections: tuple[str, ...], change: Change) -> Holder:
@@ -43,9 +45,11 @@ def with_parts(holder: Holder, collections: tuple[str, ...], change: Change) -> 
 def with_things(project: Project, option_id: str, change: Change) -> Project:
     """The project with every collection of an option and its surroundings changed; what stays the same is shared."""
     option = project.option(option_id)
-    items = change(option.items)
     plates = tuple(with_parts(plate, PLATE_PARTS, change) for plate in option.plates)
+    changed = with_parts(option, OPTION_PARTS, change)
+    if any(new is not old for new, old in zip(plates, option.plates, strict=True)):
+        changed = changed.revised(plates=plates)
+    if changed is not option:
+        project = project.with_option(changed)
     around = with_parts(project.surroundings, AROUND, change)
-    if items is not option.items or any(new is not old for new, old in zip(plates, option.plates, strict=True)):
-        project = project.with_option(option.revised(items=items, plates=plates))
     return project if around is project.surroundings else project.revised(surroundings=around)

@@ -7,6 +7,7 @@ from typing import Any
 from panelcad.editing.fixed import refuse_fixed
 from panelcad.editing.parts import Thing, all_things, with_things
 from panelcad.geometry.placement import Placement
+from panelcad.model.markup import DrawingNote
 from panelcad.model.plate import AttachScrew, Cut, Engraving
 from panelcad.model.project import Item, Option, Project
 from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle
@@ -52,7 +53,7 @@ def _(thing: Cut) -> Placement:
 
 
 @place_of.register
-def _(thing: AttachScrew) -> Placement:
+def _(thing: AttachScrew | DrawingNote) -> Placement:
     return Placement(thing.x, thing.y)
 
 
@@ -78,7 +79,7 @@ def _(thing: Cut, place: Placement) -> Thing:
 
 
 @stood.register
-def _(thing: AttachScrew, place: Placement) -> Thing:
+def _(thing: AttachScrew | DrawingNote, place: Placement) -> Thing:
     return thing.revised(x=place.x, y=place.y)
 
 

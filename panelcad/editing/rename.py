@@ -5,6 +5,7 @@ from typing import Any
 from panelcad.editing.parts import all_things, with_things
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
+from panelcad.model.markup import DrawingNote
 from panelcad.model.plate import AttachScrew, Engraving
 from panelcad.model.project import Option, Project
 
@@ -39,7 +40,7 @@ def _refuse_nameless(project: Project, option: Option, part_id: str) -> None:
     known = {thing.id: thing for thing in all_things(project, option)}
     if part_id not in known:
         raise UnknownName("part", part_id, tuple(known))
-    if isinstance(known[part_id], AttachScrew | Engraving):
+    if isinstance(known[part_id], AttachScrew | Engraving | DrawingNote):
         raise EditRefused(f"'{part_id}' bears no name; change its lettering or its hole instead.")
 
 

@@ -27,6 +27,13 @@ def test_a_dimension_follows_its_item() -> None:
     assert value(move_by(marked(), "new", ["hole"], 2.5, 0.0)) == 12.5
 
 
+def test_a_note_is_moved_and_what_it_points_at_stays() -> None:
+    moved = move_by(marked(), "new", ["note"], 5.0, -5.0).option("new")
+    assert (moved.drawing_notes[0].x, moved.drawing_notes[0].y) == (55.0, 45.0)
+    assert moved.drawing_notes[0].to == Hook(part="hole")
+    assert moved.items == marked().option("new").items
+
+
 def test_marks_are_revised_and_taken_away() -> None:
     project = revise_mark(marked(), "new", "note", text="Keep them")
     project = revise_mark(project, "new", "dimension-1", along=Along.UP)

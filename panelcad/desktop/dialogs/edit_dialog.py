@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBo
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
+from panelcad.editing.refusal import edit
 from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
 from panelcad.units import LengthUnit, format_exact, parse_length
@@ -65,7 +66,7 @@ class EditDialog(QDialog):
 
     def ask(self, change: Callable[[], Outcome]) -> bool:
         """Let the person fill it in; whether the change was made. What was made is selected then."""
-        self._change = change
+        self._change = edit(change)
         self.preview()
         return self.exec() == QDialog.DialogCode.Accepted
 

@@ -4,12 +4,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QScrollArea
 
 from panelcad.desktop.panes.many_things import ManyThings
+from panelcad.desktop.panes.one_mark import OneMark
 from panelcad.desktop.panes.one_thing import OneThing
 from panelcad.desktop.panes.whole_panel import WholePanel
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.project import Project
 
-Sheet = OneThing | ManyThings | WholePanel
+Sheet = OneThing | OneMark | ManyThings | WholePanel
 
 
 class PropertiesPane(QScrollArea):
@@ -44,7 +45,11 @@ class PropertiesPane(QScrollArea):
             self.sheet.refresh(document.project)
 
     def _made(self) -> Sheet:
+        option = self._bench.document.option
+        drawn = {mark.id for mark in option.dimensions} | {mark.id for mark in option.drawing_notes}
         if len(self._bench.selection) == 1:
+            if self._bench.selection.current in drawn:
+                return OneMark(self._bench, self._bench.selection.current)
             return OneThing(self._bench, self._bench.selection.current)
         return ManyThings(self._bench) if self._bench.selection.ids else WholePanel(self._bench)
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.dimension import DimensionTool
 from panelcad.desktop.tools.draw_box import DRAWINGS
 from panelcad.desktop.tools.eye import EyeTool
 from panelcad.desktop.tools.measure import MeasureTool
@@ -12,6 +13,7 @@ from panelcad.desktop.tools.outline import OutlineTool
 from panelcad.desktop.tools.pan import PanTool
 from panelcad.desktop.tools.section import SectionTool
 from panelcad.desktop.tools.select import SelectTool
+from panelcad.desktop.tools.words import WORDINGS
 from panelcad.desktop.workbench import Workbench
 
 
@@ -33,6 +35,8 @@ TOOLS: Final = (
     ToolKind("select", "&Select and move", "select", "V", "Pick, box and move things", SelectTool),
     ToolKind("eye", "&Eye point", "eye", "E", "Move the pilot's eye and see the panel from there", EyeTool),
     ToolKind("outline", "&Outline", "outline", "O", "Shape the plate: corners, bows, rounded corners", OutlineTool),
+    ToolKind("dimension", "&Dimension", "", "D", "A distance that stays on the drawing", DimensionTool, on_bar=False),
+    *(ToolKind(one.id, one.title, "", one.shortcut, one.hint, one.tool, on_bar=False) for one in WORDINGS),
     *(
         ToolKind(f"draw-{one.id}", one.title, "", one.shortcut, one.hint, one.tool, menu="Pane&l", on_bar=False)
         for one in DRAWINGS
