@@ -19,6 +19,7 @@ DXF_HELP: Final = (
     "A choice for the cutting files; may be given again: R12, R2000, R2010, R2018, mm, in, front, back, datum, corner, "
     "relief, lead-ins, marks, no-cuts, no-drills, no-engraving, no-reference."
 )
+LARGEST_HELP: Final = "The largest sheet for the drawing that can be printed: A3 to A0, 'ANSI B' to 'ANSI E'."
 PAPER_HELP: Final = (
     "The printer's paper for the full-size template: A4 to A0, Letter, Legal, Tabloid, ANSI C to E; "
     "A4 or Letter, as goes with the project's unit, where it is not given."
@@ -34,6 +35,7 @@ def release(
     dxf: Annotated[list[str] | None, typer.Option("--dxf", metavar="WORD", help=DXF_HELP)] = None,
     paper: Annotated[str, typer.Option("--paper", metavar="NAME", help=PAPER_HELP)] = "",
     ink: Annotated[str, typer.Option("--ink", metavar="INK", help="The sheets in 'colour' or 'black'.")] = "colour",
+    largest: Annotated[str, typer.Option("--largest", metavar="NAME", help=LARGEST_HELP)] = "",
     draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
 ) -> None:
     """Write all papers of one option: cutting files, drawing, manifest. Refuses while errors are open.
@@ -50,14 +52,14 @@ def release(
     project = load(file)
     with progress("Writing papers") as tell:
         if draft:
-            sheets = ReleaseOptions(drawing=drawing_options(ink), template=template_options(paper), tell=tell)
+            sheets = ReleaseOptions(drawing=drawing_options(ink, largest), template=template_options(paper), tell=tell)
             files = releasing.draft(project, option, to, sheets)
             said = "draft, not for cutting"
         else:
             options = ReleaseOptions(
                 by=by,
                 dxf=chosen_options(dxf or ()),
-                drawing=drawing_options(ink),
+                drawing=drawing_options(ink, largest),
                 template=template_options(paper),
                 tell=tell,
             )

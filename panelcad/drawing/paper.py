@@ -68,6 +68,13 @@ def drawing_papers(series: Series) -> tuple[Paper, ...]:
     return PAPERS[series][1:]
 
 
+def papers_up_to(series: Series, largest: Paper | None) -> tuple[Paper, ...]:
+    """The drawing sheets that are no larger than this one, at least the usual one."""
+    papers = drawing_papers(series)
+    fitting = tuple(paper for paper in papers if largest is None or paper.width <= largest.width)
+    return fitting or papers[:1]
+
+
 def named_paper(name: str) -> Paper:
     """The paper of this name. Raises `KeyError`."""
     return {paper.name: paper for papers in PAPERS.values() for paper in papers}[name]

@@ -6,7 +6,7 @@ from typing import Final
 from panelcad.checks.report import CheckReport
 from panelcad.drawing.inks import INKS, Ink, Inks
 from panelcad.drawing.numbering import Numbering, numbering
-from panelcad.drawing.paper import Series, usual_series
+from panelcad.drawing.paper import Paper, Series, papers_up_to, usual_series
 from panelcad.model.layout import Layout, layout
 from panelcad.model.plate import Frame, Plate
 from panelcad.model.project import Option, Project
@@ -17,6 +17,17 @@ UNIT_WORDS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
 
 
 @dataclass(frozen=True)
+class Look:
+    """Which sheets: those usual with the project's unit unless told; none larger than `largest`."""
+
+    series: Series | None = None
+    largest: Paper | None = None
+
+
+_USUAL: Final = Look()
+
+
+@dataclass(frozen=True)
 class Subject:
     laid: Layout
     numbers: Numbering
@@ -24,6 +35,13 @@ class Subject:
     stamp: Stamp
     ink: Ink
     series: Series
+    largest: Paper | None = None
+    """No sheet is larger than this one, where it is given."""
+
+    @property
+    def papers(self) -> tuple[Paper, ...]:
+        """The sheets a drawing may take, the usual one first."""
+        return papers_up_to(self.series, self.largest)
 
     @property
     def project(self) -> Project:
@@ -72,7 +90,8 @@ class Subject:
         return format_number(mm, self.unit)
 
 
-def subject(report: CheckReport, stamp: Stamp, ink: Ink = Ink.COLOUR, series: Series | None = None) -> Subject:
-    """The checked option made ready for its papers; its sheets are those usual with the project's unit unless told."""
+def subject(report: CheckReport, stamp: Stamp, ink: Ink = Ink.COLOUR, look: Look = _USUAL) -> Subject:
+    """The checked option made ready for its papers."""
     laid = layout(report.project, report.option)
-    return Subject(laid, numbering(laid), report, stamp, ink, series or usual_series(report.project.unit))
+    series = look.largest.series if look.largest else look.series or usual_series(report.project.unit)
+    return Subject(laid, numbering(laid), report, stamp, ink, series, look.largest)

@@ -9,9 +9,9 @@ from panelcad.checks.run import check
 from panelcad.drawing.drawing_set import drawing_pages
 from panelcad.drawing.inks import Ink
 from panelcad.drawing.page import bordered
-from panelcad.drawing.paper import Series
+from panelcad.drawing.paper import Paper, Series, drawing_papers
 from panelcad.drawing.sheet import Sheet
-from panelcad.drawing.subject import Subject, subject
+from panelcad.drawing.subject import Look, Subject, subject
 from panelcad.errors import UnknownName
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp, stamp
@@ -23,6 +23,8 @@ class DrawingOptions:
     """`series` None is usual with the project's unit; `stamp` None is what the release log says of the option."""
 
     series: Series | None = None
+    largest: Paper | None = None
+    """The largest sheet that can be printed; its series is then taken."""
     ink: Ink = Ink.COLOUR
     stamp: Stamp | None = None
     report: CheckReport | None = None
@@ -39,17 +41,24 @@ def export_drawing(project: Project, option: Option, path: Path | str, options: 
     write_pdf(path, drawing_sheets(shown), properties(shown, "Drawing"))
 
 
-def drawing_options(ink: str) -> DrawingOptions:
-    """The options for an ink by its word, 'colour' or 'black'. Raises `UnknownName`."""
+def drawing_options(ink: str, largest: str = "") -> DrawingOptions:
+    """The options for an ink, 'colour' or 'black', and the largest sheet, such as 'A3', by their words.
+
+    Raises `UnknownName`.
+    """
     if ink.lower() not in _INKS:
         raise UnknownName("ink", ink, tuple(_INKS))
-    return DrawingOptions(ink=_INKS[ink.lower()])
+    sheets = {paper.name.lower(): paper for series in Series for paper in drawing_papers(series)}
+    if largest and largest.lower() not in sheets:
+        raise UnknownName("sheet", largest, tuple(paper.name for paper in sheets.values()))
+    return DrawingOptions(ink=_INKS[ink.lower()], largest=sheets.get(largest.lower()))
 
 
 def drawn_subject(project: Project, option: Option, options: DrawingOptions = _DEFAULTS) -> Subject:
     """The option checked, stamped and made ready for its papers."""
     report = options.report or check(project, option)
-    return subject(report, options.stamp or stamp(project, option), options.ink, options.series)
+    look = Look(options.series, options.largest)
+    return subject(report, options.stamp or stamp(project, option), options.ink, look)
 
 
 def drawing_sheets(shown: Subject) -> list[Sheet]:

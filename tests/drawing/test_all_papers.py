@@ -3,8 +3,9 @@ import pytest
 from panelcad.drawing.display import Path, Text, walk
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.inks import Ink
+from panelcad.drawing.paper import named_paper
 from panelcad.drawing.tiles import PRINTERS
-from panelcad.outputs.drawing import drawing_sheets
+from panelcad.outputs.drawing import DrawingOptions, drawing_sheets, drawn_subject
 from panelcad.outputs.inspection import inspection_sheets
 from panelcad.outputs.template import TemplateOptions, template_pages
 from tests.drawing import papers
@@ -62,3 +63,12 @@ def test_in_black_and_white_nothing_is_coloured():
             if isinstance(node, Path):
                 colours = [part for part in (node.fill, node.pen and node.pen.colour) if part]
             assert all(colour.red == colour.green == colour.blue for colour in colours)
+
+
+def test_on_the_largest_sheet_that_can_be_printed_all_that_has_room_is_drawn_and_the_rest_is_told():
+    glass = papers.sample("tourer", "glass")
+    options = DrawingOptions(largest=named_paper("A3"), report=glass.report)
+    sheets = drawing_sheets(drawn_subject(glass.project, glass.option, options))
+    assert {(sheet.width, sheet.height) for sheet in sheets} == {(420.0, 297.0)}
+    for sheet in sheets:
+        assert papers.overlapping(sheet) == [], sheet.title

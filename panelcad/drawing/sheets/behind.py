@@ -14,7 +14,7 @@ from panelcad.drawing.inks import Letters, letters
 from panelcad.drawing.labels import Ground, Label, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
-from panelcad.drawing.paper import Paper, Scale, drawing_papers
+from panelcad.drawing.paper import Paper, Scale
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.sheets.section_lines import chosen_lines, section_marks
@@ -51,7 +51,7 @@ def behind_page(subject: Subject, plate: PlateLayout) -> Page:
 
 def _views(subject: Subject, plate: PlateLayout) -> Iterator["_Behind"]:
     real = extent(behind_view(subject.laid, plate.plate.id, paper_style(1.0)))
-    for paper in drawing_papers(subject.series):
+    for paper in subject.papers:
         seat = seated(real, grown(above_title_block(paper), -_ROOM))
         if seat is not None:
             yield _Behind(subject, plate, paper, seat)

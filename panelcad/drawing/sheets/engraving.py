@@ -14,7 +14,7 @@ from panelcad.drawing.labels import Ground, Label, crowding, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds, text_width
 from panelcad.drawing.page import Page, above_title_block, heading
-from panelcad.drawing.paper import Paper, Scale, drawing_papers
+from panelcad.drawing.paper import Paper, Scale
 from panelcad.drawing.schedule import sort_key
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
@@ -83,7 +83,7 @@ def _placards(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
 
 
 def _views(subject: Subject, plate: PlateLayout) -> Iterator["_Lettering"]:
-    for paper in drawing_papers(subject.series):
+    for paper in subject.papers:
         seat = seated(plate.outline.bounds, grown(above_title_block(paper), -_ROOM))
         if seat is not None:
             yield _Lettering(subject, plate, paper, seat)

@@ -15,7 +15,7 @@ from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import fitted, text_bounds, text_width
 from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
-from panelcad.drawing.paper import Paper, Scale, drawing_papers
+from panelcad.drawing.paper import Paper, Scale
 from panelcad.drawing.schedule import Hole, holes
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.datum import Datum, datum_clear_of
@@ -48,7 +48,7 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
 
 
 def _fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
-    for paper in drawing_papers(subject.series):
+    for paper in subject.papers:
         seat = seated(plate.outline.bounds, grown(above_title_block(paper), -reach(letters(paper).plain)))
         if seat is not None:
             yield _Front(subject, plate, paper, seat)

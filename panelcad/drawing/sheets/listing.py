@@ -7,7 +7,7 @@ from typing import Final
 
 from panelcad.drawing.display import Bounds, Node
 from panelcad.drawing.page import MARGIN, Page, columns_of, heading
-from panelcad.drawing.paper import Paper, drawing_papers
+from panelcad.drawing.paper import Paper
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row, run_over, stretched
 
@@ -37,7 +37,7 @@ def listing_pages(subject: Subject, listing: Listing) -> list[Page]:
 
 def list_paper(subject: Subject) -> Paper:
     """The usual sheet for lists: A3 or ANSI B."""
-    return drawing_papers(subject.series)[0]
+    return subject.papers[0]
 
 
 def set_out(paper: Paper, columns: Sequence[Column], abreast: int) -> tuple[tuple[Column, ...], list[Bounds]]:

@@ -15,7 +15,7 @@ from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.ordinates import Mark, Ordinates, Shared, Surround, ordinates, reach
 from panelcad.drawing.page import Page, above_title_block, heading
-from panelcad.drawing.paper import Paper, Scale, drawing_papers, fitting_scale
+from panelcad.drawing.paper import Paper, Scale, fitting_scale
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.section_lines import chosen_lines
 from panelcad.drawing.sheets.view import Seat, seated
@@ -45,7 +45,7 @@ def section_page(subject: Subject, plate: PlateLayout) -> Page:
 
 
 def _both(subject: Subject, plate: PlateLayout) -> Iterator["_Both"]:
-    for paper in drawing_papers(subject.series):
+    for paper in subject.papers:
         sections = _sections(subject, plate, paper)
         if sections:
             yield _Both(subject, plate, paper, tuple(sections))
