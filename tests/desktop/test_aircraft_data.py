@@ -92,6 +92,20 @@ def test_a_system_without_its_voltage_is_not_dropped_silently(dialog) -> None:
     assert "14 V or 28 V for the electrical system" in dialog.problem.text()
 
 
+def test_an_option_may_have_a_system_of_its_own(equipped) -> None:  # noqa: F811
+    equipped.bench.document.look_at("bad")
+    dialog = AircraftData(equipped.bench, equipped)
+    page = dialog.own_electrical
+    page.begin.click()
+    page.system.alternators.table.item(0, 1).setText("40")
+    dialog.take_over()
+    assert dialog.problem.text() == ""
+    project = equipped.bench.document.project
+    assert project.option("bad").planning.electrical.alternators[0].rating == 40.0
+    assert project.planning.electrical.alternators[0].rating == 10.0
+    dialog.deleteLater()
+
+
 def test_how_a_unit_is_fed_is_entered_beside_it(equipped) -> None:  # noqa: F811
     equipped.docks.dock("equipment").show()
     pane = equipped.docks.dock("equipment").widget()

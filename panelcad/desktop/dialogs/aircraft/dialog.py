@@ -7,6 +7,7 @@ from panelcad.desktop.dialogs.aircraft.tabs import (
     CostPage,
     ElectricalPage,
     FlightPage,
+    OptionElectricalPage,
     OptionPage,
     WeightPage,
     tabs,
@@ -27,18 +28,20 @@ class AircraftData(QDialog):
     def __init__(self, bench: Workbench, parent: QWidget) -> None:
         super().__init__(parent)
         self._bench = bench
-        self.setWindowTitle("Aircraft, flight and costs")
+        self.setWindowTitle(f"Aircraft, flight and costs · option '{bench.document.option.name}'")
         self.resize(760, 620)
         unit = bench.unit
         self.flight, self.electrical, self.weight = FlightPage(unit), ElectricalPage(unit), WeightPage(unit)
         self.costs, self.option = CostPage(unit), OptionPage(unit)
+        self.own_electrical = OptionElectricalPage(unit, bench.document.project.planning.electrical)
         self.tabs = tabs(
             {
                 "Flight": self.flight,
                 "Electrical": self.electrical,
                 "Weight and balance": self.weight,
                 "Rates": self.costs,
-                f"Option '{bench.document.option.name}'": self.option,
+                "This option": self.option,
+                "Its own electrical system": self.own_electrical,
             }
         )
         self.problem = QLabel()
@@ -69,6 +72,7 @@ class AircraftData(QDialog):
         self.weight.show_sheet(project.planning.weight)
         self.costs.show_settings(project.planning.costs)
         self.option.show_option(option.planning)
+        self.own_electrical.system.show_system(option.planning.electrical)
 
     def take_over(self) -> None:
         """One undo step, or one sentence about what cannot be."""
@@ -94,5 +98,11 @@ class AircraftData(QDialog):
             }
         )
         project = set_planning(document.project, planning)
-        own = OptionPlanning.model_validate({**dict(document.option.planning), **self.option.values()})
+        own = OptionPlanning.model_validate(
+            {
+                **dict(document.option.planning),
+                **self.option.values(),
+                "electrical": self.own_electrical.system.values(),
+            }
+        )
         return set_option_planning(project, document.option_id, own)

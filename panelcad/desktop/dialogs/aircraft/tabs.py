@@ -6,8 +6,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
+    QLabel,
     QListWidget,
     QListWidgetItem,
+    QPushButton,
     QScrollArea,
     QTabWidget,
     QVBoxLayout,
@@ -169,6 +171,25 @@ class ElectricalPage(QWidget):
             "buses": buses,
             "loads": named([load_record(row, buses) for row in self.loads.records()]),
         }
+
+
+class OptionElectricalPage(QWidget):
+    """An electrical system of the option's own, in place of the project's; blank where it flies with that."""
+
+    def __init__(self, unit: LengthUnit, project_system: ElectricalSystem | None) -> None:
+        super().__init__()
+        self.system = ElectricalPage(unit)
+        self.begin = QPushButton("&Begin with the project's")
+        self.begin.setAutoDefault(False)
+        self.begin.setEnabled(project_system is not None)
+        self.begin.clicked.connect(lambda: self.system.show_system(project_system))
+        words = QLabel("Only where this option changes alternator, battery, buses or loads; else leave it blank.")
+        words.setWordWrap(True)
+        words.setProperty("role", "faint")
+        column = QVBoxLayout(self)
+        column.addWidget(words)
+        column.addWidget(self.begin)
+        column.addWidget(self.system, 1)
 
 
 class WeightPage(QWidget):
