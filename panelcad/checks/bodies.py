@@ -49,13 +49,15 @@ def bodies(a: Piece, b: Piece, setting: Setting) -> Iterator[Finding]:
 @rule(
     "obstacles",
     title="Cases against ribs, tubes and ducts",
-    measures="gap between a body behind and an obstacle, less the panel's sway",
+    measures="gap between a body behind and an obstacle, less the panel's sway; a tray's support may touch it",
     looks_at=_between(Layer.BEHIND, Layer.OBSTACLES, "obstacle_clearance"),
     severities=(Severity.ERROR,),
     limits=("obstacle_clearance",),
 )
 def obstacles(body: Piece, obstacle: Piece, setting: Setting) -> Iterator[Finding]:
-    bound = Bound(setting.profile.obstacle_clearance, Severity.ERROR, "obstacle_clearance")
+    is_support = obstacle.obstacle is ObstacleKind.SUPPORT
+    required = 0.0 if is_support else setting.profile.obstacle_clearance
+    bound = Bound(required, Severity.ERROR, "obstacle_clearance")
     yield from interfering("obstacles", "Body meets an obstacle", in_space(body, obstacle, setting), bound)
 
 

@@ -2,12 +2,14 @@
 
 import math
 from collections.abc import Iterator
+from typing import Final
 
 from panelcad.checks.finding import Bound, is_short, of_items, short_of
 from panelcad.checks.nearness import gap_to, in_space
 from panelcad.checks.parts import Kind, Layer, Piece
 from panelcad.checks.parts_fitted import body_names
 from panelcad.checks.registry import EachNeighbourhood, EachPair, rule
+from panelcad.checks.report import Unknown
 from panelcad.checks.setting import Setting
 from panelcad.geometry.contour import rectangle
 from panelcad.geometry.gap import TIE
@@ -16,7 +18,10 @@ from panelcad.geometry.point import Point
 from panelcad.model.cutout import Body, BodyKind
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.layout import PlacedItem, Prism
-from panelcad.model.surroundings import DepthLimit
+from panelcad.model.surroundings import DepthLimit, ObstacleKind
+
+SUPPORT_NEAR: Final = 6.35
+"""A tray support within this many mm of a tray, in plan, holds it."""
 
 
 def _slide(other: Layer) -> EachPair:
@@ -89,6 +94,21 @@ def slide_out_moving(way: Piece, moving: Piece, setting: Setting) -> Iterator[Fi
     bound = Bound(setting.profile.slide_clearance, Severity.ADVICE, "slide_clearance")
     problem = "A moving part must be held aside to pull a unit"
     yield from _in_the_way("slide-out-moving", problem, (way, moving), bound, setting)
+
+
+@rule(
+    "tray-support",
+    title="Support at the back of a tray",
+    measures="whether a tray that is deeper than it may be is held behind the panel too, by a tray support near it",
+    looks_at=EachNeighbourhood(Kind.ITEM, Layer.BEHIND, (Layer.OBSTACLES,), lambda _: SUPPORT_NEAR),
+    severities=(),
+    limits=("tray_unsupported",),
+)
+def tray_support(item: PlacedItem, near: tuple[Piece, ...], setting: Setting) -> Iterator[Unknown]:
+    deepest = max((body.far for body in item.behind if body.kind is BodyKind.TRAY), default=0.0)
+    held = any(each.obstacle is ObstacleKind.SUPPORT and each.far > deepest / 2 for each in near)
+    if deepest > setting.profile.tray_unsupported + TIE and not held:
+        yield Unknown("tray-support", (item.item.id,), "what holds the back of its tray")
 
 
 def _hand_space(setting: Setting) -> float:

@@ -4,6 +4,7 @@ import math
 from collections.abc import Callable
 from typing import Final, NamedTuple
 
+from panelcad.checks.report import CheckReport
 from panelcad.model.finding import Cure, Finding, Measure
 from panelcad.model.project import Option, Project
 from panelcad.units import LengthUnit, format_angle, format_length, format_number
@@ -49,6 +50,15 @@ def words(finding: Finding, project: Project, option: Option) -> Words:
         why=finding.source,
         cure="" if finding.cure is None else _cure(finding.cure, known, unit),
     )
+
+
+def unknown_sentences(report: CheckReport) -> tuple[str, ...]:
+    """What could not be judged because something is not known, one line for each thing that is missing."""
+    known = names(report.project, report.option)
+    missing: dict[tuple[str, str], list[str]] = {}
+    for unknown in report.unknown:
+        missing.setdefault((unknown.rule, unknown.missing), []).extend(known.get(item, item) for item in unknown.items)
+    return tuple(f"Not known of {_listed(who)}: {what}." for (_, what), who in missing.items())
 
 
 def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:

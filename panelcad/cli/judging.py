@@ -41,7 +41,7 @@ def check(file: File, option: OptionName = None, as_json: AsJson = False) -> Non
 
 
 def _print_report(project: Any, option: Any, report: Any) -> None:
-    from panelcad.checks.wording import sentence  # noqa: PLC0415
+    from panelcad.checks.wording import sentence, unknown_sentences  # noqa: PLC0415
     from panelcad.model.finding import Severity  # noqa: PLC0415
 
     out.print(f"[bold]{escape(project.title)}[/], option [bold]{option.id}[/] ({escape(option.name)})")
@@ -53,6 +53,8 @@ def _print_report(project: Any, option: Any, report: Any) -> None:
         out.print(f"  [green]accepted[/] {escape(sentence(accepted.finding, project, option))} ({escape(said)})")
     for broken in report.not_judged:
         out.print(f"  [bold red]not judged[/] {escape(broken.rule)}: {escape(broken.reason)}; do not take it as passed")
+    for line in unknown_sentences(report):
+        out.print(f"  [yellow]unknown [/] {escape(line)}")
     counts = [f"{report.count(severity)} {severity.value}" for severity in Severity]
     accepted = f", {len(report.accepted)} accepted" if report.accepted else ""
     out.print(f"  {' · '.join(counts)}{accepted} · geometry {report.fingerprint}")
@@ -72,5 +74,5 @@ def rules(as_json: AsJson = False) -> None:  # noqa: FBT002
         out.print(f"[bold]{each['id']}[/]  {escape(each['title'])} ({', '.join(each['severities'])}; {each['scope']})")
         out.print(f"    measures {escape(each['measures'])}")
         for name, value in each["limits"].items():
-            out.print(f"    {name} = {value:g}")
+            out.print(f"    {name} = {'not set' if value is None else format(value, 'g')}")
         out.print(f"    source: {escape(each['source'])}", style="dim")

@@ -148,6 +148,9 @@ class Profile(PilotLimits):
     hand_space: NonNegativeLength = _limit(
         63.5, "Room for a hand beside a connector", Standing.SHOP_SETTING, "shop setting, 2 1/2 in"
     )
+    tray_unsupported: NonNegativeLength = _limit(
+        152.4, "Deepest tray that is held at the panel alone", Standing.SHOP_SETTING, "shop setting, six inches"
+    )
     slide_clearance: NonNegativeLength = _limit(
         0.0, "Clearance beside a unit pulled out of its tray", Standing.SHOP_SETTING, "shop setting"
     )

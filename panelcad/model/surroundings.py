@@ -22,6 +22,7 @@ class ObstacleKind(StrEnum):
     LINE = "line"
     FLUID_LINE = "fuel, fluid or oxygen line"
     CABLE = "control cable"
+    SUPPORT = "tray support"
     OTHER = "other"
 
 

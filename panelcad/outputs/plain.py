@@ -27,6 +27,7 @@ def check_as_plain(project: Project, option: Option, report: CheckReport) -> dic
             for accepted in report.accepted
         ],
         "lapsed": [acceptance.finding for acceptance in report.lapsed],
+        "unknown": [{"rule": each.rule, "items": list(each.items), "missing": each.missing} for each in report.unknown],
         "not_judged": [{"rule": broken.rule, "reason": broken.reason} for broken in report.not_judged],
     }
 

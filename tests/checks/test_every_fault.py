@@ -13,7 +13,7 @@ from panelcad.checks.wording import sentence
 from tests.checks.every_fault import every_fault
 
 EXPECTED = Path(__file__).with_name("every_fault.txt")
-ONLY_UNKNOWN = {"clamp-adjuster"}
+ONLY_UNKNOWN = {"clamp-adjuster", "tray-support"}
 """Rules that find nothing but what is unknown."""
 
 

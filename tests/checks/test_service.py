@@ -2,10 +2,11 @@
 
 import pytest
 
+from panelcad.checks.run import check
 from panelcad.model.cutout import BodyKind
 from panelcad.model.finding import Severity
 from panelcad.model.shape import Circle, Rectangle
-from panelcad.model.surroundings import DepthLimit, Surroundings
+from panelcad.model.surroundings import DepthLimit, ObstacleKind, Surroundings
 from tests.builders import round_cutout
 from tests.checks.cases import COPIES, Case, found, holds, moved
 from tests.checks.made import bezel, body, fitted, instrument, keep_out, panel, rack_unit, rib, shaft
@@ -86,3 +87,18 @@ def test_a_connector_is_reached_from_behind_when_there_is_depth(depth, count):
     made = in_well.revised(surroundings=Surroundings(obstacles=walls, depth_limits=(wall,)))
     assert [f.measured for f in found(made, "hand-space")] == [pytest.approx(63.4)] * count
     assert len(found(moved(made, COPIES[1]), "hand-space")) == count
+
+
+@pytest.mark.parametrize(
+    ("deep", "x", "far", "count"),
+    [(152.4, None, 0, 0), (250.0, None, 0, 1), (250.0, 0.0, 200.0, 0), (250.0, 7.0, 200.0, 1), (250.0, 0.0, 120.0, 1)],
+)
+def test_a_deep_tray_is_held_at_its_back_or_nobody_knows(deep, x, far, count):
+    """A support beside the tray, touching it or 7 mm away, at its back half or only at its front."""
+    tray = UNIT.revised(bodies=(body(BodyKind.TRAY, Rectangle(width=158.75, height=40.0), far=deep),))
+    support = Rectangle(width=20, height=40)
+    around = None if x is None else rib(support, 158.75 / 2 + 10 + x, 0, (100.0, far), ObstacleKind.SUPPORT)
+    made = panel(fitted("u", 0, 0, "unit"), cutouts=(tray,), around=around)
+    report = check(made, made.option("new"))
+    assert sum(unknown.rule == "tray-support" for unknown in report.unknown) == count
+    assert found(made, "obstacles") == []

@@ -122,11 +122,17 @@ class FindingsPane(QWidget):
         return Entry(finding, kind, sentence(finding, report.project, report.option), title)
 
     def _summary(self, shown: int, found: int) -> str:
+        from panelcad.checks.wording import unknown_sentences  # noqa: PLC0415 - as above
+
         report = self._bench.judge.report
         broken = report.not_judged if report is not None else ()
         words = "Nothing found." if not found else "" if shown == found else f"{shown} of {found} shown."
         if broken:
             words += " Not judged: " + ", ".join(sorted({one.rule for one in broken})) + "."
+        unknown = unknown_sentences(report) if report is not None else ()
+        if unknown:
+            words += f" Not known: {len(unknown)} things."
+        self.count.setToolTip("\n".join(unknown))
         self.count.setVisible(bool(words))
         return words.strip()
 

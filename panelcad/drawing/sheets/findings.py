@@ -3,17 +3,21 @@
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from panelcad.checks.wording import sentence
+from panelcad.checks.facts import sheet_facts
+from panelcad.checks.profile_file import differences
+from panelcad.checks.wording import sentence, unknown_sentences
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.page import Page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
+from panelcad.geometry.chord import Across
+from panelcad.model.alloy import KG_PER_LB
 from panelcad.model.plate import Plate
 from panelcad.model.project import Project
 from panelcad.model.revision import releases_of
-from panelcad.units import format_angle
+from panelcad.units import LengthUnit, format_angle
 
 _COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("By the shop", 40.0, is_blank=True))
 _BOX: Final = "[__]"
@@ -48,11 +52,32 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
         f"Dimensions in {subject.unit_word}; general tolerance {subject.tolerance} unless the schedule says else.",
         "",
     )
+    yield from ((words, "") for words in _sheet_words(subject))
     yield _size_note(project, subject), ""
     for plate in (each.plate for each in worked_plates(subject)):
         yield f"{plate.name}: datum {subject.datum_of(plate)}. X to the right and Y up as the pilot sees it.", ""
     if project.notes:
         yield project.notes, ""
+
+
+def _sheet_words(subject: Subject) -> Iterator[str]:
+    """The mass of each worked sheet before and after, and what is left of it along its weakest lines."""
+    names = {each.plate.id: each.plate.name for each in worked_plates(subject)}
+    for facts in sheet_facts(subject.laid):
+        if facts.plate not in names:
+            continue
+        if facts.cut is not None and facts.uncut is not None:
+            yield f"{names[facts.plate]}: {_mass(facts.uncut, subject)} uncut, {_mass(facts.cut, subject)} when cut."
+        for line in facts.weakest:
+            axis = "X" if line.across is Across.VERTICAL else "Y"
+            yield (
+                f"{names[facts.plate]}: along the weakest {line.across.value} line, {axis} {subject.number(line.at)}, "
+                f"{line.share:.0%} of the uncut sheet is left. No judgement of strength."
+            )
+
+
+def _mass(kg: float, subject: Subject) -> str:
+    return f"{kg / KG_PER_LB:.2f} lb" if subject.unit is LengthUnit.INCH else f"{kg:.3f} kg"
 
 
 def _bend_notes(subject: Subject, plate: Plate) -> Iterator[tuple[str, str]]:
@@ -100,6 +125,9 @@ def _finding_rows(subject: Subject) -> Iterator[Row]:
     yield from _section("ACCEPTED FINDINGS", _accepted(subject))
     opened = [(f.severity.value, sentence(f, subject.project, subject.option)) for f in report.findings]
     yield from _section("OPEN FINDINGS", [(f"{severity.capitalize()}. {words}", "open") for severity, words in opened])
+    yield from _section("NOT KNOWN, AND SO NOT JUDGED", [(said, "unknown") for said in unknown_sentences(report)])
+    limits = [(each.text(subject.unit), "limit") for each in differences(subject.project.profile)]
+    yield from _section("LIMITS OTHER THAN THE DEFAULTS", limits)
     yield from _section(
         "NOT JUDGED", [(f"Rule {each.rule}: {each.reason}", "not judged") for each in report.not_judged]
     )
