@@ -12,7 +12,7 @@ from panelcad.drawing.page import Page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
-from panelcad.geometry.chord import Across
+from panelcad.geometry.across import Across
 from panelcad.model.alloy import KG_PER_LB
 from panelcad.model.plate import Plate
 from panelcad.model.project import Project
