@@ -152,6 +152,18 @@ def test_every_instrument_is_named_and_has_words(page):
     assert _value(page, "document.querySelectorAll('.item').length") > 150
 
 
+def test_picture_fits_a_phone_and_grows(page):
+    resize(page, 360, 800)
+    wide = "document.getElementById('stage').getBoundingClientRect().width"
+    fits = _value(page, wide)
+    page.find_element("id", "size").click()
+
+    assert fits < 360
+    assert _value(page, wide) > 900
+    assert page.find_element("id", "size").get_attribute("aria-pressed") == "true"
+    assert _value(page, "document.documentElement.scrollWidth") <= 360
+
+
 def test_print_button_prints(page):
     page.execute_script("window.print = () => { window.printed = true }")
     page.find_element("id", "print").click()

@@ -74,7 +74,8 @@ def _see(stories: tuple[Story, ...], shown: Pictures) -> str:
     return (
         '<section aria-labelledby="see"><h2 id="see">See it</h2>'
         f"{_controls(stories, first)}"
-        '<div class="scroll" tabindex="0" role="region" aria-label="The panel; scroll sideways on a small screen">'
+        '<div class="scroll" tabindex="0" role="region" '
+        'aria-label="The panel; when it is larger than the screen, scroll sideways">'
         f'<svg width="0" height="0" style="position:absolute" aria-hidden="true"><defs>{shown.defs}</defs></svg>'
         f'<div class="stage" id="stage" style="--wipe:50%;aspect-ratio:{(x2 - x1):.1f}/{(y2 - y1):.1f}">'
         f'{panels}<div class="edge" id="edge" aria-hidden="true"></div></div></div>'
@@ -94,6 +95,7 @@ def _controls(stories: tuple[Story, ...], first: str) -> str:
         "<fieldset><legend>Light</legend>"
         '<label><input type="radio" name="light" id="day" value="day" checked>Day</label>'
         '<label><input type="radio" name="light" id="night" value="night">Night</label></fieldset>'
+        '<button type="button" id="size" aria-pressed="false">Larger</button>'
         '<button type="button" id="print">Print</button></div>'
     )
 

@@ -77,6 +77,11 @@
     right.value = was;
     show();
   });
+  const size = document.getElementById("size");
+  size.addEventListener("click", function () {
+    const large = root.classList.toggle("large");
+    size.setAttribute("aria-pressed", String(large));
+  });
   document.getElementById("print").addEventListener("click", function () { window.print(); });
   light();
   show();

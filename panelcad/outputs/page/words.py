@@ -19,9 +19,10 @@ def comparison(stories: tuple[Story, ...]) -> str:
     """One column an option: totals first, then every function with the number of independent sources."""
     heads = "".join(f'<th scope="col">{text(story.option.name)}</th>' for story in stories)
     return (
+        '<p class="soft" id="counts">Numbers are independent sources of a function; 0 is none. Arithmetic on what was '
+        "entered; unknown is never safe.</p>"
         '<div class="scroll" tabindex="0" role="region" aria-labelledby="compare">'
-        "<table><caption>Numbers are independent sources of a function; 0 is none. Arithmetic on what was entered; "
-        "unknown is never safe.</caption>"
+        '<table aria-labelledby="compare" aria-describedby="counts">'
         f'<thead><tr><th scope="col"><span class="soft">Compared</span></th>{heads}</tr></thead>'
         f"<tbody>{_totals(stories)}{_functions(stories)}</tbody></table></div>"
     )
