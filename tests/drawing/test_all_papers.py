@@ -70,5 +70,9 @@ def test_on_the_largest_sheet_that_can_be_printed_all_that_has_room_is_drawn_and
     options = DrawingOptions(largest=named_paper("A3"), report=glass.report)
     sheets = drawing_sheets(drawn_subject(glass.project, glass.option, options))
     assert {(sheet.width, sheet.height) for sheet in sheets} == {(420.0, 297.0)}
+    written = [text.text for text in papers.texts(sheets[0].nodes)]
+    wanted = {glass.numbers.features[feature.id] for feature in worked_plates(glass)[0].features}
+    missing = len(wanted - set(written))
+    assert missing == 0 or any(f"{missing} texts had no room" in words for words in written)
     for sheet in sheets:
         assert papers.overlapping(sheet) == [], sheet.title
