@@ -30,6 +30,7 @@ __all__ = [
     "export_dxf",
     "export_inspection",
     "export_planning",
+    "export_preview",
     "export_template",
     "layout",
     "load",
@@ -127,6 +128,16 @@ def export_drawing(project: Project, option: Option | str, path: Path | str) -> 
     from panelcad.outputs.drawing import export_drawing as write  # noqa: PLC0415 - loads reportlab
 
     write(project, _chosen(project, option), Path(path))
+
+
+def export_preview(project: Project, folder: Path | str, width: int = 1920) -> tuple[Path, ...]:
+    """Write what the owner is shown: PNG and SVG of every option by day and night, the proposal, the page.
+
+    Pictures are `width` pixels wide; the files written, in order. Raises `UnusableInput`.
+    """
+    from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415 - loads Qt and reportlab
+
+    return write_preview(project, folder, PreviewOptions(width_px=width))
 
 
 def export_template(project: Project, option: Option | str, plate: str, path: Path | str, paper: str = "") -> None:
