@@ -2,6 +2,8 @@
 
 from typing import Final
 
+from panelcad.editing.fixed import refuse_kept
+from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused
 from panelcad.geometry.contour import Chain, Contour, Rounded
 from panelcad.geometry.point import Point, distance
@@ -17,6 +19,7 @@ _SHARPEST: Final = 165.0
 """Degrees; the mould line of a sharper bend runs away to infinity."""
 
 
+@edit
 def flatten(project: Project, option_id: str, plate_id: str) -> Project:
     """The project with a plate's outline entered as its flat pattern, by the profile's neutral axis.
 
@@ -24,6 +27,7 @@ def flatten(project: Project, option_id: str, plate_id: str) -> Project:
     """
     option = project.option(option_id)
     plate = option.plate(plate_id)
+    refuse_kept(option, plate)
     flat = flat_pattern(plate, project.profile.bend_neutral)
     return project.with_option(option.revised(plates=tuple(flat if p is plate else p for p in option.plates)))
 

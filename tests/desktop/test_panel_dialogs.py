@@ -223,3 +223,39 @@ def test_escape_puts_the_drawing_away(hands) -> None:
     hands.key(Qt.Key.Key_Escape)
     assert hands.window.toolbox.tool_id == "select"
     assert titles(hands) == []
+
+
+def test_a_flange_is_added_to_an_edge_and_laid_out_flat(hands, plate) -> None:
+    actions = hands.window.menus.actions
+    assert not actions["panel.flat"].isEnabled()
+
+    def answer(dialog):
+        choose(dialog, "Edge", "upper")
+        fill(dialog, Height_of_the_flange="25", Inside_radius="8", Angle="90")
+        press(dialog, "Add")
+
+    in_dialog(answer)
+    actions["panel.flange"].trigger()
+    (bend,) = plate().bends
+    assert (bend.flange, bend.inside_radius, bend.angle, bend.direction) == (25.0, 8.0, 90.0, "away from the pilot")
+    assert (bend.y1, bend.y2) == (150.0, 150.0)
+
+    actions["panel.flat"].trigger()
+    assert plate().is_flat_pattern
+    assert plate().outline.contour().bounds[3] > 160.0
+    assert titles(hands)[-2:] == ["Flange on an edge", "Lay out flat"]
+    assert not actions["panel.flat"].isEnabled()
+
+
+def test_a_flange_bent_too_far_is_refused_in_the_dialog(hands, plate) -> None:
+    told = []
+
+    def answer(dialog):
+        fill(dialog, Angle="180")
+        told.append(dialog.problem.text())
+        dialog.reject()
+
+    in_dialog(answer)
+    hands.window.menus.actions["panel.flange"].trigger()
+    assert "at most 165°" in told[0]
+    assert not plate().bends

@@ -69,3 +69,8 @@ def test_what_is_no_straight_flange_is_refused(wrong, words):
 def test_a_plate_without_bends_has_nothing_to_lay_out():
     with pytest.raises(EditRefused, match="no bends"):
         flat_pattern(sheet(), NEUTRAL)
+
+
+def test_a_kept_plate_is_not_laid_out():
+    with pytest.raises(EditRefused, match="is kept as it is"):
+        flatten(project(sheet(bends=(bend(),), state="kept")), "new", "main")

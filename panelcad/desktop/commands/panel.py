@@ -6,6 +6,7 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.commands.placing import dialog
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.flatten import flatten
 from panelcad.editing.plates import remove_plate
 
 
@@ -18,6 +19,19 @@ def _remove_plate(parts: Parts) -> None:
     plate_id = bench.stage.plate_id
     name = bench.document.option.plate(plate_id).name
     bench.edit(f"Take {name} away", lambda project, option: remove_plate(project, option, plate_id))
+
+
+def _lay_out_flat(parts: Parts) -> None:
+    bench = parts.bench
+    plate_id = bench.stage.plate_id
+    bench.edit("Lay out flat", lambda project, option: flatten(project, option, plate_id))
+
+
+def _has_flange(parts: Parts) -> bool:
+    if not has_panel(parts):
+        return False
+    plate = parts.bench.document.option.plate(parts.bench.stage.plate_id)
+    return bool(plate.bends) and not plate.is_flat_pattern
 
 
 def has_opening(parts: Parts) -> bool:
@@ -54,6 +68,26 @@ ACTIONS: Final = (
         hint="Evenly spread, at most a pitch apart",
     ),
     Action("panel.sheet", "The s&heet…", _MENU, 0, dialog("sheets", "sheet_data"), None, has_panel),
+    Action(
+        "panel.flange",
+        "&Flange on an edge…",
+        _MENU,
+        0,
+        dialog("bending", "bend_edge"),
+        None,
+        has_panel,
+        hint="A straight flange: height, angle, radius and which way",
+    ),
+    Action(
+        "panel.flat",
+        "Lay out fla&t",
+        _MENU,
+        0,
+        _lay_out_flat,
+        None,
+        _has_flange,
+        hint="The flat pattern of a bent plate, which a release needs",
+    ),
     Action("panel.plate", "&Another plate…", _MENU, 1, dialog("sheets", "another_plate"), None, has_panel),
     Action("panel.split", "S&plit the plate…", _MENU, 1, dialog("sheets", "split_sheet"), None, has_panel),
     Action("panel.join", "&Join plates…", _MENU, 1, dialog("sheets", "join_sheets"), None, has_plates),
