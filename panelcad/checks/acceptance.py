@@ -1,14 +1,16 @@
 """Accepting a finding with a reason and initials, and when that word lapses."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import Final
 
+from panelcad.checks.parts_fitted import Around, body_names
 from panelcad.checks.report import Accepted
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Acceptance, Finding
 from panelcad.model.fingerprint import feature_fingerprint
 from panelcad.model.layout import Feature, FeatureKind, Layout, PlacedItem
+from panelcad.model.surroundings import DepthLimit
 
 WORSENED: Final = 0.01
 """An acceptance lapses when the measured value gets worse by more than this many mm."""
@@ -49,10 +51,11 @@ def sort_out(
 
 
 def named_features(finding: Finding, layout: Layout) -> tuple[Feature, ...]:
-    """The contours a finding is about: the features it names, or all of its items' where it names none."""
+    """The contours a finding is about: of each of its items the features it names, or all where it names none."""
     of_items = [f for f in _all_features(layout, set(finding.items)) if f.owner in finding.items]
-    named = [feature for feature in of_items if feature.id in finding.features]
-    return tuple(sorted(named or of_items, key=lambda feature: feature.id))
+    has_named = {feature.owner for feature in of_items if feature.id in finding.features}
+    about = [f for f in of_items if f.id in finding.features or f.owner not in has_named]
+    return tuple(sorted(about, key=lambda feature: feature.id))
 
 
 def _stands(word: Acceptance, finding: Finding, layout: Layout) -> bool:
@@ -68,19 +71,27 @@ def _has_worsened(word: Acceptance, finding: Finding) -> bool:
     return worse > WORSENED
 
 
-def _all_features(layout: Layout, owners: set[str]) -> Iterable[Feature]:
+def _all_features(layout: Layout, owners: set[str]) -> Iterator[Feature]:
     for plate in layout.plates:
         yield from plate.features
         for item in plate.items:
             if item.item.id in owners:
                 yield from _item_features(item)
+    for thing in layout.project.surroundings.things:
+        if thing.id in owners:
+            yield _surrounding_feature(thing)
 
 
-def _item_features(item: PlacedItem) -> Iterable[Feature]:
+def _item_features(item: PlacedItem) -> Iterator[Feature]:
     """An item's bezel and bodies as features, so that a change of their size is seen."""
     at = Point(item.placement.x, item.placement.y)
     if item.bezel is not None:
         yield Feature(item.item.id, "bezel", FeatureKind.OPENING, item.bezel, at, "bezel")
-    for body in item.bodies:
-        name = body.kind.value
+    names = body_names(tuple(body.kind for body in item.bodies))
+    for name, body in zip(names, item.bodies, strict=True):
         yield Feature(item.item.id, name, FeatureKind.OPENING, body.footprint, at, name)
+
+
+def _surrounding_feature(thing: Around) -> Feature:
+    shape = thing.shape if isinstance(thing, DepthLimit) else thing.volume.shape
+    return Feature(thing.id, thing.name, FeatureKind.OPENING, shape.contour(), Point(0.0, 0.0), thing.name)

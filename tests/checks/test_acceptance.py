@@ -4,7 +4,9 @@ from panelcad.checks.acceptance import accept
 from panelcad.checks.run import check
 from panelcad.errors import EditRefused
 from panelcad.model.layout import layout
+from panelcad.model.shape import Rectangle
 from tests.builders import cut, project, round_cutout, sheet
+from tests.checks.made import fitted, panel, rib
 
 
 def narrow(web: float, *, acceptances=(), diameter: float = 79.375):
@@ -41,3 +43,17 @@ def test_what_can_never_be_right_cannot_be_accepted():
     made = project(sheet(cuts=(cut("a", 290, 0),)))
     with pytest.raises(EditRefused):
         word(made)
+
+
+def test_it_lapses_when_a_rib_it_names_changes():
+    """The rib gets taller and no nearer: the value is as it was, the rib is not."""
+
+    def beside(height):
+        return panel(fitted("a", 0, 0), around=rib(Rectangle(width=20, height=height), 35 + 10 + 3.0, 0))
+
+    before = beside(20)
+    (finding,) = [f for f in check(before, before.option("new")).findings if f.rule == "obstacles"]
+    given = accept(finding, layout(before, before.option("new")), reason="agreed", initials="KT", on="2026-01-31")
+    for height, expected in ((20, (0, 1, 0)), (30, (1, 0, 1))):
+        made = beside(height)
+        assert outcome(made.with_option(made.option("new").revised(acceptances=(given,)))) == expected
