@@ -1,10 +1,13 @@
 import pytest
+import shapely
 
 from panelcad.drawing.display import Path, Text, walk
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.inks import Ink
+from panelcad.drawing.lettering import text_corners
 from panelcad.drawing.paper import named_paper
 from panelcad.drawing.tiles import PRINTERS
+from panelcad.geometry.contour import Rounded
 from panelcad.outputs.drawing import DrawingOptions, drawing_sheets, drawn_subject
 from panelcad.outputs.inspection import inspection_sheets
 from panelcad.outputs.template import TemplateOptions, template_pages
@@ -76,3 +79,23 @@ def test_on_the_largest_sheet_that_can_be_printed_all_that_has_room_is_drawn_and
     assert missing == 0 or any(f"{missing} texts had no room" in words for words in written)
     for sheet in sheets:
         assert papers.overlapping(sheet) == [], sheet.title
+
+
+@pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
+def test_no_number_on_the_front_covers_a_small_hole(name, option):
+    engraved = {e.text for plate in papers.sample(name, option).option.plates for e in plate.engravings}
+    for sheet in papers.drawing(name, option):
+        if "Panel front" not in sheet.title:
+            continue
+        numbers = [text for text in papers.texts(sheet.nodes) if text.text not in engraved]
+        circles = [
+            shapely.Point(outline.centre).buffer(outline.radius)
+            for node in walk(sheet.nodes)
+            if isinstance(node, Path) and len(node.outlines) == 1
+            for outline in node.outlines
+            if isinstance(outline, Rounded) and outline.is_circle and outline.radius < 4.0
+        ]
+        boxes = [shapely.Polygon(text_corners(text)) for text in numbers]
+        pairs = shapely.STRtree(circles).query(boxes, predicate="intersects").T
+        covering = [numbers[a].text for a, b in pairs if boxes[a].intersection(circles[b]).area > 0.1]
+        assert covering == [], sheet.title

@@ -60,7 +60,8 @@ class Datum:
 
 def datum_clear_of(at: Point, texts: Boxes) -> Datum:
     """The datum symbol with its letters where no text stands, as far as there is such a place."""
-    ways = [Datum(at, arm, right, up) for arm in _ARMS for right in (-1.0, 1.0) for up in (-1.0, 1.0)]
+    sides = ((-1.0, -1.0), (-1.0, 1.0), (1.0, -1.0), (1.0, 1.0))
+    ways = [Datum(at, arm, *side) for arm in _ARMS for side in sides if side != sides[-1] or arm > _ARMS[0]]
     return next((way for way in ways if not any(texts.meets(box) for box in way.boxes)), ways[0])
 
 

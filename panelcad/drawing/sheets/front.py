@@ -30,6 +30,10 @@ from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
 
+_SMALL: Final = 9.0
+"""Cuts smaller than this on paper, in mm, are never covered by a number."""
+_CORNER: Final = 0.147
+"""From a circle's box to the square within it, in diameters: (1 - sqrt(1/2)) / 2."""
 _STRAIGHT: Final = 6.0
 _MOST: Final = 60
 """A plate with at most so many ordinates, moved by no more than that, has one for every hole."""
@@ -224,14 +228,23 @@ class _Front:
 
     @cached_property
     def datum(self) -> Datum | None:
-        return datum_clear_of(self.seat.origin, Boxes(self._fixed_texts)) if self.shows_datum else None
+        there = Boxes((*self._fixed_texts, *self._small_holes()))
+        return datum_clear_of(self.seat.origin, there) if self.shows_datum else None
 
     def _ground(self) -> Ground:
         scale = self.ordinates or self.fewer_ordinates
-        texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ())]
+        texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]
         contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
         edges = [self.seat.contour(contour) for contour in contours]
         return Ground(texts, lines_of(edges, (*self.centre_lines, *scale.lines)), self.view)
+
+    def _small_holes(self) -> Iterator[Bounds]:
+        """What no number may cover: the squares within small round holes, and the boxes of other small cuts."""
+        for hole in self.holes:
+            box = self.seat.contour(hole.feature.contour).bounds
+            width, height = size(box)
+            if max(width, height) < _SMALL:
+                yield grown(box, -_CORNER * width) if hole.is_circle else box
 
     def _wish(self, hole: Hole) -> Wish:
         box = self.seat.contour(hole.feature.contour).bounds
