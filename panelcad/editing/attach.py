@@ -73,3 +73,32 @@ def attach_along(  # noqa: PLR0913, PLR0917 - what, and where on which plate
         screws.append(AttachScrew(id=made[-1], x=spot.x, y=spot.y, form=form, backing=backing))
     plate = plate.revised(attach_screws=tuple(screws))
     return Made(project.with_option(with_plate(option, plate)), tuple(made))
+
+
+@edit
+def attach_all_round(  # noqa: PLR0913, PLR0917 - as `attach_along`
+    project: Project,
+    option_id: str,
+    plate_id: str,
+    spread: Spread,
+    form: HoleForm,
+    backing: Backing | None = None,
+) -> Made:
+    """Attach screws along every edge that has room for one; rounded corners and short steps are left out.
+
+    Raises `EditRefused` for a kept plate or one with no edge long enough, `UnknownName`.
+    """
+    outline = project.option(option_id).plate(plate_id).outline
+    long_enough = [edge for edge in range(len(edges(outline_of(outline)))) if _has_room(outline, edge, spread)]
+    if not long_enough:
+        raise EditRefused("No edge is long enough for a screw at these distances.")
+    made: list[str] = []
+    for edge in long_enough:
+        drilled = attach_along(project, option_id, plate_id, edge, spread, form, backing)
+        project = drilled.project
+        made.extend(drilled.ids)
+    return Made(project, tuple(made))
+
+
+def _has_room(outline: Shape, edge: int, spread: Spread) -> bool:
+    return edges(outline_of(outline))[edge].length >= 2 * spread.ends

@@ -2,8 +2,8 @@ import itertools
 
 import pytest
 
-from panelcad.editing.attach import Spread, attach_along, places_along
-from panelcad.editing.outline import bow_by, outline_of
+from panelcad.editing.attach import Spread, attach_all_round, attach_along, places_along
+from panelcad.editing.outline import bow_by, outline_of, round_corners, set_outline
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point, distance
 from panelcad.model.hole import HoleForm
@@ -58,3 +58,12 @@ def test_an_edge_bowed_too_tightly_is_refused() -> None:
     notched = bow_by(outline_of(Rectangle(width=20.0, height=100.0)), 2, 10.0)
     with pytest.raises(EditRefused, match="bowed too tightly"):
         places_along(notched, 2, Spread(12.0, 0.0, 5.0))
+
+
+def test_all_round_leaves_out_edges_without_room() -> None:
+    project = set_outline(builders.project(), "new", "main", round_corners(SHEET, 15.0))
+    made = attach_all_round(project, "new", "main", Spread(12.0, 25.0, 150.0), FORM)
+    screws = made.project.option("new").plates[0].attach_screws
+    assert len(made.ids) == len(screws) == 2 * (5 + 3)
+    with pytest.raises(EditRefused, match="No edge is long enough"):
+        attach_all_round(project, "new", "main", Spread(12.0, 400.0, 150.0), FORM)

@@ -1,6 +1,5 @@
 """Attach screws along edges of the plate."""
 
-from collections.abc import Iterable
 from typing import Final
 
 from PySide6.QtWidgets import QComboBox, QWidget
@@ -8,12 +7,11 @@ from PySide6.QtWidgets import QComboBox, QWidget
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.attach import Spread, attach_along
+from panelcad.editing.attach import Spread, attach_all_round, attach_along
 from panelcad.editing.made import Made
 from panelcad.editing.outline import edges, outline_of
 from panelcad.errors import EditRefused
 from panelcad.model.hole import HoleForm
-from panelcad.model.project import Project
 from panelcad.units import LengthUnit, format_length
 
 _EVERY: Final = -1
@@ -44,8 +42,10 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     def change() -> Made:
         inset, ends, pitch, hole, fastener = (entry.mm for entry in entries)
         form = _form(hole, fastener)
-        chosen = range(len(segments)) if edge.currentData() == _EVERY else (edge.currentData(),)
-        return _along(project, option_id, plate_id, chosen, Spread(inset, ends, pitch), form)
+        spread, chosen = Spread(inset, ends, pitch), int(edge.currentData())
+        if chosen == _EVERY:
+            return attach_all_round(project, option_id, plate_id, spread, form)
+        return attach_along(project, option_id, plate_id, chosen, spread, form)
 
     dialog.ask(change)
 
@@ -54,14 +54,3 @@ def _form(hole: float, fastener: float) -> HoleForm:
     if hole <= 0 or fastener <= 0:
         raise EditRefused("A hole and a fastener larger than 0 are expected.")
     return HoleForm(diameter=hole, fastener=fastener)
-
-
-def _along(  # noqa: PLR0913, PLR0917 - as `attach_along`, for several edges
-    project: Project, option_id: str, plate_id: str, chosen: Iterable[int], spread: Spread, form: HoleForm
-) -> Made:
-    made: list[str] = []
-    for edge in chosen:
-        drilled = attach_along(project, option_id, plate_id, edge, spread, form)
-        project = drilled.project
-        made.extend(drilled.ids)
-    return Made(project, tuple(made))
