@@ -209,8 +209,10 @@ class WeightAndBalance(Record):
     @model_validator(mode="after")
     def _hangs_together(self) -> Self:
         once("station", [station.id for station in self.stations])
-        if self.envelope and len(self.envelope) < 3:
-            raise ValueError("at least three corners of the CG envelope are expected")
+        if self.envelope and len({(point.arm, point.mass) for point in self.envelope}) < 3:
+            raise ValueError("at least three different corners of the CG envelope are expected")
+        if self.empty_mass == 0:
+            raise ValueError("an empty weight above zero, or none where it is not known, is expected")
         return self
 
 

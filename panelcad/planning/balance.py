@@ -67,6 +67,8 @@ def judge_balance(equipment: Equipment) -> Iterator[Finding]:
     if figures.sheet is None or figures.change.old is None:
         yield unknown("empty-weight-unknown", "The empty weight and its arm are not entered, so there is no new CG")
         return
+    if figures.change.new is None and not figures.change.unknown:
+        yield finding("nothing-left", Severity.ERROR, (), "More weight is removed than the aircraft has", _CHANGE)
     if not figures.sheet.envelope or not figures.sheet.stations:
         yield unknown("envelope-unknown", "CG envelope or loading stations are not entered, so extremes are not judged")
     for case in figures.after:

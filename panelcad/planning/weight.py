@@ -128,6 +128,7 @@ def weight_change(equipment: Equipment) -> WeightChange:
     new = None
     if complete and old is not None:
         new = old.plus(Mass(line.kg, line.arm) for line in lines if line.kg is not None and line.arm is not None)
+        new = new if new.kg > 0 else None
     most = sheet.most_mass if sheet else None
     return WeightChange(lines, old, new, None if most is None or new is None else most - new.kg)
 

@@ -23,6 +23,7 @@ def project(*units: EquipmentUnit, items: tuple[Item, ...] | None = None, **fiel
     fitted = tuple(fit(one.name) for one in units) if items is None else items
     found = fields.pop("as_found_items", ())
     return builders.project(
+        *fields.pop("plates", ()),
         items=fitted,
         units=units,
         as_found=Option(id=AS_FOUND, name="As found", plates=(builders.sheet(state="kept"),), items=found),

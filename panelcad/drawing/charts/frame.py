@@ -14,6 +14,8 @@ from panelcad.geometry.track import line
 LETTER: Final = 1.9
 """Height of capitals in a chart, in mm."""
 TITLE_LETTER: Final = 2.4
+SMALLEST_SPAN: Final = 1e-3
+"""An axis spans at least this much, in the reader's unit; smaller differences show nothing."""
 
 
 @dataclass(frozen=True)
@@ -75,7 +77,7 @@ def round_step(span: float, about: int = 5) -> float:
 
 def ticks(least: float, most: float, about: int = 5) -> tuple[float, ...]:
     """Round values from the one at or below `least` to the one at or above `most`."""
-    step = round_step(max(most - least, 1e-9), about)
+    step = round_step(max(most - least, SMALLEST_SPAN), about)
     first, last = math.floor(least / step + 1e-9), math.ceil(most / step - 1e-9)
     return tuple(round(i * step, 9) for i in range(first, max(last, first + 1) + 1))
 
