@@ -1,0 +1,74 @@
+import pytest
+
+from panelcad.drawing.sheets.behind import behind_page, clearance_pages
+from panelcad.drawing.sheets.section import section_page
+from panelcad.drawing.sheets.section_lines import chosen_lines
+from panelcad.model.cutout import Body, BodyKind
+from panelcad.model.shape import Circle, Rectangle
+from panelcad.model.surroundings import DepthLimit, Obstacle, ObstacleKind, Surroundings, Volume
+from tests import builders
+from tests.drawing import papers
+
+SHEET = Rectangle(width=600, height=300)
+
+
+def shown():
+    case = Body(kind=BodyKind.CASE, shape=Circle(diameter=78), far=150.0, source=builders.SOURCE)
+    deep = Body(kind=BodyKind.CASE, shape=Circle(diameter=50), far=220.0, source=builders.SOURCE)
+    cutouts = (builders.round_cutout(bodies=(case,)), builders.round_cutout(55.0, "deep", bodies=(deep,)))
+    cuts = (builders.cut("a", -60, 20), builders.cut("b", 16, 20, cutout="deep"))
+    items = (builders.item("gauge", -60, 20, cut="a"), builders.item("radio", 16, 20, cutout="deep", cut="b"))
+    tube = Volume(shape=Rectangle(width=20, height=250), x=60, y=0, near=40, far=60)
+    around = Surroundings(
+        obstacles=(Obstacle(id="tube", name="Cross tube", kind=ObstacleKind.TUBE, plate="main", volume=tube),),
+        depth_limits=(DepthLimit(id="wall", name="Firewall", plate="main", shape=SHEET, x=0, y=0, at_origin=235.0),),
+    )
+    plate = builders.sheet(cuts=cuts, state="new")
+    project = builders.project(plate, items=items, cutouts=cutouts, surroundings=around)
+    return papers.shown(project, project.options[0])
+
+
+def words(page) -> list[str]:
+    return [text.text for text in papers.texts(page.nodes)]
+
+
+def test_the_view_from_behind_has_the_numbers_of_the_front_and_the_tightest_clearances():
+    subject = shown()
+    written = words(behind_page(subject, subject.laid.plates[0]))
+    assert {"1", "2", "Cross tube", "Firewall", "A", "B"} <= set(written)
+    assert "mirrored" in " ".join(written)
+    between_cases = 76 - 39 - 25
+    to_tube = 60 - 10 - (16 + 25)
+    assert {f"{between_cases:.2f}", f"{to_tube:.2f}"} <= set(written)
+
+
+def test_what_is_on_the_right_for_the_pilot_is_on_the_left_for_the_mechanic():
+    subject = shown()
+    page = behind_page(subject, subject.laid.plates[0])
+    at = {text.text: text.at.x for text in papers.texts(page.nodes) if text.text in {"1", "2"} and text.at.y > 100}
+    assert at["2"] < at["1"]
+
+
+def test_all_clearances_are_listed_with_what_is_required():
+    subject = shown()
+    (page,) = clearance_pages(subject, subject.laid.plates[0])
+    written = words(page)
+    at = written.index("Firewall")
+    assert written[at - 2 : at + 3] == ["2", "case", "Firewall", "15.00", "6.35"]
+
+
+def test_the_sections_run_through_what_reaches_deepest_and_tell_how_deep():
+    subject = shown()
+    plate = subject.laid.plates[0]
+    assert [line.at for line in chosen_lines(plate)] == [16, 20]
+    written = words(section_page(subject, plate))
+    assert "A–A   X = 16.00 mm" in written
+    assert "B–B   Y = 20.00 mm" in written
+    assert {"220.00", "150.00", "0", "1", "2", "Firewall"} <= set(written)
+
+
+@pytest.mark.parametrize("make", [behind_page, section_page])
+def test_a_bare_sheet_has_its_views_too(make):
+    project = builders.project()
+    subject = papers.shown(project, project.options[0])
+    assert make(subject, subject.laid.plates[0]).title == "Main panel"
