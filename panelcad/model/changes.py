@@ -7,10 +7,12 @@ from typing import Final
 
 from panelcad.geometry.contour import Contour
 from panelcad.model.layout import layout
+from panelcad.model.plate import Engraving
 from panelcad.model.project import Option, Project
 from panelcad.model.release import Release, ReleasedFeature, ReleasedItem
 from panelcad.units import LengthUnit, format_length, format_number
 
+_LONGEST: Final = 200
 UNCHANGED: Final = 1e-6
 """A difference of a nanometre in mm is none."""
 
@@ -67,6 +69,7 @@ def _features(project: Project, option: Option) -> Iterator[ReleasedFeature]:
         yield _released(plate.plate.id, f"{plate.plate.id}/outline", "outline", plate.outline)
         for feature in plate.features:
             yield _released(plate.plate.id, feature.id, feature.purpose, feature.contour)
+        yield from (_released_lettering(plate.plate.id, each) for each in plate.plate.engravings)
 
 
 def _released(plate: str, feature_id: str, what: str, contour: Contour) -> ReleasedFeature:
@@ -83,6 +86,13 @@ def _released(plate: str, feature_id: str, what: str, contour: Contour) -> Relea
     )
 
 
+def _released_lettering(plate: str, line: Engraving) -> ReleasedFeature:
+    """Lettering has its place and the height of a capital; how wide it is depends on the font."""
+    what = f"lettering '{line.text}'"[:_LONGEST]
+    sizes = {"width": 0.0, "height": line.height, "around": 0.0}
+    return ReleasedFeature(plate=plate, id=f"{plate}/{line.id}", what=what, x=line.x, y=line.y, **sizes)
+
+
 def _feature_changes(before: tuple[ReleasedFeature, ...], after: tuple[ReleasedFeature, ...]) -> Iterator[Change]:
     old = {(feature.plate, feature.id): feature for feature in before}
     new = {(feature.plate, feature.id): feature for feature in after}
@@ -94,6 +104,8 @@ def _feature_changes(before: tuple[ReleasedFeature, ...], after: tuple[ReleasedF
             yield Change(ChangeKind.RESIZED, feature.id, was, feature)
         elif _moved(was, feature):
             yield Change(ChangeKind.MOVED, feature.id, was, feature)
+        elif was.what != feature.what:
+            yield Change(ChangeKind.RENAMED, feature.id, was, feature)
     for key, feature in old.items():
         if key not in new:
             yield Change(ChangeKind.REMOVED, feature.id, feature, None)
@@ -132,6 +144,8 @@ def _difference(before: ReleasedFeature, after: ReleasedFeature, unit: LengthUni
         words.append(f"moved by x {_signed(dx, unit)}, y {_signed(dy, unit)} {unit.value}")
     if _resized(before, after):
         words.append(f"changed from {_size(before, unit)} to {_size(after, unit)}")
+    if before.what != after.what:
+        words.append(f"is now {after.what}, was {before.what}")
     return " and ".join(words)
 
 
@@ -141,6 +155,8 @@ def _signed(mm: float, unit: LengthUnit) -> str:
 
 
 def _size(feature: ReleasedFeature, unit: LengthUnit) -> str:
+    if feature.width == 0.0:
+        return f"{feature.what}, {format_length(feature.height, unit)} high"
     return f"{format_number(feature.width, unit)} x {format_length(feature.height, unit)}"
 
 

@@ -133,7 +133,9 @@ def _changes(entries: tuple[Release, ...], project: Project, option: Option) -> 
     if not entries:
         return ()
     found = changes_since(entries[-1], project, option)
-    return tuple(change_sentence(change, project.unit) for change in found) or ("limits, bodies or lettering only",)
+    return tuple(change_sentence(change, project.unit) for change in found) or (
+        "limits, bodies or turned lettering only",
+    )
 
 
 def _issued(target: Path, write: Callable[[Path], tuple[str, ...]]) -> tuple[str, ...]:

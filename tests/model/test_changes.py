@@ -1,4 +1,5 @@
 from panelcad.model.changes import change_sentence, changes_since, released_features, released_items
+from panelcad.model.plate import Engraving
 from panelcad.model.project import Project
 from panelcad.model.release import Release
 from panelcad.model.shape import Circle
@@ -62,3 +63,16 @@ def test_a_changed_outline_is_a_change():
     before, after = project(sheet()), project(sheet(width=610.0))
 
     assert sentences(before, after) == ["main/outline changed from 600.00 x 300.00 mm to 610.00 x 300.00 mm"]
+
+
+def test_lettering_that_moves_or_reads_otherwise_is_a_change():
+    def labelled(text, x=0.0):
+        return project(sheet(engravings=(Engraving(id="label", text=text, x=x, y=0.0, height=4.0),)))
+
+    assert sentences(labelled("BAT"), labelled("BAT", 2.0)) == ["main/label moved by x +2.00, y 0.00 mm"]
+    assert sentences(labelled("BAT"), labelled("MASTER")) == [
+        "main/label is now lettering 'MASTER', was lettering 'BAT'"
+    ]
+    assert sentences(project(sheet()), labelled("BAT")) == [
+        "main/label added: lettering 'BAT', 4.00 mm high at x 0.00, y 0.00 mm"
+    ]
