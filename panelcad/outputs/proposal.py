@@ -5,7 +5,7 @@ from pathlib import Path
 from panelcad.drawing.cautions import SHORT
 from panelcad.drawing.paper import PAPERS, usual_series
 from panelcad.drawing.sheet import Sheet
-from panelcad.model.project import AS_FOUND, Project
+from panelcad.model.project import Project
 from panelcad.outputs.pdf import Properties, write_pdf
 from panelcad.outputs.proposal_pages import (
     Body,
@@ -16,25 +16,25 @@ from panelcad.outputs.proposal_pages import (
     option_page,
     overview,
 )
-from panelcad.outputs.story import Story, story
+from panelcad.outputs.story import Story, stories
 
 
 def export_proposal(project: Project, path: Path | str) -> None:
     """Write the proposal; an older file stays whole until the new one is complete."""
-    stories = tuple(story(project, option) for option in project.all_options)
+    told = stories(project)
     title = f"Proposal: {project.title}"
     about = Properties(title, project.drawn_by or project.shop, "Proposal for an instrument panel")
-    write_pdf(Path(path), proposal_sheets(project, stories), about)
+    write_pdf(Path(path), proposal_sheets(project, told), about)
 
 
-def proposal_sheets(project: Project, stories: tuple[Story, ...]) -> list[Sheet]:
+def proposal_sheets(project: Project, told: tuple[Story, ...]) -> list[Sheet]:
     """The pages on A4 or, in a project in inches, on US letter size, landscape."""
     paper = PAPERS[usual_series(project.unit)][0]
     bodies = [
-        overview(project, stories, paper),
-        *(option_page(project, told, paper) for told in stories if told.option.id != AS_FOUND),
-        *comparison_pages(stories, paper),
-        decision_page(project, stories, paper),
+        overview(project, told, paper),
+        *(option_page(project, each, paper) for each in told if not each.is_as_found),
+        *comparison_pages(told, paper),
+        decision_page(project, told, paper),
     ]
     return [_sheet(project, body, i, len(bodies)) for i, body in enumerate(bodies, 1)]
 

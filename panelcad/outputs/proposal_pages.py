@@ -22,6 +22,7 @@ from panelcad.model.function import Function
 from panelcad.model.layout import layout
 from panelcad.model.project import AS_FOUND, Option, Project
 from panelcad.outputs.story import Story
+from panelcad.planning.figures import counted
 
 EDGE: Final = 14.0
 GAP: Final = 6.0
@@ -75,12 +76,13 @@ def option_page(project: Project, told: Story, paper: Paper) -> Body:
     columns = [(x1 + i * (third + GAP), y1, x1 + i * (third + GAP) + third, split - GAP) for i in range(3)]
     day = picture(project, told.option, (x1, split, x2, y2), DAY)
     night_top = columns[2][3]
-    night_box = (columns[2][0], night_top - 0.42 * third, columns[2][2], night_top)
+    night_box = (columns[2][0], night_top - 0.36 * third, columns[2][2], night_top)
     prices = (columns[2][0], columns[2][1], columns[2][2], night_box[1] - 3.0)
     return Body(
         told.option.name,
         (
             day,
+            _INKS.text(" ".join(_open(told)), (x1, split - 1.2), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm),
             *_listed("It adds", told.adds, told.small_added, columns[0]),
             *_listed("It takes out", told.takes_out, 0, columns[1]),
             picture(project, told.option, night_box, NIGHT),
@@ -105,13 +107,9 @@ def _listed(title: str, names: tuple[str, ...], small: int, box: Bounds) -> Iter
 
 
 def _figures(told: Story, box: Bounds) -> Iterator[Node]:
-    """Price, weight and load, and what is still open."""
+    """Price, weight and load."""
     x1, _, x2, y2 = box
-    rows = [
-        *(told.price_lines or (("Price", told.price),)),
-        ("Empty weight", told.weight),
-        ("Electrical load", told.load),
-    ]
+    rows = [*(told.price_lines or (("Price", told.price),)), *_shown_figures(told)]
     y = y2
     for name, value in rows:
         bold = Face.BOLD if name in {"Total", "Price"} else Face.REGULAR
@@ -120,8 +118,10 @@ def _figures(told: Story, box: Bounds) -> Iterator[Node]:
         for words in lines:
             yield _INKS.text(words, (x2, y), PLAIN, Along.RIGHT, Across.TOP, face=bold)
             y -= PITCH
-    if told.open_errors:
-        yield _INKS.text(_open(told), (x1, y - 1.0), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm)
+
+
+def _shown_figures(told: Story) -> list[tuple[str, str]]:
+    return [figure for figure in told.figures if figure[0] in {"Empty weight", "Electrical load"}]
 
 
 def comparison_pages(stories: tuple[Story, ...], paper: Paper) -> list[Body]:
@@ -137,11 +137,12 @@ def comparison_pages(stories: tuple[Story, ...], paper: Paper) -> list[Body]:
 
 def _compared(stories: tuple[Story, ...]) -> Iterator[Row]:
     yield Row(("Price", *(told.price for told in stories)))
-    yield Row(("Empty weight", *(told.weight for told in stories)))
-    yield Row(("Electrical load", *(told.load for told in stories)))
     yield Row(("Adds", *("; ".join(told.adds) or "–" for told in stories)))
     yield Row(("Takes out", *("; ".join(told.takes_out) or "–" for told in stories)))
-    yield Row(("Errors open", *(str(told.open_errors) for told in stories)))
+    yield Row(("Errors in the fit", *(str(told.cut_errors) for told in stories)))
+    yield Row(("Errors in the plan", *(str(told.plan_errors) for told in stories)))
+    for i, (title, _) in enumerate(stories[0].figures):
+        yield Row((title, *(told.figures[i][1] for told in stories)))
     functions = [f for f in Function if any(f in told.functions for told in stories)]
     if functions:
         yield Row(("Independent sources of each function",), is_heading=True)
@@ -183,15 +184,18 @@ def _choices(stories: tuple[Story, ...], box: Bounds) -> Iterator[Node]:
         yield _INKS.text(fitted(told.option.name, room_for, PLAIN), (x1 + 7.0, y - 0.6), across=Across.TOP)
         y -= 0.6 + PITCH
         yield _INKS.text(fitted(mark, room_for, PLAIN), (x1 + 7.0, y), across=Across.TOP, colour=_INKS.note)
-        if told.open_errors:
+        for words in _open(told):
             y -= PITCH
-            yield _INKS.text(_open(told), (x1 + 7.0, y), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm)
+            yield _INKS.text(words, (x1 + 7.0, y), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm)
         y -= 2.0 * PITCH
 
 
-def _open(told: Story) -> str:
-    noun = "error" if told.open_errors == 1 else "errors"
-    return f"{told.open_errors} {noun} open: not to be cut as drawn."
+def _open(told: Story) -> Iterator[str]:
+    """What stands against cutting and against building."""
+    if told.cut_errors:
+        yield f"{counted(told.cut_errors, 'error')} in the fit: not to be cut as drawn."
+    if told.plan_errors:
+        yield f"{counted(told.plan_errors, 'error')} in the plan: not ready."
 
 
 def _signatures(project: Project, box: Bounds) -> Iterator[Node]:

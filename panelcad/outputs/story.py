@@ -3,21 +3,17 @@
 from dataclasses import dataclass
 from typing import Final
 
-from panelcad.checks.run import check
 from panelcad.drawing.faces.kind import reading
 from panelcad.drawing.faces.registry import HARDWARE, kind_of
-from panelcad.model.equipment import Phase
 from panelcad.model.finding import Severity
 from panelcad.model.fingerprint import option_fingerprint
 from panelcad.model.function import Function
 from panelcad.model.project import AS_FOUND, Item, Option, Project
-from panelcad.planning.cost import Cost, cost
-from panelcad.planning.electrical.capacity import rating, utilisation
-from panelcad.planning.electrical.loads import loads, phase_load
-from panelcad.planning.equipment import Equipment, equipment
-from panelcad.planning.redundancy import matrix
-from panelcad.planning.weight import weight_change
-from panelcad.units import format_mass, format_money, mass_unit
+from panelcad.planning import figures
+from panelcad.planning.cost import Cost
+from panelcad.planning.judge import Judgement, Topic, judge
+from panelcad.planning.owner import sentences
+from panelcad.units import format_money
 
 UNKNOWN: Final = "not known"
 SMALL: Final = frozenset(HARDWARE) - {"engine-controls", "outlets", "key-switches", "vents"}
@@ -35,42 +31,76 @@ class Reading:
 
 @dataclass(frozen=True)
 class Story:
-    """Texts about one option. `open_errors` counts findings that forbid cutting."""
+    """Texts about one option. `cut_errors` forbid cutting; `plan_errors` are of equipment, loads and weight."""
 
     option: Option
+    says: tuple[str, ...]
     adds: tuple[str, ...]
     takes_out: tuple[str, ...]
     small_added: int
     instruments: tuple[Reading, ...]
     price: str
     price_lines: tuple[tuple[str, str], ...]
-    weight: str
-    load: str
+    figures: tuple[tuple[str, str], ...]
+    """Titles and texts: weight, load, battery, what is required."""
     functions: dict[Function, int]
-    open_errors: int
+    """How many independent sources each function has."""
+    cut_errors: int
+    plan_errors: int
     fingerprint: str
 
+    @property
+    def is_as_found(self) -> bool:
+        return self.option.id == AS_FOUND
 
-def story(project: Project, option: Option) -> Story:
-    """Everything an owner reads about an option."""
-    units = equipment(project, option)
-    quote = cost(units) if option.id != AS_FOUND else None
-    added, small = _added(project, option)
-    report = check(project, option)
+
+def stories(project: Project) -> tuple[Story, ...]:
+    """The panel as found, then every option."""
+    judgements = tuple(judge(project, option) for option in project.all_options)
+    return tuple(story(judgement, judgements[0]) for judgement in judgements)
+
+
+def story(judgement: Judgement, found: Judgement) -> Story:
+    """Everything an owner reads about an option, beside the panel as found."""
+    project, option = judgement.equipment.project, judgement.option
+    added = _new_items(project.as_found, option)
     return Story(
         option=option,
-        adds=added,
-        takes_out=_added_names(option, project.as_found, project),
-        small_added=small,
+        says=tuple(sentences(judgement, found)) if project.units else (),
+        adds=_names(added, project),
+        takes_out=_names(_new_items(option, project.as_found), project),
+        small_added=sum(_is_small(item, project) for item in added),
         instruments=readings(project, option),
-        price=_price(quote),
-        price_lines=_price_lines(quote),
-        weight=_weight(units) if option.id != AS_FOUND else "as it is",
-        load=_load(units),
-        functions={row.function: row.independent for row in matrix(units)},
-        open_errors=sum(f.severity is Severity.ERROR for f in report.findings) + len(report.not_judged),
+        price=_price(judgement),
+        price_lines=_price_lines(judgement),
+        figures=tuple((title, of(judgement)) for title, of in _FIGURES),
+        functions={row.function: row.independent for row in judgement.matrix},
+        cut_errors=_cut_errors(judgement),
+        plan_errors=sum(judgement.count(topic, Severity.ERROR) for topic in Topic if topic is not Topic.SPACE),
         fingerprint=option_fingerprint(project, option),
     )
+
+
+def _cut_errors(judgement: Judgement) -> int:
+    """Open errors of the geometry; a rule that could not judge counts as one."""
+    report = judgement.report
+    return sum(f.severity is Severity.ERROR for f in report.findings) + len(report.not_judged)
+
+
+def _load(judgement: Judgement) -> str:
+    load, share = figures.worst_load(judgement), figures.alternator_share(judgement)
+    return load if share == figures.UNKNOWN else f"{load}, {share}"
+
+
+_FIGURES: Final = (
+    ("Empty weight", figures.weight_difference),
+    ("Useful load", figures.useful_load),
+    ("Electrical load", _load),
+    ("Battery alone lasts", figures.battery),
+    ("Kind of flight", figures.flight),
+    ("Required and missing", figures.missing),
+    ("Single failures that leave too little", figures.bad_failures),
+)
 
 
 def readings(project: Project, option: Option) -> tuple[Reading, ...]:
@@ -85,14 +115,8 @@ def readings(project: Project, option: Option) -> tuple[Reading, ...]:
     return tuple(found)
 
 
-def _added(project: Project, option: Option) -> tuple[tuple[str, ...], int]:
-    names = _added_names(project.as_found, option, project)
-    small = [item for item in _new_items(project.as_found, option) if _is_small(item, project)]
-    return names, len(small)
-
-
-def _added_names(before: Option, after: Option, project: Project) -> tuple[str, ...]:
-    return tuple(item.name for item in _new_items(before, after) if not _is_small(item, project))
+def _names(items: list[Item], project: Project) -> tuple[str, ...]:
+    return tuple(item.name for item in items if not _is_small(item, project))
 
 
 def _new_items(before: Option, after: Option) -> list[Item]:
@@ -105,43 +129,23 @@ def _is_small(item: Item, project: Project) -> bool:
     return item.cutout is not None and project.cutout(item.cutout).family in SMALL
 
 
-def _price(quote: Cost | None) -> str:
-    if quote is None:
+def _price(judgement: Judgement) -> str:
+    if figures.is_as_found(judgement):
         return "nothing"
-    if not quote.lines:
-        return UNKNOWN
-    total = format_money(quote.total, quote.currency)
-    return total if quote.is_whole else f"at least {total}; {len(quote.unknown)} prices or hours are not known"
+    return figures.total(judgement) if judgement.cost.lines else UNKNOWN
 
 
-def _price_lines(quote: Cost | None) -> tuple[tuple[str, str], ...]:
+def _price_lines(judgement: Judgement) -> tuple[tuple[str, str], ...]:
     """Sums by kind, discount, contingency, tax and total; empty where there is nothing to add up."""
-    if quote is None or not quote.lines:
+    quote = judgement.cost
+    if figures.is_as_found(judgement) or not quote.lines:
         return ()
     kinds = dict.fromkeys(line.kind for line in quote.lines)
     sums = [(kind.value.capitalize(), quote.sum_of(kind)) for kind in kinds]
     more = [("Discount", -quote.discount), ("Contingency", quote.contingency), ("Tax", quote.tax)]
-    lines = [*sums, *((name, amount) for name, amount in more if amount), ("Total", quote.total)]
-    return tuple((name, format_money(amount, quote.currency)) for name, amount in lines)
+    lines = [(name, format_money(amount, quote.currency)) for name, amount in (*sums, *more) if amount]
+    return (*lines, ("Total", figures.total(judgement)), *_not_known(quote))
 
 
-def _weight(units: Equipment) -> str:
-    change = weight_change(units)
-    if not change.lines:
-        return UNKNOWN
-    difference = change.known_mass_difference
-    text = format_mass(abs(difference), mass_unit(units.project.unit), places=1)
-    said = f"{text} heavier" if difference > 0 else f"{text} lighter"
-    return said if not change.unknown else f"{said}, {len(change.unknown)} weights or arms are not known"
-
-
-def _load(units: Equipment) -> str:
-    system = units.system
-    if system is None:
-        return UNKNOWN
-    phase = phase_load(loads(units), Phase.CRUISE)
-    rated = rating(system)
-    text = f"{phase.continuous:.1f} A in cruise"
-    if rated:
-        text += f", {utilisation(phase.continuous, rated):.0%} of {rated:g} A"
-    return text if not phase.unknown else f"{text}; {len(phase.unknown)} currents are not known"
+def _not_known(quote: Cost) -> tuple[tuple[str, str], ...]:
+    return (("Not known", f"{len(quote.unknown)} prices or hours"),) if quote.unknown else ()

@@ -3,10 +3,13 @@
 import pytest
 from pypdfium2 import PdfDocument
 
+from panelcad.drawing.extent import extent
+from panelcad.drawing.paper import PAPERS, usual_series
 from panelcad.library.samples import sample_file
 from panelcad.model.project import AS_FOUND
 from panelcad.outputs.proposal import export_proposal
-from panelcad.outputs.story import story
+from panelcad.outputs.proposal_pages import option_page, room
+from panelcad.outputs.story import stories
 from panelcad.store.project_file import load
 
 
@@ -35,9 +38,8 @@ def _strays(page):
 
 
 def test_every_option_has_its_page(pages, project):
-    for option in project.options:
-        page = next(text for text, *_ in pages if text.startswith(option.name[:30]))
-        told = story(project, option)
+    for told in stories(project)[1:]:
+        page = next(text for text, *_ in pages if text.startswith(told.option.name[:30]))
         assert told.adds[0] in page
         assert "Total" in page
         assert told.price.split(";")[0].removeprefix("at least ") in page
@@ -46,8 +48,8 @@ def test_every_option_has_its_page(pages, project):
 def test_the_whole_comparison_is_there(pages, project):
     text = "".join(text for text, *_ in pages)
 
-    for option in project.all_options:
-        assert story(project, option).load.split(";")[0].split(",")[0] in text
+    for told in stories(project):
+        assert all(figure.split(",")[0] in text for _, figure in told.figures)
 
 
 def test_cautions_and_signatures(pages):
@@ -67,8 +69,16 @@ def test_no_word_leaves_the_sheet(pages):
     assert [strays for _, strays in pages] == [0] * len(pages)
 
 
+def test_everything_stands_above_the_footer(project):
+    paper = PAPERS[usual_series(project.unit)][0]
+    x1, y1, x2, y2 = room(paper)
+    for told in stories(project)[1:]:
+        left, low, right, top = extent(option_page(project, told, paper).nodes)
+        assert (left >= x1 - 0.5, low >= y1 - 1.0, right <= x2 + 0.5, top <= y2 + 0.5) == (True,) * 4, told.option.name
+
+
 def test_story_of_the_panel_as_found(project):
-    told = story(project, project.as_found)
+    told = stories(project)[0]
 
     assert told.option.id == AS_FOUND
     assert told.adds == ()
@@ -80,9 +90,16 @@ def test_story_counts_what_comes_and_goes(project):
     option = project.options[0]
     before = {(i.id, i.unit, i.cutout) for i in project.as_found.items}
     new = [i for i in option.items if (i.id, i.unit, i.cutout) not in before]
-    told = story(project, option)
+    told = stories(project)[1]
 
     assert len(told.adds) + told.small_added == len(new)
+
+
+def test_an_overloaded_option_is_not_ready(project):
+    told = stories(project)[-1]
+
+    assert told.plan_errors > 0
+    assert "104%" in dict(told.figures)["Electrical load"]
 
 
 def test_same_bytes_each_time(project, tmp_path):

@@ -8,7 +8,7 @@ from panelcad.model.project import AS_FOUND, Option, Project
 from panelcad.outputs.page.fonts import font_style
 from panelcad.outputs.page.pictures import Pictures, pictures, svg_of
 from panelcad.outputs.page.words import articles, comparison, instruments, text
-from panelcad.outputs.story import Story, story
+from panelcad.outputs.story import Story, stories
 from panelcad.store.atomic import write_atomically
 
 _HERE = Path(__file__).parent
@@ -19,9 +19,9 @@ _ALWAYS = "▲▼◀▶–…%"
 def owner_page(project: Project) -> str:
     """The whole page for a project: the panel as found and every option."""
     options = project.all_options
-    stories = tuple(story(project, option) for option in options)
+    told = stories(project)
     shown = pictures(project, options)
-    body = _body(project, stories, shown)
+    body = _body(project, told, shown)
     letters = "".join(sorted({*body, *_script(), *_ALWAYS} - {"\n"}))
     style = font_style(letters) + shown.style + (_HERE / "page.css").read_text(encoding="utf-8")
     head = (
@@ -46,14 +46,14 @@ def _title(project: Project) -> str:
     return text(f"A new panel for {project.aircraft.registration}")
 
 
-def _body(project: Project, stories: tuple[Story, ...], shown: Pictures) -> str:
+def _body(project: Project, told: tuple[Story, ...], shown: Pictures) -> str:
     return (
         '<a class="skip" href="#compare">Skip the picture</a>'
-        f"{_header(project)}<main>{_see(stories, shown)}"
-        f'<section><h2 id="compare">Compare</h2>{comparison(stories)}</section>'
-        f"<section><h2>What each option does</h2>{articles(stories)}</section>"
-        f'<section class="handout"><h2>Every instrument in words</h2>{instruments(stories)}</section></main>'
-        f"{_footer()}{_readings(stories)}"
+        f"{_header(project)}<main>{_see(told, shown)}"
+        f'<section><h2 id="compare">Compare</h2>{comparison(told)}</section>'
+        f"<section><h2>What each option does</h2>{articles(told)}</section>"
+        f'<section class="handout"><h2>Every instrument in words</h2>{instruments(told)}</section></main>'
+        f"{_footer()}{_readings(told)}"
     )
 
 
@@ -67,13 +67,13 @@ def _header(project: Project) -> str:
     )
 
 
-def _see(stories: tuple[Story, ...], shown: Pictures) -> str:
-    panels = "".join(_panel(shown, told.option) for told in stories)
-    first = stories[1].option.id if len(stories) > 1 else AS_FOUND
+def _see(told: tuple[Story, ...], shown: Pictures) -> str:
+    panels = "".join(_panel(shown, each.option) for each in told)
+    first = told[1].option.id if len(told) > 1 else AS_FOUND
     x1, y1, x2, y2 = shown.bounds
     return (
         '<section aria-labelledby="see"><h2 id="see">See it</h2>'
-        f"{_controls(stories, first)}"
+        f"{_controls(told, first)}"
         '<div class="scroll" tabindex="0" role="region" '
         'aria-label="The panel; when it is larger than the screen, scroll sideways">'
         f'<svg width="0" height="0" style="position:absolute" aria-hidden="true"><defs>{shown.defs}</defs></svg>'
@@ -88,9 +88,9 @@ def _see(stories: tuple[Story, ...], shown: Pictures) -> str:
     )
 
 
-def _controls(stories: tuple[Story, ...], first: str) -> str:
+def _controls(told: tuple[Story, ...], first: str) -> str:
     return (
-        f'<div class="controls">{_select("left", "Left", stories, AS_FOUND)}{_select("right", "Right", stories, first)}'
+        f'<div class="controls">{_select("left", "Left", told, AS_FOUND)}{_select("right", "Right", told, first)}'
         '<button type="button" id="swap">Swap sides</button>'
         "<fieldset><legend>Light</legend>"
         '<label><input type="radio" name="light" id="day" value="day" checked>Day</label>'
@@ -100,10 +100,10 @@ def _controls(stories: tuple[Story, ...], first: str) -> str:
     )
 
 
-def _select(name: str, label: str, stories: tuple[Story, ...], chosen: str) -> str:
+def _select(name: str, label: str, told: tuple[Story, ...], chosen: str) -> str:
     choices = "".join(
         f'<option value="{s.option.id}"{" selected" if s.option.id == chosen else ""}>{text(s.option.name)}</option>'
-        for s in stories
+        for s in told
     )
     return f'<label for="{name}">{label}<select id="{name}" autocomplete="off">{choices}</select></label>'
 
@@ -120,7 +120,7 @@ def _footer() -> str:
     return f"<footer><h2>Before anything is cut, and before the first flight</h2><ul>{cautions}</ul></footer>"
 
 
-def _readings(stories: tuple[Story, ...]) -> str:
-    table = {told.option.id: {r.item: r.text for r in told.instruments} for told in stories}
+def _readings(told: tuple[Story, ...]) -> str:
+    table = {each.option.id: {r.item: r.text for r in each.instruments} for each in told}
     data = json.dumps(table, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")
     return f'<script type="application/json" id="readings">{data}</script>'

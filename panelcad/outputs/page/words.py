@@ -5,7 +5,6 @@ from html import escape
 from typing import Final
 
 from panelcad.model.function import Function
-from panelcad.model.project import AS_FOUND
 from panelcad.outputs.story import Story
 
 Row = tuple[str, Callable[[Story], str]]
@@ -29,27 +28,39 @@ def comparison(stories: tuple[Story, ...]) -> str:
 
 
 def _totals(stories: tuple[Story, ...]) -> str:
-    return "".join(_row(name, [f'<td class="number">{of(story)}</td>' for story in stories]) for name, of in _TOTALS)
+    rows = [_row(name, [f'<td class="number">{of(story)}</td>' for story in stories]) for name, of in _FIRST]
+    for i, (title, _) in enumerate(stories[0].figures):
+        rows.append(_row(title, [f'<td class="number">{text(story.figures[i][1])}</td>' for story in stories]))
+    return "".join(rows)
 
 
 def _row(name: str, cells: Iterable[str]) -> str:
     return f'<tr><th scope="row">{text(name)}</th>{"".join(cells)}</tr>'
 
 
-def _checks(story: Story) -> str:
-    if not story.open_errors:
+def _fit(story: Story) -> str:
+    if story.is_as_found:
+        return "as it is"
+    return _open(story.cut_errors, "not to be cut as drawn")
+
+
+def _plan(story: Story) -> str:
+    return _open(story.plan_errors, "see figures below" if story.is_as_found else "not ready")
+
+
+def _open(count: int, meaning: str) -> str:
+    if not count:
         return "no error open"
-    noun = "error" if story.open_errors == 1 else "errors"
-    return f'<span class="open">{story.open_errors} {noun} open: not to be cut as drawn</span>'
+    noun = "error" if count == 1 else "errors"
+    return f'<span class="open">{count} {noun} open: {meaning}</span>'
 
 
-_TOTALS: Final[tuple[Row, ...]] = (
+_FIRST: Final[tuple[Row, ...]] = (
     ("Price", lambda story: text(story.price)),
-    ("Empty weight", lambda story: text(story.weight)),
-    ("Electrical load", lambda story: text(story.load)),
-    ("Added", lambda story: str(len(story.adds)) if story.option.id != AS_FOUND else "–"),
-    ("Taken out", lambda story: str(len(story.takes_out)) if story.option.id != AS_FOUND else "–"),
-    ("Fit", _checks),
+    ("Added", lambda story: "–" if story.is_as_found else str(len(story.adds))),
+    ("Taken out", lambda story: "–" if story.is_as_found else str(len(story.takes_out))),
+    ("Fit", _fit),
+    ("Plan", _plan),
 )
 
 
@@ -59,7 +70,7 @@ def _functions(stories: tuple[Story, ...]) -> str:
 
 
 def _counts(stories: tuple[Story, ...], function: Function) -> list[str]:
-    base = next((story.functions.get(function, 0) for story in stories if story.option.id == AS_FOUND), 0)
+    base = next((story.functions.get(function, 0) for story in stories if story.is_as_found), 0)
     return [_count(story.functions.get(function, 0), base) for story in stories]
 
 
@@ -76,15 +87,16 @@ def _capital(words: str) -> str:
 
 def articles(stories: tuple[Story, ...]) -> str:
     """What each option adds and takes out, and its price in lines."""
-    return f'<div class="options">{"".join(_article(s) for s in stories if s.option.id != AS_FOUND)}</div>'
+    return f'<div class="options">{"".join(_article(s) for s in stories if not s.is_as_found)}</div>'
 
 
 def _article(story: Story) -> str:
+    says = "".join(f"<p>{text(sentence)}</p>" for sentence in story.says)
     return (
         f"<article><h3>{text(story.option.name)}</h3>"
-        f"<p>{text(story.option.summary)}</p>"
+        f"<p>{text(story.option.summary)}</p>{says}"
         f"{_list('Adds', story.adds)}{_small(story)}{_list('Takes out', story.takes_out)}{_prices(story)}"
-        f"<p>{_checks(story)}</p>"
+        f"<p>Fit: {_fit(story)}. Plan: {_plan(story)}.</p>"
         f'<p class="soft">Fingerprint <code>{story.fingerprint}</code></p></article>'
     )
 
@@ -105,8 +117,7 @@ def _prices(story: Story) -> str:
     if not story.price_lines:
         return f"<p>Price: {text(story.price)}.</p>"
     rows = "".join(f'<tr><th scope="row">{text(n)}</th><td>{text(amount)}</td></tr>' for n, amount in story.price_lines)
-    more = "" if story.price.startswith(story.price_lines[-1][1]) else f"<p>Price: {text(story.price)}.</p>"
-    return f"<table><tbody>{rows}</tbody></table>{more}"
+    return f"<table><tbody>{rows}</tbody></table>"
 
 
 def instruments(stories: tuple[Story, ...]) -> str:
