@@ -202,14 +202,28 @@ def format_mass(kg: float, unit: MassUnit, *, places: int = 2) -> str:
     >>> format_mass(1.133980925, MassUnit.LB)
     '2.50 lb'
     """
-    return f"{_plain_zero(f'{kg / unit.kg:.{places}f}')} {unit.value}"
+    return f"{format_mass_number(kg, unit, places=places)} {unit.value}"
+
+
+def format_mass_number(kg: float, unit: MassUnit, *, places: int = 2) -> str:
+    """As `format_mass` without the unit."""
+    return _plain_zero(f"{kg / unit.kg:.{places}f}")
+
+
+def moment_unit(unit: LengthUnit) -> str:
+    """The unit of moments beside this unit of length: 'lb·in' or 'kg·m'."""
+    return "lb·in" if unit is LengthUnit.INCH else "kg·m"
+
+
+def format_moment_number(kg_mm: float, unit: LengthUnit, *, places: int = 1) -> str:
+    """The number of a moment given in kilogram-millimetres, in `moment_unit`."""
+    value = kg_mm / KG_PER_POUND / MM_PER_INCH if unit is LengthUnit.INCH else kg_mm / 1000
+    return _plain_zero(f"{value:.{places}f}")
 
 
 def format_moment(kg_mm: float, unit: LengthUnit, *, places: int = 1) -> str:
     """Text of a moment such as '16104.0 lb·in' or '185.5 kg·m', of kilogram-millimetres."""
-    if unit is LengthUnit.INCH:
-        return f"{_plain_zero(f'{kg_mm / KG_PER_POUND / MM_PER_INCH:.{places}f}')} lb·in"
-    return f"{_plain_zero(f'{kg_mm / 1000:.{places}f}')} kg·m"
+    return f"{format_moment_number(kg_mm, unit, places=places)} {moment_unit(unit)}"
 
 
 def parse_money(text: str) -> Decimal:

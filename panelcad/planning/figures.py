@@ -10,7 +10,7 @@ from panelcad.planning.cost import Cost
 from panelcad.planning.judge import Judgement
 from panelcad.planning.redundancy import missing_minimums
 from panelcad.planning.required import State
-from panelcad.units import LengthUnit, format_length, format_mass, format_money, mass_unit
+from panelcad.units import LengthUnit, format_length, format_mass, format_money, format_number, mass_unit
 
 UNKNOWN: Final = "not known"
 
@@ -121,6 +121,11 @@ def new_weight(judgement: Judgement) -> str:
 def new_cg(judgement: Judgement) -> str:
     new = judgement.balance.change.new
     return UNKNOWN if new is None else format_arm(new.arm, unit_of(judgement))
+
+
+def arm_number(mm: float, unit: LengthUnit) -> str:
+    """As `format_arm` without the unit."""
+    return format_number(mm, unit, places=2 if unit is LengthUnit.INCH else 0)
 
 
 def format_arm(mm: float, unit: LengthUnit) -> str:

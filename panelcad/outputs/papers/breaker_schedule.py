@@ -4,23 +4,27 @@ from panelcad.outputs.papers.document import Block, Column, Document, Grid, Head
 from panelcad.outputs.papers.parts import findings_grid, paper
 from panelcad.planning.electrical.circuits import CircuitLine
 from panelcad.planning.judge import Judgement, Topic
-from panelcad.units import LengthUnit, format_length
+from panelcad.units import LengthUnit, format_number
 
 _METHOD = (
     "Load, breaker and wire, each at most the next (AC 43.13-1B paragraph 11-48, table 11-3). The breaker a maker "
     "states comes first; one marked * is only the next size above the load. Drop at 20 °C after table 11-9, allowed "
     "after table 11-6. Lengths include the ground wire. Wires in hot or large bundles carry less."
 )
-_COLUMNS = (
-    Column("bus", 15),
-    Column("load", 27),
-    Column("A", 8, is_number=True),
-    Column("breaker A", 10, is_number=True),
-    Column("wire", 8, is_number=True),
-    Column("advised", 9, is_number=True),
-    Column("length", 12, is_number=True),
-    Column("drop V", 11, is_number=True),
-)
+
+
+def _columns(unit: LengthUnit) -> tuple[Column, ...]:
+    return (
+        Column("bus", 15),
+        Column("load", 27),
+        Column("A", 8, is_number=True),
+        Column("breaker A", 10, is_number=True),
+        Column("wire", 8, is_number=True),
+        Column("advised", 9, is_number=True),
+        Column(f"length {unit.value}", 11, is_number=True),
+        Column("drop V", 9, is_number=True),
+        Column("allowed V", 9, is_number=True),
+    )
 
 
 def breaker_schedule(judgement: Judgement) -> Document:
@@ -32,7 +36,7 @@ def breaker_schedule(judgement: Judgement) -> Document:
     found = [f for f in judgement.findings[Topic.ELECTRICAL] if circuits.intersection(f.items)]
     blocks: list[Block] = [
         Words(_METHOD, Tone.FAINT),
-        Grid("schedule", _COLUMNS, lines),
+        Grid("schedule", _columns(unit), lines),
         Heading("Findings"),
         *findings_grid(judgement, found),
     ]
@@ -50,7 +54,8 @@ def _line(line: CircuitLine, unit: LengthUnit) -> Line:
         breaker or "?",
         line.gauge or "?",
         line.advised_gauge or "",
-        "?" if line.length is None else format_length(line.length, unit, places=0),
-        "" if line.drop is None else f"{line.drop:.2f} of {line.allowed_drop:g}",
+        "?" if line.length is None else format_number(line.length, unit, places=0),
+        "" if line.drop is None else f"{line.drop:.2f}",
+        f"{line.allowed_drop:g}",
     )
     return Line(cells, Tone.ERROR if too_much else Tone.PLAIN)

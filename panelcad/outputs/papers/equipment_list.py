@@ -2,24 +2,14 @@
 
 from panelcad.model.function import Function
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
-from panelcad.outputs.papers.parts import known, paper
+from panelcad.outputs.papers.parts import mass_cells, mass_columns, paper
 from panelcad.planning.equipment import Fitted
-from panelcad.planning.figures import format_arm
 from panelcad.planning.judge import Judgement
 from panelcad.planning.required import State
 from panelcad.planning.tso import standard_of
 from panelcad.planning.weight import arm_of
-from panelcad.units import format_mass, format_moment, mass_unit
 
-_COLUMNS = (
-    Column("item", 27),
-    Column("does", 33),
-    Column("", 13),
-    Column("where", 14),
-    Column("weight", 12, is_number=True),
-    Column("arm", 11, is_number=True),
-    Column("moment", 14, is_number=True),
-)
+_FIRST = (Column("item", 27), Column("does", 33), Column("", 13), Column("where", 14))
 
 
 def equipment_list(judgement: Judgement) -> Document:
@@ -28,11 +18,12 @@ def equipment_list(judgement: Judgement) -> Document:
     installed = {fitted.id for fitted in judgement.change.installed}
     fitted_lines = tuple(_line(f, judgement, _class(f, required, installed)) for f in judgement.equipment.units)
     removed = tuple(_line(f, judgement, "removed") for f in judgement.change.removed)
+    columns = (*_FIRST, *mass_columns(judgement.equipment.project.unit, (12, 11, 14)))
     blocks: list[Block] = [
         Words("New items are marked. Required means: a line of the required-equipment lists is met by it."),
-        Grid("equipment", _COLUMNS, fitted_lines),
+        Grid("equipment", columns, fitted_lines),
         Heading("Removed"),
-        Grid("removed", _COLUMNS, removed) if removed else Words("Nothing is removed.", Tone.FAINT),
+        Grid("removed", columns, removed) if removed else Words("Nothing is removed.", Tone.FAINT),
         Heading("Standards"),
         Words(
             "The technical standard order for each function; what a unit meets stands on its data plate.", Tone.FAINT
@@ -49,20 +40,10 @@ def _class(fitted: Fitted, required: set[str], installed: set[str]) -> str:
 
 def _line(fitted: Fitted, judgement: Judgement, kind: str) -> Line:
     project = judgement.equipment.project
-    unit = project.unit
-    arm = arm_of(fitted, project.planning.weight)
-    kg = fitted.unit.mass
-    moment = None if kg is None or arm is None else format_moment(kg * arm, unit)
-    cells = (
-        fitted.name,
-        ", ".join(fitted.unit.provides) or ", ".join(fitted.unit.supplies),
-        kind,
-        fitted.place_words,
-        known(None if kg is None else format_mass(kg, mass_unit(unit))),
-        known(None if arm is None else format_arm(arm, unit)),
-        known(moment),
-    )
-    return Line(cells, Tone.WARNING if moment is None else Tone.PLAIN)
+    arm, kg = arm_of(fitted, project.planning.weight), fitted.unit.mass
+    does = ", ".join(fitted.unit.provides) or ", ".join(fitted.unit.supplies)
+    cells = (fitted.name, does, kind, fitted.place_words, *mass_cells(kg, arm, project.unit))
+    return Line(cells, Tone.WARNING if kg is None or arm is None else Tone.PLAIN)
 
 
 def _standards(judgement: Judgement) -> Grid:

@@ -6,8 +6,10 @@ from panelcad.drawing.cautions import BEFORE_FLIGHT
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.fingerprint import option_fingerprint
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
+from panelcad.planning.figures import arm_number
 from panelcad.planning.judge import Judgement
 from panelcad.planning.wording import cure_words, sentence
+from panelcad.units import LengthUnit, format_mass_number, format_moment_number, mass_unit, moment_unit
 
 TONES = {Severity.ERROR: Tone.ERROR, Severity.WARNING: Tone.WARNING, Severity.ADVICE: Tone.ADVICE}
 
@@ -46,3 +48,20 @@ def cautions() -> list[Block]:
 def known(text: str | None) -> str:
     """The text, or that it is not known."""
     return text or "not known"
+
+
+def mass_columns(unit: LengthUnit, shares: tuple[int, int, int]) -> tuple[Column, Column, Column]:
+    """Columns of weight, arm and moment, headed with their units so that cells are plain numbers."""
+    titles = (f"weight {mass_unit(unit)}", f"arm {unit.value}", f"moment {moment_unit(unit)}")
+    first, second, third = (Column(title, share, is_number=True) for title, share in zip(titles, shares, strict=True))
+    return first, second, third
+
+
+def mass_cells(kg: float | None, arm: float | None, unit: LengthUnit) -> tuple[str, str, str]:
+    """Weight, arm and moment as numbers in the reader's unit, or that they are not known."""
+    moment = None if kg is None or arm is None else format_moment_number(kg * arm, unit)
+    return (
+        known(None if kg is None else format_mass_number(kg, mass_unit(unit))),
+        known(None if arm is None else arm_number(arm, unit)),
+        known(moment),
+    )

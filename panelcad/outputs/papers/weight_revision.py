@@ -3,21 +3,13 @@
 from panelcad.drawing.charts.envelope import envelope_chart
 from panelcad.drawing.charts.frame import ON_PAPER
 from panelcad.outputs.papers.document import Blank, Block, Column, Document, Grid, Heading, Line, Tone, Words
-from panelcad.outputs.papers.parts import findings_grid, known, paper
+from panelcad.outputs.papers.parts import findings_grid, mass_cells, mass_columns, paper
 from panelcad.planning.balance import Balance
 from panelcad.planning.envelope import LoadedCase
 from panelcad.planning.figures import format_arm
 from panelcad.planning.judge import Judgement, Topic
 from panelcad.planning.weight import Loading, WeightLine
-from panelcad.units import LengthUnit, format_mass, format_moment, mass_unit
-
-_COLUMNS = (
-    Column("item", 40),
-    Column("", 14),
-    Column("weight", 15, is_number=True),
-    Column("arm", 13, is_number=True),
-    Column("moment", 18, is_number=True),
-)
+from panelcad.units import LengthUnit, format_mass, mass_unit
 
 
 def weight_revision(judgement: Judgement, on: str) -> Document:
@@ -26,7 +18,9 @@ def weight_revision(judgement: Judgement, on: str) -> Document:
     chart = envelope_chart(figures, "CG envelope", unit, ON_PAPER, height=78.0)
     blocks: list[Block] = [
         Words(f"Date: {on}. Datum: {figures.sheet.datum if figures.sheet else 'not entered'}. {_old_sheet(figures)}"),
-        Grid("revision", _COLUMNS, _lines(figures, unit)),
+        Grid(
+            "revision", (Column("item", 40), Column("", 14), *mass_columns(unit, (15, 13, 18))), _lines(figures, unit)
+        ),
         Words(_result(figures, unit), Tone.TOTAL if figures.change.new else Tone.WARNING),
         *([chart] if chart else []),
         Heading("Extremes of loading", 2),
@@ -56,16 +50,12 @@ def _lines(figures: Balance, unit: LengthUnit) -> tuple[Line, ...]:
 
 
 def _line(line: WeightLine, unit: LengthUnit) -> Line:
-    weight = None if line.kg is None else format_mass(line.kg, mass_unit(unit))
-    arm = None if line.arm is None else format_arm(line.arm, unit)
-    moment = None if line.moment is None else format_moment(line.moment, unit)
-    cells = (line.name, line.what, known(weight), known(arm), known(moment))
+    cells = (line.name, line.what, *mass_cells(line.kg, line.arm, unit))
     return Line(cells, Tone.PLAIN if line.is_known else Tone.WARNING)
 
 
 def _total(name: str, loading: Loading, unit: LengthUnit) -> Line:
-    weight, arm = format_mass(loading.kg, mass_unit(unit)), format_arm(loading.arm, unit)
-    return Line((name, "", weight, arm, format_moment(loading.moment, unit)), Tone.TOTAL)
+    return Line((name, "", *mass_cells(loading.kg, loading.arm, unit)), Tone.TOTAL)
 
 
 def _result(figures: Balance, unit: LengthUnit) -> str:

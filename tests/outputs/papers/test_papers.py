@@ -71,6 +71,8 @@ def test_the_revision_is_dated_and_has_the_new_figures() -> None:
     new = last().balance.change.new
     assert new is not None
     assert f"{new.kg / 0.45359237:.2f} lb" in words
+    assert f"{new.moment / 0.45359237 / 25.4:.1f}" in words
+    assert "moment lb·in" in words
     assert "superseded" in words
     assert "Signature" in words
 
@@ -110,6 +112,11 @@ def test_every_grid_becomes_a_csv_that_reads_back(tmp_path: Path) -> None:
     assert rows[0] == [column.title for column in grid.columns]
     assert rows[1:-1] == [list(line.cells) for line in grid.lines]
     assert papers["breaker-and-wire-schedule"].marking in rows[-1]
+    weights = next(path for path in written if path.name.endswith("revision-revision.csv"))
+    lines = list(csv.DictReader(io.StringIO(weights.read_text(encoding="utf-8-sig"))))[:-1]
+    changes = [line for line in lines if line[""]]
+    total = sum(float(line["moment lb·in"]) for line in (lines[0], *changes))
+    assert float(lines[-1]["moment lb·in"]) == pytest.approx(total, abs=0.05 * len(lines))
 
 
 @pytest.mark.parametrize(
