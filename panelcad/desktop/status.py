@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QLabel, QStatusBar
 from panelcad.desktop.window_parts import Parts
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
+from panelcad.model.revision import revision_text
 from panelcad.units import format_number
 
 
@@ -15,11 +16,11 @@ class Status(QStatusBar):
         self.setSizeGripEnabled(False)
         self.words = QLabel()
         self.words.setMinimumWidth(60)
-        self.place, self.zoom, self.found = QLabel(), QLabel(), QLabel()
-        for label, name in ((self.place, "Pointer"), (self.zoom, "Zoom"), (self.found, "Findings")):
-            label.setAccessibleName(name)
+        self.place, self.zoom, self.found, self.revision = QLabel(), QLabel(), QLabel(), QLabel()
+        shown = ((self.revision, "Revision"), (self.found, "Findings"), (self.place, "Pointer"), (self.zoom, "Zoom"))
         self.addWidget(self.words, 1)
-        for label in (self.found, self.place, self.zoom):
+        for label, name in shown:
+            label.setAccessibleName(name)
             self.addPermanentWidget(label)
         bench = parts.bench
         bench.told.connect(self._tell)
@@ -28,7 +29,14 @@ class Status(QStatusBar):
         bench.view.zoomed.connect(self._show_zoom)
         bench.judge.reported.connect(self._count)
         parts.toolbox.changed.connect(lambda: self._tell(""))
+        for signal in (bench.document.changed, bench.document.option_changed, bench.document.replaced):
+            signal.connect(self._show_revision)
+        self._show_revision()
         self._tell("")
+
+    def _show_revision(self) -> None:
+        document = self._parts.bench.document
+        self.revision.setText(revision_text(document.project, document.option))
 
     def _tell(self, words: str) -> None:
         """A passing word, or what the tool in hand does."""

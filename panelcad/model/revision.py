@@ -30,6 +30,15 @@ def releases_of(project: Project, option: Option) -> tuple[Release, ...]:
     return tuple(entry for entry in project.releases if entry.option == option.id)
 
 
+def revision_text(project: Project, option: Option) -> str:
+    """How an option stands: 'revision A, locked', 'revision B open', or '' where it never was released."""
+    locked = project.locked_revision(option.id)
+    if locked:
+        return f"revision {locked}, locked"
+    opened = [entry.revision for entry in project.opened_revisions if entry.option == option.id]
+    return f"revision {opened[-1]} open" if opened else ""
+
+
 def stamp(project: Project, option: Option) -> Stamp:
     """The stamp of the option as it stands: that of its newest release of the same geometry, else not released."""
     fingerprint = option_fingerprint(project, option)

@@ -50,11 +50,14 @@ def test_a_released_option_does_not_move_until_a_revision_is_opened(window, hand
         dialog.reason.setPlainText("it met a rib")
         qtbot.mouseClick(dialog.verb, Qt.MouseButton.LeftButton)
 
+    status = window.statusBar()
+    assert status.revision.text() == "revision A, locked"
     asked = answering(qtbot, RevisionQuestion, reason)
     window.menus.actions["file.revision"].trigger()
     assert asked
     assert window.bench.document.project.opened_revisions[-1].reason == "it met a rib"
     assert not window.menus.actions["file.revision"].isEnabled()
+    assert status.revision.text() == "revision B open"
     hands.drag((0.0, 50.0), (20.0, 50.0))
     assert window.bench.document.project is not before
     assert window.bench.document.done

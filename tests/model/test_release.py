@@ -3,7 +3,7 @@ import pytest
 from panelcad.errors import EditRefused
 from panelcad.model.project import Project
 from panelcad.model.release import OpenedRevision, Release, next_revision
-from panelcad.model.revision import stamp
+from panelcad.model.revision import revision_text, stamp
 from panelcad.store.project_file import from_bytes, to_bytes
 from tests.builders import project, sheet
 
@@ -55,3 +55,11 @@ def test_the_log_survives_saving():
     plain = opened(released(project()))
 
     assert from_bytes(to_bytes(plain), "test") == plain
+
+
+def test_how_an_option_stands_is_told():
+    plain = project()
+
+    assert revision_text(plain, plain.option("new")) == ""
+    assert revision_text(released(plain), plain.option("new")) == "revision A, locked"
+    assert revision_text(opened(released(plain)), plain.option("new")) == "revision B open"
