@@ -326,3 +326,38 @@ def test_a_draft_may_be_in_black_and_on_the_paper_one_has(run, clean: Project, t
     choice = ("--draft", "--paper", "a3", "--ink", "black", "--largest", "a3")
     assert run("release", file, "--option", "new", "--to", papers, *choice)[0] == 0
     assert any("template" in path.name for path in papers.iterdir())
+
+
+def test_a_shops_limits_are_taken_and_told(run, clean: Project, tmp_path: Path) -> None:
+    file, shop = stored(clean, tmp_path), tmp_path / "our shop.toml"
+    shop.write_text('name = "Our shop"\nunit = "in"\n[limits]\nweb_advised = 0.5\n')
+
+    code, printed, _ = run("limits", file, "--take", shop)
+
+    assert code == 0
+    assert "Our shop" in printed
+    assert "12.70 mm instead of 6.35 mm" in printed
+    listed = json.loads(run("limits", file, "--json")[1])
+    assert (listed["limits"]["web_advised"], listed["differing"]) == (12.7, ["web_advised"])
+
+
+def test_limits_are_written_to_a_new_file_and_never_over_one(run, clean: Project, tmp_path: Path) -> None:
+    file, shop = stored(clean, tmp_path), tmp_path / "limits" / "all.toml"
+
+    assert run("limits", file, "--write", shop)[0] == 0
+    assert run("limits", file, "--take", shop)[0] == 0
+    code, _, complained = run("limits", file, "--write", shop)
+    assert code == 2
+    assert "it is there already" in complained
+
+
+def test_unusable_limits_leave_the_project_as_it_was(run, clean: Project, tmp_path: Path) -> None:
+    file, shop = stored(clean, tmp_path), tmp_path / "shop.toml"
+    before = file.read_bytes()
+    shop.write_text('unit = "in"\n[limits]\nweb_advisd = 0.5\n')
+
+    code, _, complained = run("limits", file, "--take", shop)
+
+    assert code == 2
+    assert "web_advised" in complained
+    assert file.read_bytes() == before
