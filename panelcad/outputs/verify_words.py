@@ -54,16 +54,16 @@ def made_from(report: VerifyReport) -> str:
 def _heading(report: VerifyReport) -> Iterator[str]:
     plates = ", ".join(f"{laid.plate.name} ({laid.plate.id})" for laid in report.plates)
     nested = "plates nested on a stock sheet:" if len(report.plates) > 1 else "plate"
-    yield f"File:      {report.source}"
-    yield f"Held to:   option {report.option.name} ({report.option.id}), {nested} {plates}"
+    yield f"File: {report.source}"
+    yield f"Held to: option {report.option.name} ({report.option.id}), {nested} {plates}"
     yield f"Made from: {made_from(report)}"
-    yield f"Read as:   {report.written_as.face_up.value} face up, from the {report.written_as.origin.value}"
+    yield f"Read as: {report.written_as.face_up.value} face up, from the {report.written_as.origin.value}"
     finish = report.project.profile.finish_thickness
     if finish:
         thickness = format_length(finish, report.project.unit, places=4)
-        yield f"Sizes:     cut sizes, {thickness} of finish on each surface; finished sizes in brackets"
+        yield f"Sizes: cut sizes, {thickness} of finish on each surface; finished sizes in brackets"
     else:
-        yield "Sizes:     finished sizes, which are the cut sizes"
+        yield "Sizes: finished sizes, which are the cut sizes"
 
 
 def _sentences(report: VerifyReport) -> Iterator[str]:
