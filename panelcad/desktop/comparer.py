@@ -53,7 +53,7 @@ class Comparer(QObject):
             return
         project = self._document.project
         self._compared_project = project
-        self._running = self._thread.submit(_compare, project)
+        self._running = self._thread.submit(_compare, project, self.comparison)
         self._running.add_done_callback(self._finished.emit)
 
     def _take(self, finished: "Future[Comparison]") -> None:
@@ -76,7 +76,7 @@ class Comparer(QObject):
         self._thread.shutdown(wait=True, cancel_futures=True)
 
 
-def _compare(project: Project) -> "Comparison":
+def _compare(project: Project, kept: "Comparison | None") -> "Comparison":
     from panelcad.planning.compare import compare  # noqa: PLC0415 - shapely and the library wait until they are needed
 
-    return compare(project)
+    return compare(project, kept=kept)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Final
 
+from panelcad.model.base import Record
 from panelcad.model.finding import Severity
 from panelcad.model.function import Function
 from panelcad.model.project import Option, Project
@@ -53,10 +54,27 @@ class Comparison:
         return tuple(row for row in self.rows if row.topic is topic)
 
 
-def compare(project: Project, options: tuple[Option, ...] | None = None) -> Comparison:
-    """The options of a project beside the panel as found, or those given."""
-    judgements = tuple(judge(project, option) for option in options or project.all_options)
+def compare(project: Project, options: tuple[Option, ...] | None = None, kept: Comparison | None = None) -> Comparison:
+    """The options of a project beside the panel as found, or those given.
+
+    Judgements of `kept` are taken over for options that are the same records on the same ground, so that a change of
+    one option judges only that one again.
+    """
+    old = {id(j.option): j for j in kept.judgements} if kept and _same_ground(kept.project, project) else {}
+    judgements = tuple(old.get(id(option)) or judge(project, option) for option in options or project.all_options)
     return Comparison(project, judgements, comparison_rows(judgements))
+
+
+def _same_ground(a: Project, b: Project) -> bool:
+    """Whether all that options are judged by is the very same."""
+    single = ("planning", "as_found", "surroundings", "profile", "unit")
+    return all(getattr(a, name) is getattr(b, name) for name in single) and all(
+        _same_records(getattr(a, name), getattr(b, name)) for name in ("units", "cutouts")
+    )
+
+
+def _same_records(a: tuple[Record, ...], b: tuple[Record, ...]) -> bool:
+    return len(a) == len(b) and all(one is other for one, other in zip(a, b, strict=True))
 
 
 def comparison_rows(judgements: tuple[Judgement, ...]) -> tuple[Row, ...]:

@@ -92,6 +92,23 @@ def test_a_copied_option_differs_in_nothing_until_it_is_changed() -> None:
     assert {"Autopilot roll", "Total", "Heaviest continuous load", "Change of empty weight"} <= differing
 
 
+def test_a_change_of_one_option_judges_only_that_one_again() -> None:
+    project = tourer().project
+    changed = remove(project, "glass", ["autopilot"])
+    again = compare(changed, kept=tourer())
+    same = {j.option.id for j in again.judgements if any(j is old for old in tourer().judgements)}
+    assert same == {"as-found", "classic", "ambitious"}
+    afresh = compare(changed)
+    assert [[c.text for c in row.cells] for row in again.rows] == [[c.text for c in row.cells] for row in afresh.rows]
+
+
+def test_another_aircraft_judges_everything_again() -> None:
+    project = tourer().project
+    found = project.as_found.revised(items=project.as_found.items[:-1])
+    again = compare(project.with_option(found), kept=tourer())
+    assert not any(j is old for j in again.judgements for old in tourer().judgements)
+
+
 def test_removing_and_re_adding_a_unit_changes_nothing() -> None:
     project = load(sample_file("tourer"))
     option = project.option("glass")

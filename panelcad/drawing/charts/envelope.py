@@ -12,7 +12,7 @@ from panelcad.drawing.charts.frame import (
     upright_grid,
     words,
 )
-from panelcad.drawing.display import Along, Colour, Face, Node, Path, Pen
+from panelcad.drawing.display import Colour, Face, Node, Path, Pen
 from panelcad.geometry.contour import Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
 from panelcad.planning.balance import Balance
@@ -96,7 +96,7 @@ def _labelled(figures: Balance, frame: _Frame, look: ChartLook) -> Iterator[Node
     if figures.change.new is not None:
         spot = frame.place(figures.change.new.arm, figures.change.new.kg)
         yield Path((circle(spot, 2.0),), pen=Pen(look.series[0], 0.5))
-        yield words("empty", spot.x, spot.y - 3.0, look, Along.CENTRE, colour=look.series[0])
+        yield words("empty", spot.x + 2.2, spot.y, look, colour=look.series[0])
     yield words("hollow: before the work", x, y - 5.0 * (len(figures.after) + 1.4), look, room=_RIGHT - 4.0)
 
 

@@ -16,14 +16,14 @@ _METHOD = (
 def _columns(unit: LengthUnit) -> tuple[Column, ...]:
     return (
         Column("bus", 15),
-        Column("load", 27),
+        Column("load", 26),
         Column("A", 8, is_number=True),
         Column("breaker A", 10, is_number=True),
         Column("wire", 8, is_number=True),
         Column("advised", 9, is_number=True),
         Column(f"length {unit.value}", 11, is_number=True),
         Column("drop V", 9, is_number=True),
-        Column("allowed V", 9, is_number=True),
+        Column("allowed V", 11, is_number=True),
     )
 
 

@@ -9,7 +9,7 @@ from panelcad.planning.required import State
 from panelcad.planning.tso import standard_of
 from panelcad.planning.weight import arm_of
 
-_FIRST = (Column("item", 27), Column("does", 33), Column("", 13), Column("where", 14))
+_FIRST = (Column("item", 27), Column("does", 31), Column("", 13), Column("where", 14))
 
 
 def equipment_list(judgement: Judgement) -> Document:
@@ -18,7 +18,7 @@ def equipment_list(judgement: Judgement) -> Document:
     installed = {fitted.id for fitted in judgement.change.installed}
     fitted_lines = tuple(_line(f, judgement, _class(f, required, installed)) for f in judgement.equipment.units)
     removed = tuple(_line(f, judgement, "removed") for f in judgement.change.removed)
-    columns = (*_FIRST, *mass_columns(judgement.equipment.project.unit, (12, 11, 14)))
+    columns = (*_FIRST, *mass_columns(judgement.equipment.project.unit, (12, 10, 17)))
     blocks: list[Block] = [
         Words("New items are marked. Required means: a line of the required-equipment lists is met by it."),
         Grid("equipment", columns, fitted_lines),
