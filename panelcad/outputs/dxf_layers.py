@@ -68,7 +68,7 @@ COLOUR: Final = {
     Layer.HARDWARE: 8,
     Layer.REFERENCE: 8,
 }
-"""AutoCAD colour index, which DXF uses (group 62); picked so that neighbours differ on black and on white."""
+"""The colour index of DXF (group 62), picked so that neighbours differ on black and on white."""
 
 CUT_THROUGH: Final = frozenset(
     layer for layer in Layer if layer in {Layer.OUTLINE, Layer.CUTOUT} or layer.startswith("DRILL")
