@@ -10,6 +10,7 @@ from panelcad.desktop.judge import Judge
 from panelcad.desktop.selection import Selection
 from panelcad.desktop.theme import Theme
 from panelcad.desktop.views import ViewKind, view_kind
+from panelcad.drawing.layers import Layer
 from panelcad.editing.lookup import together
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Finding
@@ -30,6 +31,8 @@ class Stage(QObject):
         self.theme = theme
         self.scene = PanelScene(theme)
         self.view: ViewKind = view_kind("front")
+        self.hidden_layers: frozenset[str] = frozenset({Layer.NUMBERS})
+        self.scene.hide_layers(self.hidden_layers)
         self._plate_id = ""
         self.marks_are_shown = True
         self.current_finding = ""
@@ -58,6 +61,11 @@ class Stage(QObject):
             self.view = view
             self.refresh()
             self.view_changed.emit()
+
+    def hide_layers(self, layers: frozenset[str]) -> None:
+        """Leave these layers out of every view, until others are named."""
+        self.hidden_layers = layers
+        self.scene.hide_layers(layers)
 
     def take_theme(self, theme: Theme) -> None:
         self.theme = theme

@@ -44,10 +44,12 @@ def _front(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
     from panelcad.drawing.views.front import front_view  # noqa: PLC0415 - a view loads when it is first looked at
     from panelcad.drawing.views.keep_outs import keep_out_view  # noqa: PLC0415
     from panelcad.drawing.views.markup import markup_view  # noqa: PLC0415
+    from panelcad.drawing.views.numbers import number_view  # noqa: PLC0415
 
     style = theme.view
     front = front_view(layout, plate_id, style)
-    return (*front, *keep_out_view(layout, plate_id, style), *markup_view(layout, plate_id, style))
+    over = (keep_out_view, markup_view, number_view)
+    return (*front, *(group for view in over for group in view(layout, plate_id, style)))
 
 
 def _behind(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:

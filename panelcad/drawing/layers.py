@@ -22,3 +22,4 @@ class Layer(StrEnum):
     REACH = "reach"
     DIMENSIONS = "dimensions"
     NOTES = "notes"
+    NUMBERS = "numbers"
