@@ -11,11 +11,17 @@ from panelcad.outputs.proposal import export_proposal
 from panelcad.outputs.proposal_pages import option_page, room
 from panelcad.outputs.story import stories
 from panelcad.store.project_file import load
+from tests.drawing.panels import small_panel
 
 
 @pytest.fixture(scope="module")
 def project():
     return load(sample_file("tourer"))
+
+
+@pytest.fixture(scope="module")
+def told(project):
+    return stories(project)
 
 
 @pytest.fixture(scope="module")
@@ -37,19 +43,19 @@ def _strays(page):
     return sum(x1 < 0 or y1 < 0 or x2 > width or y2 > height for x1, y1, x2, y2 in boxes)
 
 
-def test_every_option_has_its_page(pages, project):
-    for told in stories(project)[1:]:
-        page = next(text for text, *_ in pages if text.startswith(told.option.name[:30]))
-        assert told.adds[0] in page
+def test_every_option_has_its_page(pages, told):
+    for each in told[1:]:
+        page = next(text for text, *_ in pages if text.startswith(each.option.name[:30]))
+        assert each.adds[0] in page
         assert "Total" in page
-        assert told.price.split(";")[0].removeprefix("at least ") in page
+        assert each.price.split(";")[0].removeprefix("at least ") in page
 
 
-def test_the_whole_comparison_is_there(pages, project):
+def test_the_whole_comparison_is_there(pages, told):
     text = "".join(text for text, *_ in pages)
 
-    for told in stories(project):
-        assert all(figure.split(",")[0] in text for _, figure in told.figures)
+    for each in told:
+        assert all(figure.split(",")[0] in text for _, figure in each.figures)
 
 
 def test_cautions_and_signatures(pages):
@@ -69,41 +75,38 @@ def test_no_word_leaves_the_sheet(pages):
     assert [strays for _, strays in pages] == [0] * len(pages)
 
 
-def test_everything_stands_above_the_footer(project):
+def test_everything_stands_above_the_footer(project, told):
     paper = PAPERS[usual_series(project.unit)][0]
     x1, y1, x2, y2 = room(paper)
-    for told in stories(project)[1:]:
-        left, low, right, top = extent(option_page(project, told, paper).nodes)
-        assert (left >= x1 - 0.5, low >= y1 - 1.0, right <= x2 + 0.5, top <= y2 + 0.5) == (True,) * 4, told.option.name
+    for each in told[1:]:
+        left, low, right, top = extent(option_page(project, each, paper).nodes)
+        assert (left >= x1 - 0.5, low >= y1 - 1.0, right <= x2 + 0.5, top <= y2 + 0.5) == (True,) * 4, each.option.name
 
 
-def test_story_of_the_panel_as_found(project):
-    told = stories(project)[0]
+def test_story_of_the_panel_as_found(told):
+    found = told[0]
 
-    assert told.option.id == AS_FOUND
-    assert told.adds == ()
-    assert told.takes_out == ()
-    assert told.price == "nothing"
+    assert found.option.id == AS_FOUND
+    assert found.adds == ()
+    assert found.takes_out == ()
+    assert found.price == "nothing"
 
 
-def test_story_counts_what_comes_and_goes(project):
+def test_story_counts_what_comes_and_goes(project, told):
     option = project.options[0]
     before = {(i.id, i.unit, i.cutout) for i in project.as_found.items}
     new = [i for i in option.items if (i.id, i.unit, i.cutout) not in before]
-    told = stories(project)[1]
 
-    assert len(told.adds) + told.small_added == len(new)
-
-
-def test_an_overloaded_option_is_not_ready(project):
-    told = stories(project)[-1]
-
-    assert told.plan_errors > 0
-    assert "104%" in dict(told.figures)["Electrical load"]
+    assert len(told[1].adds) + told[1].small_added == len(new)
 
 
-def test_same_bytes_each_time(project, tmp_path):
-    small = project.revised(options=project.options[:1])
+def test_an_overloaded_option_is_not_ready(told):
+    assert told[-1].plan_errors > 0
+    assert "104%" in dict(told[-1].figures)["Electrical load"]
+
+
+def test_same_bytes_each_time(tmp_path):
+    small = small_panel()
     for name in ("a.pdf", "b.pdf"):
         export_proposal(small, tmp_path / name)
 
