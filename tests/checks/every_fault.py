@@ -72,6 +72,7 @@ def faults() -> Iterator[tuple[str, Project]]:
     yield "overlay", test_overlay.over(-1.0)
     yield "alone", project(test_overlay.sheet(), test_overlay.overlay(own_cut("above", 0, 0, circle)))
     yield "two-plates", test_overlay.two_plates(1.0)
+    yield "other-rib", test_overlay.beside_the_other_plates_rib(1.0, None)
     yield "no-cut", panel(items=(fitted("a", 0, 0)[1].revised(cut=None),))
 
 

@@ -100,3 +100,12 @@ def test_a_lever_that_can_be_thrown_the_other_way_may_be_accepted_two_knobs_may_
 def test_knobs_of_one_item_are_ignored():
     two = KNOB.revised(bodies=(*KNOB.bodies, KNOB.bodies[0].revised(x=12.0)))
     assert found(panel(fitted("a", 0, 0, "knob"), cutouts=(two,)), "knobs") == []
+
+
+def test_a_throttle_over_its_travel_toward_the_pilot():
+    """The knob stands out 15 mm and is pulled 80 mm; a keep-out begins 100 mm in front."""
+    throttle = KNOB.revised(bodies=(KNOB.bodies[0].revised(travels=(Travel(dz=-80.0),)),))
+    for begins, count in ((-101.35, 0), (-101.0, 1)):
+        around = keep_out(Rectangle(width=900, height=40), 0, 0, (-300.0, begins))
+        findings = found(panel(fitted("a", 0, 0, "knob"), cutouts=(throttle,), around=around), "front-keep-out")
+        assert [f.measured for f in findings] == [pytest.approx(-begins - 95.0)] * count
