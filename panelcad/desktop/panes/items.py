@@ -31,6 +31,7 @@ class ItemsPane(QWidget):
         self.tree.itemDoubleClicked.connect(bench.zoom_to_selection)
         bench.stage.shown.connect(self.refresh)
         bench.selection.changed.connect(self._follow)
+        self.refresh()
 
     def refresh(self) -> None:
         self._is_following = True
