@@ -96,6 +96,7 @@ class FindingsPane(QWidget):
         self.list.clicked.connect(self._go_to)
         self.list.activated.connect(self._go_to)
         bench.judge.reported.connect(self.refresh)
+        self.refresh()
         bench.finding_chosen.connect(self._follow)
 
     def refresh(self) -> None:

@@ -38,7 +38,7 @@ class Wording:
 
 WORDINGS: Final = (
     Wording("note", "&Note on the drawing", "N", "Click where it goes, or drag from what it points at", "note"),
-    Wording("lettering", "&Lettering in the metal", "T", "Click where its middle goes", "lettering"),
+    Wording("lettering", "&Lettering in the metal", "L", "Click where its middle goes", "lettering"),
 )
 
 
