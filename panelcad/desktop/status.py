@@ -18,6 +18,7 @@ class Status(QStatusBar):
         self.words.setMinimumWidth(60)
         self.place, self.zoom, self.found, self.revision = QLabel(), QLabel(), QLabel(), QLabel()
         shown = ((self.revision, "Revision"), (self.found, "Findings"), (self.place, "Pointer"), (self.zoom, "Zoom"))
+        self.place.setMinimumWidth(self.fontMetrics().horizontalAdvance("x -000.000   y -000.000 mm") + 20)
         self.addWidget(self.words, 1)
         for label, name in shown:
             label.setAccessibleName(name)

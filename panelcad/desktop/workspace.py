@@ -79,6 +79,7 @@ class Workspace(QWidget):
         stage.scene.overlay.set_section(Guide(stage.to_picture(start), stage.to_picture(end), "Section"))
 
     def _refresh(self) -> None:
+        self._bench.view.keep_all()
         bench = self._bench
         for ruler in self._rulers:
             ruler.take(bench.theme, bench.unit, mirrored=bench.stage.view.is_mirrored)

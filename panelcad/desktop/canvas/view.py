@@ -134,6 +134,11 @@ class PanelView(QGraphicsView):
             self.show_box(box)
             self._wants_all = box
 
+    def keep_all(self) -> None:
+        """Where all was in view, all of what is drawn now is brought into view."""
+        if self._wants_all is not None and self.panel_scene.box() != self._wants_all:
+            self.show_all()
+
     def seen(self) -> Bounds:
         """The box in mm that is in view."""
         polygon = self.mapToScene(self.viewport().rect()).boundingRect()

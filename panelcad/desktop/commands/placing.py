@@ -4,6 +4,10 @@ from collections.abc import Callable
 from importlib import import_module
 from typing import Final
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QLineEdit
+
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
@@ -21,8 +25,20 @@ def dialog(module: str, function: str) -> Callable[[Parts], None]:
     return run
 
 
+def _find_cutout(parts: Parts) -> None:
+    """To the library's search field."""
+    dock = parts.window.docks.dock("library")
+    dock.show()
+    dock.raise_()
+    search = dock.widget().findChild(QLineEdit, "search")
+    if search is not None:
+        search.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        search.selectAll()
+
+
 _MENU: Final = "&Place"
 ACTIONS: Final = (
+    Action("place.find", "&From the library…", _MENU, 0, _find_cutout, QKeySequence.StandardKey.Find, has_panel),
     Action(
         "place.basic-t",
         "Basic &T…",

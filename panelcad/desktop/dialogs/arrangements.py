@@ -26,6 +26,7 @@ _SEATS: Final = {
 }
 """What each seat is called, and the words that find an instrument for it."""
 
+_BELOW_THE_TOP: Final = 50.8
 _HALF_A_ROW: Final = 44.45
 """Half the pitch of two rows of 3-1/8 in instruments: so far the upper row stands above the middle."""
 
@@ -142,13 +143,15 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
     racks = [cutout for cutout in bench.catalogue.cutouts.values() if cutout.rack is not None]
     choice, units = CutoutChoice("Rack unit", racks), _Units()
     add, take = QPushButton("&Add below"), QPushButton("&Take out")
+    for button in (add, take):
+        button.setAutoDefault(False)
     dialog.form.row("Rack &unit", choice)
     dialog.form.row("", add)
     dialog.form.row("From above", units)
     dialog.form.row("", take)
     laid = bench.stage.layout().plate(bench.stage.plate_id)
     x1, _, x2, top = laid.outline.bounds
-    across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - 50.0))
+    across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - _BELOW_THE_TOP))
     dialog.form.words("x is the stack's middle, y its upper edge.", "faint")
     document = bench.document
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtWidgets import QComboBox, QCompleter
 
 from panelcad.model.cutout import Cutout
@@ -26,6 +26,16 @@ class CutoutChoice(QComboBox):
         completer.setFilterMode(Qt.MatchFlag.MatchContains)
         completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.setCompleter(completer)
+        line = self.lineEdit()
+        if line is not None:
+            line.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Coming here by keys, one types over what is chosen."""
+        line = self.lineEdit()
+        if event.type() is QEvent.Type.FocusIn and line is not None:
+            QTimer.singleShot(0, line, line.selectAll)
+        return super().eventFilter(watched, event)
 
     @property
     def cutout(self) -> Cutout | None:

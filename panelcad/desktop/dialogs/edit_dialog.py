@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.tab_order import fields_first
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
@@ -56,7 +57,7 @@ class EditDialog(QDialog):
         buttons = QDialogButtonBox()
         self.verb = buttons.addButton(verb, QDialogButtonBox.ButtonRole.AcceptRole)
         self.verb.setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        self._cancel = buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
@@ -67,6 +68,7 @@ class EditDialog(QDialog):
     def ask(self, change: Callable[[], Outcome]) -> bool:
         """Let the person fill it in; whether the change was made. What was made is selected then."""
         self._change = edit(change)
+        fields_first(self.form, self.verb, self._cancel)
         self.preview()
         return self.exec() == QDialog.DialogCode.Accepted
 
@@ -79,7 +81,7 @@ class EditDialog(QDialog):
 
     def preview(self) -> None:
         """Show the outcome of what the fields say, or why there is none."""
-        if self._change is None:
+        if self._change is None or self._gesture.is_over:
             return
         try:
             outcome = self._change()

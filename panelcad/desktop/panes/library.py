@@ -86,6 +86,7 @@ class LibraryPane(QWidget):
         self._bench = bench
         self._is_read = False
         self.search = QLineEdit()
+        self.search.setObjectName("search")
         self.search.setPlaceholderText("Search: altimeter, 3 1/8, radio …")
         self.search.setClearButtonEnabled(True)
         self.search.setAccessibleName("Search the library")
