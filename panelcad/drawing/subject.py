@@ -4,11 +4,12 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.checks.report import CheckReport
+from panelcad.drawing.datum import datum_of
 from panelcad.drawing.inks import INKS, Ink, Inks
 from panelcad.drawing.numbering import Numbering, numbering
 from panelcad.drawing.paper import Paper, Series, papers_up_to, usual_series
 from panelcad.model.layout import Layout, layout
-from panelcad.model.plate import Frame, Plate
+from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
 from panelcad.units import LengthUnit, format_length, format_number
@@ -75,13 +76,7 @@ class Subject:
 
     def datum_of(self, plate: Plate) -> str:
         """Where a plate's axes begin, in words; one that stands elsewhere in the aircraft has an origin of its own."""
-        aircraft, frame = self.project.aircraft.datum, plate.frame
-        if frame == Frame():
-            return aircraft
-        where = ", ".join(
-            f"{axis} {self.number(value)}" for axis, value in zip("XYZ", (frame.x, frame.y, frame.z), strict=True)
-        )
-        return f"the plate's own origin, which is at {where} from the aircraft's datum ({aircraft})"
+        return datum_of(self.project, plate)
 
     def length(self, mm: float) -> str:
         return format_length(mm, self.unit)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from typing import Final
 
+from panelcad.drawing.datum import datum_of
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
 from panelcad.model.bending import allowance
@@ -91,7 +92,7 @@ def is_cut_from_stock(sheet: Plate, profile: Profile) -> bool:
 
 def _origin(project: Project, sheet: Plate, options: DxfOptions) -> str:
     if options.origin is Origin.DATUM:
-        return f"datum: {project.aircraft.datum}"
+        return f"datum: {datum_of(project, sheet)}"
     if is_cut_from_stock(sheet, project.profile):
         margin = format_length(project.profile.stock_margin, project.unit)
         return f"lower left corner of the stock; the sheet lies {margin} inside it"
