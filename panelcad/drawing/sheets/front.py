@@ -59,7 +59,8 @@ def _fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
 
 
 _LINES: Final = (
-    "Cuts in wide lines are to be made, those in narrow ones are there already; values in brackets are for reference."
+    "Edges and cuts in wide lines are to be made, those in narrow ones are there already; "
+    "values in brackets are for reference."
 )
 
 

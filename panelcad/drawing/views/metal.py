@@ -22,10 +22,11 @@ _THREE_QUARTERS: Final = 2.414213562373095
 
 
 def metal_group(plate: PlateLayout, style: ViewStyle) -> Group:
-    """The sheet with its inner openings, owned by the plate."""
+    """The sheet with its inner openings, owned by the plate; narrow where it is there already."""
     colours = style.palette
     outlines = (plate.outline, *(feature.contour for feature in plate.inner))
-    sheet = Path(outlines, colours.metal, style.wide_pen(colours.metal_edge))
+    pen_of = style.wide_pen if plate.plate.state is PlateState.NEW else style.narrow_pen
+    sheet = Path(outlines, colours.metal, pen_of(colours.metal_edge))
     return Group((sheet,), owner=plate.plate.id, layer=Layer.METAL, title=plate.plate.name)
 
 

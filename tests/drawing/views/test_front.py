@@ -6,7 +6,7 @@ from panelcad.geometry.contour import Rounded
 from panelcad.model.cutout import Bezel, Cutout
 from panelcad.model.hole import Countersink, Face, HoleForm, HoleGroup, HoleKind, Spot
 from panelcad.model.layout import layout
-from panelcad.model.plate import AttachScrew, CutState, Engraving
+from panelcad.model.plate import AttachScrew, CutState, Engraving, PlateState
 from panelcad.model.project import Project
 from panelcad.model.shape import Circle
 from tests import builders
@@ -95,3 +95,13 @@ def _with_screw(form: HoleForm):
     option = panel().options[0]
     plate = option.plates[0].revised(attach_screws=(AttachScrew(id="s1", x=0, y=100, form=form),))
     return option.revised(plates=(plate,))
+
+
+def test_the_edge_of_a_sheet_is_wide_where_it_is_made_and_narrow_where_it_is_there():
+    widths = {}
+    for state in PlateState:
+        project = builders.project(builders.sheet(state=state))
+        metal = front_view(layout(project, project.option("new")), "main", SCREEN_LIGHT)[0]
+        widths[state] = metal.nodes[0].pen.width
+    assert widths[PlateState.NEW] == SCREEN_LIGHT.wide
+    assert widths[PlateState.REWORKED] == widths[PlateState.KEPT] == SCREEN_LIGHT.narrow
