@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.checks.report import CheckReport
-from panelcad.drawing.datum import datum_of
+from panelcad.drawing.datum_words import datum_of
 from panelcad.drawing.inks import INKS, Ink, Inks
 from panelcad.drawing.numbering import Numbering, numbering
 from panelcad.drawing.paper import Paper, Series, papers_up_to, usual_series

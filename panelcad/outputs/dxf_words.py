@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import Final
 
-from panelcad.drawing.datum import datum_of
+from panelcad.drawing.datum_words import datum_of
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
 from panelcad.model.bending import allowance

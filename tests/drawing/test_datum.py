@@ -1,19 +1,28 @@
-from panelcad.drawing.datum import datum_of
-from panelcad.model.plate import Frame
-from panelcad.outputs.dxf import cutting_plan
-from tests import builders
+import pytest
+
+from panelcad.drawing.box import overlap
+from panelcad.drawing.ground import Boxes
+from panelcad.drawing.inks import INKS, Ink
+from panelcad.drawing.sheet import Sheet
+from panelcad.drawing.sheets.datum import datum_clear_of
+from panelcad.geometry.point import Point
+from tests.drawing import papers
+
+AT = Point(100.0, 100.0)
 
 
-def test_a_plate_in_the_aircrafts_axes_begins_at_its_datum() -> None:
-    project = builders.project()
-    assert datum_of(project, builders.sheet()) == project.aircraft.datum
-
-
-def test_a_plate_that_stands_elsewhere_says_so_on_its_cutting_file_too() -> None:
-    plate = builders.sheet(frame=Frame(x=-299.72, y=233.68, z=-15.24))
-    project = builders.project(plate)
-    words = datum_of(project, plate)
-    assert "own origin, which is at X -299.72, Y 233.68, Z -15.24" in words
-    written = " ".join(label.text for label in cutting_plan(project, project.option("new"), plate.id).labels)
-    assert "own origin" in written
-    assert "-299.72" in written
+@pytest.mark.parametrize(
+    "taken",
+    [
+        [],
+        [(90.0, 104.0, 99.0, 112.0)],
+        [(90.0, 90.0, 112.0, 99.0)],
+        [(80.0, 80.0, 99.0, 125.0), (80.0, 80.0, 125.0, 99.0)],
+    ],
+)
+def test_the_letters_stand_where_nothing_is_and_not_on_each_other(taken):
+    datum = datum_clear_of(AT, Boxes(taken))
+    assert not any(overlap(box, other) for box in datum.boxes for other in taken)
+    nodes = datum.nodes(INKS[Ink.COLOUR])
+    assert papers.overlapping(Sheet(300, 300, nodes, "")) == []
+    assert [text.text for text in papers.texts(nodes)] == ["X", "Y", "A", "B"]
