@@ -80,6 +80,7 @@ def frame_of(placed: PlacedItem, laid: PlateLayout, label: str) -> Frame:
         knobs=_bodies(cutout, BodyKind.KNOB),
         levers=_bodies(cutout, BodyKind.LEVER),
         label=label,
+        light=placed.item.light.colour if placed.item.light else None,
     )
 
 

@@ -15,6 +15,7 @@ from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.cutout import Cutout
 from panelcad.model.flight import Flight
 from panelcad.model.layout import layout, placed_item
+from panelcad.model.pilot import Light, LightColour, LightMeaning
 from panelcad.model.project import Item
 from tests import builders
 
@@ -142,6 +143,22 @@ def test_words_choose_the_face(name, cutout, kind):
     found = packaged_catalogue().cutouts[cutout]
 
     assert kind_of(_item(found, name), found).name == kind
+
+
+def _lens(name: str, light: Light | None) -> RadialGradient:
+    item = builders.item("one", 40.0, -25.0, "lamp-5-16", name=name).revised(light=light)
+    project = builders.project(builders.sheet(), items=(item,), cutouts=(packaged_catalogue().cutouts["lamp-5-16"],))
+    laid = layout(project, project.options[0]).plates[0]
+    group = item_group(project, laid.items[0], laid, FLIGHT)
+    return next(n.fill for n in walk((group,)) if isinstance(n, Path) and isinstance(n.fill, RadialGradient))
+
+
+@pytest.mark.parametrize("colour", list(LightColour))
+def test_a_lamp_has_the_colour_of_its_light(colour):
+    light = Light(colour=colour, meaning=LightMeaning.OTHER)
+
+    assert _lens("Low voltage lamp", light) == _lens(f"Lamp {colour}", None)
+    assert (_lens("Low voltage lamp", light) == _lens("Low voltage lamp", None)) is (colour is LightColour.AMBER)
 
 
 def test_every_kind_says_what_it_is_for():

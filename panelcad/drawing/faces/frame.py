@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from panelcad.geometry.contour import Contour, Rounded
 from panelcad.geometry.point import Point
+from panelcad.model.pilot import LightColour
 
 
 @dataclass(frozen=True)
@@ -16,13 +17,14 @@ class ScrewSpot:
 
 @dataclass(frozen=True)
 class Frame:
-    """The visible outline of an item, its screws and knobs; `label` is the item's name."""
+    """The visible outline of an item, its screws and knobs; `label` is the item's name, `light` what it shines."""
 
     outline: Contour
     screws: tuple[ScrewSpot, ...] = ()
     knobs: tuple[Contour, ...] = ()
     levers: tuple[Contour, ...] = ()
     label: str = ""
+    light: LightColour | None = None
 
     @property
     def centre(self) -> Point:

@@ -55,6 +55,11 @@ def named_colour(label: str, otherwise: Colour) -> Colour:
     return next((colour for name, colour in _COLOURS.items() if name in said), otherwise)
 
 
+def light_colour(frame: Frame) -> Colour:
+    """The colour its light is said to have; where nobody said one, the colour its name stands for, else amber."""
+    return _COLOURS[frame.light] if frame.light else named_colour(frame.label, AMBER)
+
+
 def lighter(colour: Colour) -> Colour:
     return Colour(*(min(255, part + 70) for part in colour[:3]))
 

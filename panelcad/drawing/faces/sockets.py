@@ -5,7 +5,6 @@ import re
 from panelcad.drawing.display import Colour, Face, Group, Node, Path, RadialGradient, Stop
 from panelcad.drawing.faces.frame import Frame
 from panelcad.drawing.faces.inks import (
-    AMBER,
     BRASS,
     DARK,
     GLINT,
@@ -17,7 +16,7 @@ from panelcad.drawing.faces.inks import (
 )
 from panelcad.drawing.faces.marks import Box, box, circle_line, clock, disc, grown, ring, strokes, word
 from panelcad.drawing.faces.parts import bezel, knob, slanted, soft_shadow
-from panelcad.drawing.faces.small_parts import darker, lighter, named_colour, nut, reach
+from panelcad.drawing.faces.small_parts import darker, light_colour, lighter, nut, reach
 from panelcad.geometry.contour import circle
 from panelcad.geometry.track import line
 from panelcad.model.flight import Flight
@@ -75,9 +74,9 @@ def draw_outlet(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
 
 
 def draw_lamp(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
-    """A lamp in its bezel, off as in a flight without trouble; its colour is what its name says, else amber."""
+    """A lamp in its bezel, off as in a flight without trouble; the lens has the colour of its light."""
     c, r = frame.centre, reach(frame)
-    colour = named_colour(frame.label, AMBER)
+    colour = light_colour(frame)
     lens = RadialGradient(c.moved(-0.2 * r, 0.25 * r), 0.9 * r, (Stop(0.0, lighter(colour)), Stop(1.0, darker(colour))))
     return (
         *soft_shadow(circle(c, 2 * r), 1.2, 20),

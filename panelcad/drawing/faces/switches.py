@@ -3,7 +3,6 @@
 from panelcad.drawing.display import Face, Group, Node, Path, RadialGradient, Stop
 from panelcad.drawing.faces.frame import Frame
 from panelcad.drawing.faces.inks import (
-    AMBER,
     BLACK,
     DARK,
     GLINT,
@@ -16,7 +15,7 @@ from panelcad.drawing.faces.inks import (
 )
 from panelcad.drawing.faces.marks import Box, box, circle_line, clock, disc, shape, strokes, word
 from panelcad.drawing.faces.parts import knob, raised, slanted, soft_shadow
-from panelcad.drawing.faces.small_parts import lighter, named_colour, nut, reach
+from panelcad.drawing.faces.small_parts import light_colour, lighter, named_colour, nut, reach
 from panelcad.geometry.contour import Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import line
@@ -92,7 +91,7 @@ def draw_push(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
 def draw_legend_push(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
     """A square push button with a lit legend."""
     area = Box.around(frame.outline)
-    colour = named_colour(frame.label, AMBER)
+    colour = light_colour(frame)
     face = area.inset(0.1 * area.width)
     text = word(_short(frame.label), face.centre, _fit(_short(frame.label), face), BLACK, Face.BOLD)
     return (*raised(frame.outline), Group((box(face, colour, 0.6), text), layer=SCREEN))
