@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from panelcad.drawing.appearance_around import edge_trim, glareshield, yokes
+from panelcad.drawing.appearance_around import edge_trim, footwell, glareshield, shafts, yokes
 from panelcad.drawing.appearance_items import head_of, item_group
 from panelcad.drawing.appearance_light import DAY, Lighting, lit
 from panelcad.drawing.display import Across, Along, Colour, Group, Node, Path, Pen, Picture, Text
@@ -17,6 +17,7 @@ from panelcad.model.flight import Flight
 from panelcad.model.kept import kept
 from panelcad.model.layout import Feature, FeatureKind, Layout, PlateLayout
 from panelcad.model.plate import PlateRole
+from panelcad.model.surroundings import MovingPart
 
 
 @dataclass(frozen=True)
@@ -38,13 +39,14 @@ def unlit_view(layout: Layout, plate_id: str, look: Look) -> tuple[Group, ...]:
     """The same as by day, whatever the look's lighting says."""
     laid = layout.plate(plate_id)
     parts = PlateParts.of(layout, laid, look)
-    return (parts.sheet, *parts.items, *parts.lettering, *parts.around)
+    return (*parts.behind, parts.sheet, *parts.items, *parts.lettering, *parts.around)
 
 
 @dataclass(frozen=True)
 class PlateParts:
-    """What is seen of one plate, from the sheet up, in its own axes and by day."""
+    """What is seen of one plate and past its edge, from behind the sheet up, in its own axes and by day."""
 
+    behind: tuple[Group, ...]
     sheet: Group
     items: tuple[Group, ...]
     lettering: tuple[Group, ...]
@@ -54,21 +56,23 @@ class PlateParts:
     def of(layout: Layout, laid: PlateLayout, look: Look) -> "PlateParts":
         appearance = look.appearance or layout.option.appearance
         flight = look.flight or layout.project.flight
+        moving = layout.project.surroundings.moving_parts
+        columns = shafts(tuple(part for part in moving if part.plate == laid.plate.id))
         return PlateParts(
+            footwell(laid.outline, columns),
             sheet_group(laid, appearance),
             tuple(item_group(layout.project, placed, laid, flight) for placed in laid.items),
             _lettering(laid, appearance),
-            _around(layout, laid, appearance),
+            _around(laid, columns, appearance),
         )
 
 
-def _around(layout: Layout, laid: PlateLayout, appearance: Appearance) -> tuple[Group, ...]:
+def _around(laid: PlateLayout, columns: tuple[MovingPart, ...], appearance: Appearance) -> tuple[Group, ...]:
     groups = []
     if appearance.shield is Shield.PADDED and laid.plate.role is PlateRole.STRUCTURAL:
         groups.append(glareshield(laid.outline))
     if appearance.yokes is Yokes.OUTLINE:
-        moving = layout.project.surroundings.moving_parts
-        groups.extend(yokes(tuple(part for part in moving if part.plate == laid.plate.id)))
+        groups.extend(yokes(columns))
     return tuple(groups)
 
 

@@ -7,7 +7,7 @@ from typing import Final
 import shapely
 
 from panelcad.drawing.display import Group, LinearGradient, Node, Path, Pen, Stop
-from panelcad.drawing.faces.inks import BLACK, GLINT, SHADOW, STEEL, STEEL_DARK, ink
+from panelcad.drawing.faces.inks import BLACK, DARK, GLINT, SHADOW, STEEL, STEEL_DARK, ink
 from panelcad.drawing.faces.marks import arc, disc, grown, strokes
 from panelcad.drawing.faces.parts import slanted
 from panelcad.geometry.contour import Contour, Vertex, closed_chain
@@ -93,10 +93,29 @@ def _thinned(at: Point, edge: list[Point]) -> float:
     return 0.12 + 0.88 * math.sin(min(1.0, near / 40.0) * math.pi / 2)
 
 
-def yokes(parts: tuple[MovingPart, ...]) -> tuple[Group, ...]:
+def shafts(parts: tuple[MovingPart, ...]) -> tuple[MovingPart, ...]:
+    """The moving parts that are control columns, by their names."""
+    return tuple(part for part in parts if "shaft" in part.name.casefold() or "yoke" in part.name.casefold())
+
+
+def footwell(outline: Contour, columns: tuple[MovingPart, ...]) -> tuple[Group, ...]:
+    """The dark one looks into past the sheet's edge, where a control column passes through a notch of it."""
+    return _footwell(outline, tuple(Point(part.volume.x, part.volume.y) for part in columns))
+
+
+@lru_cache(64)
+def _footwell(outline: Contour, columns: tuple[Point, ...]) -> tuple[Group, ...]:
+    ground = polygon(outline, error=0.05)
+    notches = shapely.get_parts(ground.convex_hull.difference(ground))
+    seen = [notch for notch in notches if any(notch.intersects(shapely.Point(column)) for column in columns)]
+    return tuple(
+        Group((Path((closed_chain(tuple(Vertex(*p) for p in notch.exterior.coords[:-1])),), DARK),)) for notch in seen
+    )
+
+
+def yokes(columns: tuple[MovingPart, ...]) -> tuple[Group, ...]:
     """Each yoke in outline at its shaft, so that what it hides can be judged."""
-    shafts = [part for part in parts if "shaft" in part.name.casefold() or "yoke" in part.name.casefold()]
-    return tuple(_yoke(part) for part in shafts)
+    return tuple(_yoke(part) for part in columns)
 
 
 def _yoke(part: MovingPart) -> Group:

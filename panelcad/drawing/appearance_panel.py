@@ -28,7 +28,7 @@ def _with_overlays(layout: Layout, base: PlateLayout, look: Look) -> Iterator[Gr
     over = [laid for laid in layout.plates if _lies_on(laid, base, layout)]
     plates = [(laid, PlateParts.of(layout, laid, look)) for laid in (base, *over)]
     under, parts = plates[0]
-    yield _placed(under, (parts.sheet, *(parts.lettering if over else ())))
+    yield _placed(under, (*parts.behind, parts.sheet, *(parts.lettering if over else ())))
     for laid, above in plates[1:]:
         yield _placed(laid, (above.sheet,))
     for laid, each in plates:

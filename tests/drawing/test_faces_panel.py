@@ -5,13 +5,14 @@ import base64
 import pytest
 
 from panelcad.drawing.appearance import Look, appearance_view
+from panelcad.drawing.appearance_around import footwell, shafts
 from panelcad.drawing.appearance_light import DAY, NIGHT
 from panelcad.drawing.appearance_panel import panel_view
 from panelcad.drawing.display import Colour, Group, Path, Picture, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.faces.inks import DARK
 from panelcad.drawing.finish import finish
-from panelcad.geometry.contour import rectangle
+from panelcad.geometry.contour import Vertex, closed_chain, rectangle
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.appearance import Appearance, Finish, Shield, Trim, Yokes
@@ -155,6 +156,24 @@ def test_yokes_stand_at_their_shafts():
     yoke = next(n for n in walk(view) if isinstance(n, Group) and n.title == "Left control shaft")
 
     assert (yoke.placement.x, yoke.placement.y) == (-120.0, -60.0)
+
+
+@pytest.mark.parametrize(("x", "dark"), [(0.0, 1), (60.0, 0)])
+def test_it_is_dark_in_the_notch_a_control_column_passes(x, dark):
+    """A notch 40 wide and 50 high in the lower edge: dark where the column stands in it, else nothing is drawn."""
+    notched = closed_chain(
+        (
+            *(Vertex(-100.0, 0.0), Vertex(-20.0, 0.0), Vertex(-20.0, 50.0), Vertex(20.0, 50.0)),
+            *(Vertex(20.0, 0.0), Vertex(100.0, 0.0), Vertex(100.0, 120.0), Vertex(-100.0, 120.0)),
+        )
+    )
+    volume = Volume(shape=Circle(diameter=20.0), x=x, y=20.0, near=-100.0, far=100.0)
+    column = MovingPart(id="shaft", name="Control shaft", plate="main", volume=volume)
+
+    groups = footwell(notched, shafts((column,)))
+
+    assert len(groups) == dark
+    assert all(extent((group,)) == pytest.approx((-20.0, 0.0, 20.0, 50.0)) for group in groups)
 
 
 def test_look_overrides_the_project():
