@@ -1,6 +1,6 @@
 import pytest
 
-from panelcad.geometry.boxes import box_gap
+from panelcad.geometry.boxes import box_around, box_gap
 
 
 @pytest.mark.parametrize(
@@ -17,3 +17,12 @@ def test_boxes_are_as_far_apart_as_pythagoras_says(other, gap) -> None:
     box = (0.0, 0.0, 10.0, 10.0)
     assert box_gap(box, other) == gap
     assert box_gap(other, box) == gap
+
+
+def test_the_box_around_boxes_reaches_each_of_their_edges() -> None:
+    assert box_around([(0.0, 5.0, 2.0, 6.0), (-1.0, 7.0, 1.0, 9.0)]) == (-1.0, 5.0, 2.0, 9.0)
+
+
+def test_there_is_no_box_around_nothing() -> None:
+    with pytest.raises(ValueError, match="nothing"):
+        box_around([])

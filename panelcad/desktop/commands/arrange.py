@@ -7,7 +7,6 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection, has_two
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.commands.placing import dialog
-from panelcad.desktop.standings import pilot_line
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import Line, align, align_to, distribute, equal_gaps
@@ -15,6 +14,7 @@ from panelcad.editing.extents import Axis, around, bodies
 from panelcad.editing.groups import group, lock, ungroup, unlock
 from panelcad.editing.mirror import mirror
 from panelcad.editing.rotate import rotate_by
+from panelcad.editing.snapping.on_plate import pilot_line
 
 Run = Callable[[Parts], None]
 

@@ -7,14 +7,14 @@ from PySide6.QtGui import QGuiApplication, QKeySequence
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
-from panelcad.desktop.snapping import Standing, around
-from panelcad.desktop.standings import standings
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.clip import Clip, copy, from_text, paste, to_text
 from panelcad.editing.duplicate import duplicate
 from panelcad.editing.places import place_of
 from panelcad.editing.remove import remove
+from panelcad.editing.snapping.on_plate import standings
+from panelcad.editing.snapping.standing import Standing, around
 from panelcad.errors import PanelcadError
 from panelcad.units import rounded
 

@@ -6,9 +6,9 @@ from PySide6.QtGui import QKeySequence
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
-from panelcad.desktop.standings import standings
 from panelcad.desktop.window_parts import Parts
 from panelcad.editing.remove import remove
+from panelcad.editing.snapping.on_plate import standings
 
 _Keys = QKeySequence.StandardKey
 

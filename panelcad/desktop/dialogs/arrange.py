@@ -3,12 +3,12 @@
 from PySide6.QtWidgets import QComboBox, QSpinBox, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
-from panelcad.desktop.snapping import around
-from panelcad.desktop.standings import standings
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import set_gaps
 from panelcad.editing.duplicate import Grid, duplicate_in_grid
 from panelcad.editing.extents import Axis
+from panelcad.editing.snapping.on_plate import standings
+from panelcad.editing.snapping.standing import around
 from panelcad.units import rounded
 
 

@@ -3,8 +3,8 @@
 from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
-from panelcad.desktop.standings import standings
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.snapping.on_plate import standings
 from panelcad.units import format_number
 
 

@@ -4,10 +4,10 @@ from PySide6.QtWidgets import QLabel, QPushButton
 
 from panelcad.desktop.fields import LengthField
 from panelcad.desktop.panes.form import Form
-from panelcad.desktop.snapping import around
-from panelcad.desktop.standings import standings
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by
+from panelcad.editing.snapping.on_plate import standings
+from panelcad.editing.snapping.standing import around
 from panelcad.model.layout import layout
 from panelcad.model.project import Project
 from panelcad.units import format_length, format_number

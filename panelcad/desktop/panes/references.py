@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from panelcad.desktop.standings import pilot_line, standings
+from panelcad.editing.snapping.on_plate import pilot_line, standings
 from panelcad.geometry.point import Point
 from panelcad.model.layout import Layout
 

@@ -2,12 +2,13 @@
 
 from panelcad.desktop.canvas.gesture import Held
 from panelcad.desktop.document import Gesture
-from panelcad.desktop.snapping import Snap, Standing
-from panelcad.desktop.standings import standings
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by
 from panelcad.editing.place import Placed, place
+from panelcad.editing.snapping.on_plate import standings
+from panelcad.editing.snapping.snap import Snap
+from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
 from panelcad.model.layout import layout

@@ -1,12 +1,13 @@
 """Moving the selection with the pointer: only its picture moves until the button is released."""
 
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.snapping import Snap, Standing, around
-from panelcad.desktop.standings import standings
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import with_groups
 from panelcad.editing.move import move_by
+from panelcad.editing.snapping.on_plate import standings
+from panelcad.editing.snapping.snap import Snap
+from panelcad.editing.snapping.standing import Standing, around
 from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
 

@@ -10,10 +10,10 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Held, Pointer
-from panelcad.desktop.snapping import Standing
 from panelcad.desktop.tools.base import DRAG_PX, Tool
 from panelcad.desktop.tools.moving import Follower, end_of_move
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point, distance, middle
 from panelcad.model.shape import Rectangle
 from panelcad.units import format_length, format_number

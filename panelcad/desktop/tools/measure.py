@@ -9,10 +9,10 @@ from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.overlay import Guide
-from panelcad.desktop.standings import standings
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.moving import plate_point
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import Arc
 from panelcad.model.layout import PlateLayout

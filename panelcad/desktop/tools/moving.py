@@ -7,10 +7,11 @@ from typing import Final
 from panelcad.desktop.canvas.gesture import Held
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.guides import guides
-from panelcad.desktop.snapping import Snap, Standing, snap
 from panelcad.desktop.stage import Stage
-from panelcad.desktop.standings import field_around, standings
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.snapping.on_plate import field_around, standings
+from panelcad.editing.snapping.snap import Snap, snap
+from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point
 from panelcad.model.layout import Layout
 
@@ -47,9 +48,7 @@ class Follower:
         return settled
 
     def _show(self, settled: Snap) -> None:
-        x1, y1, x2, y2 = self._moving.box
-        dx, dy = settled.dx, settled.dy
-        moved = Standing(self._moving.name, self._moving.centre.moved(dx, dy), (x1 + dx, y1 + dy, x2 + dx, y2 + dy))
+        moved = self._moving.moved(settled.dx, settled.dy)
         lines = guides(settled, moved, self._panel, self._bench.unit)
         stage = self._bench.stage
         stage.scene.set_guides(tuple(_in_picture(line, stage) for line in lines))

@@ -3,10 +3,10 @@
 from panelcad.desktop.canvas.gesture import Held, Pointer
 from panelcad.desktop.canvas.handles import Grip, Handle
 from panelcad.desktop.canvas.overlay import Guide
-from panelcad.desktop.snapping import Standing
 from panelcad.desktop.tools.moving import Follower, end_of_move
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.outline import bow_through, edges, move_corner, outline_of
+from panelcad.editing.snapping.standing import Standing
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point, distance, middle
 from panelcad.geometry.segment import Arc, Segment

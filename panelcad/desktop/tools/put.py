@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 from typing import Final
 
-from panelcad.desktop.snapping import Standing
-from panelcad.desktop.standings import standings
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds
 from panelcad.editing.equip import place_unit
 from panelcad.editing.place import Placed, place
+from panelcad.editing.snapping.on_plate import standings
+from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
 from panelcad.model.layout import layout

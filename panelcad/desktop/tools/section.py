@@ -4,10 +4,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.standings import standings
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.moving import plate_point
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.across import Across
 from panelcad.geometry.point import Point
 from panelcad.units import format_length

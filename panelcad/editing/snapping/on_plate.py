@@ -1,10 +1,13 @@
-"""What stands on a plate, as snapping sees it: each thing's origin and the box of its bezel and metal, in mm."""
+"""What stands on a plate, as snapping sees it: each thing's origin and the box of its bezel, or else its metal."""
 
 from collections.abc import Collection, Iterator
 
-from panelcad.desktop.snapping import Axis, AxisLine, Field, Standing
-from panelcad.drawing.display import Bounds, union
+from panelcad.editing.extents import Axis
 from panelcad.editing.lookup import bundles
+from panelcad.editing.snapping.field import AxisLine, Field
+from panelcad.editing.snapping.racks import rack_lines
+from panelcad.editing.snapping.standing import Standing
+from panelcad.geometry.boxes import Box, box_around
 from panelcad.geometry.point import Point
 from panelcad.model.layout import Feature, Layout, PlacedItem, PlateLayout
 from panelcad.model.project import Project
@@ -14,12 +17,16 @@ def standings(layout: Layout, plate_id: str) -> dict[str, Standing]:
     """Every placed thing of a plate by the id that stands for it: an item with its cut, a shared cut, a lone one."""
     plate = layout.plate(plate_id)
     boxes = dict(_boxes(plate))
-    origins, names = dict(_origins(plate)), dict(_names(plate))
+    origins, names, racks = dict(_origins(plate)), dict(_names(plate)), rack_lines(plate)
+    fitted = {item.item.id for item in plate.items}
     made: dict[str, Standing] = {}
     for bundle in bundles(layout.option, tuple(boxes)):
-        members = [boxes[one] for one in bundle.ids if one in boxes]
-        if members and bundle.anchor in origins:
-            made[bundle.anchor] = Standing(names[bundle.anchor], origins[bundle.anchor], union(members))
+        there = [one for one in bundle.ids if one in boxes]
+        seen = [one for one in there if one in fitted] or there
+        if seen and bundle.anchor in origins:
+            box = box_around(boxes[one] for one in seen)
+            lines = tuple(line for one in there for line in racks.get(one, ()))
+            made[bundle.anchor] = Standing(names[bundle.anchor], origins[bundle.anchor], box, lines)
     return made
 
 
@@ -35,12 +42,12 @@ def field_around(
 
 def _lines(project: Project, plate: PlateLayout) -> Iterator[AxisLine]:
     x1, y1, x2, y2 = plate.outline.bounds
-    yield AxisLine(Axis.X, (x1 + x2) / 2, "middle of the panel")
-    yield AxisLine(Axis.Y, (y1 + y2) / 2, "mid-height of the panel")
-    yield AxisLine(Axis.X, 0.0, "datum")
-    yield AxisLine(Axis.Y, 0.0, "datum")
+    yield AxisLine(Axis.ACROSS, (x1 + x2) / 2, "middle of the panel")
+    yield AxisLine(Axis.UP, (y1 + y2) / 2, "mid-height of the panel")
+    yield AxisLine(Axis.ACROSS, 0.0, "datum")
+    yield AxisLine(Axis.UP, 0.0, "datum")
     if project.surroundings.eye is not None:
-        yield AxisLine(Axis.X, pilot_line(project, plate), "pilot's centre line")
+        yield AxisLine(Axis.ACROSS, pilot_line(project, plate), "pilot's centre line")
 
 
 def pilot_line(project: Project, plate: PlateLayout) -> float:
@@ -49,15 +56,15 @@ def pilot_line(project: Project, plate: PlateLayout) -> float:
     return eye.centre_line - plate.plate.frame.x if eye is not None else 0.0
 
 
-def _boxes(plate: PlateLayout) -> Iterator[tuple[str, Bounds]]:
+def _boxes(plate: PlateLayout) -> Iterator[tuple[str, Box]]:
     for cut in plate.cuts:
-        yield cut.cut.id, union([feature.contour.bounds for feature in cut.features])
+        yield cut.cut.id, box_around([feature.contour.bounds for feature in cut.features])
     for item in plate.items:
         box = _item_box(item)
         if box is not None:
             yield item.item.id, box
     for screw, features in _by_owner(plate.attach).items():
-        yield screw, union([feature.contour.bounds for feature in features])
+        yield screw, box_around([feature.contour.bounds for feature in features])
 
 
 def _by_owner(features: tuple[Feature, ...]) -> dict[str, list[Feature]]:
@@ -67,10 +74,10 @@ def _by_owner(features: tuple[Feature, ...]) -> dict[str, list[Feature]]:
     return found
 
 
-def _item_box(item: PlacedItem) -> Bounds | None:
+def _item_box(item: PlacedItem) -> Box | None:
     if item.bezel is not None:
         return item.bezel.bounds
-    return union([body.footprint.bounds for body in item.bodies]) if item.bodies else None
+    return box_around([body.footprint.bounds for body in item.bodies]) if item.bodies else None
 
 
 def _origins(plate: PlateLayout) -> Iterator[tuple[str, Point]]:

@@ -1,6 +1,11 @@
+from dataclasses import replace
+
 import pytest
 
-from panelcad.desktop.snapping import Axis, AxisLine, Field, Rank, Standing, snap
+from panelcad.editing.extents import Axis
+from panelcad.editing.snapping.field import AxisLine, Field
+from panelcad.editing.snapping.snap import Rank, snap
+from panelcad.editing.snapping.standing import OwnLine, Standing
 from panelcad.geometry.point import Point
 
 
@@ -25,7 +30,7 @@ def test_the_reach_is_kept(move, snapped) -> None:
 
 
 def test_a_panel_axis_means_more_than_an_edge() -> None:
-    field = Field((box("clock", 181, 500),), (AxisLine(Axis.X, 100.0, "middle of the panel"),))
+    field = Field((box("clock", 181, 500),), (AxisLine(Axis.ACROSS, 100.0, "middle of the panel"),))
     caught = snap(MOVING, 100.4, 0, field, reach=2.0)
     assert caught.x is not None
     assert caught.x.rank is Rank.AXIS
@@ -55,10 +60,34 @@ def test_the_gap_of_the_row_goes_on() -> None:
     assert caught.dx == pytest.approx(185.0)
 
 
+def test_below_and_above_are_said_for_a_column() -> None:
+    field = Field((box("one", 0, 0), box("two", 0, 100)))
+    caught = snap(box("moving", 0, 0, 50, 50), 3.0, 184.0, field, reach=2.0)
+    assert caught.dy == pytest.approx(185.0)
+    assert caught.y is not None
+    assert caught.y.label == "same gap as below two"
+
+
+def test_a_rail_means_more_than_an_edge_at_the_same_place() -> None:
+    rack = replace(box("radios", 0, 0), lines=(OwnLine(Axis.ACROSS, 40.0, "right rack rail of {}"),))
+    caught = snap(box("moving", 0, 0, 50, 50), 64.6, 200.0, Field((rack,)), reach=1.0)
+    assert caught.dx == 65.0
+    assert caught.words == "right rack rail of radios"
+
+
+def test_rail_comes_to_rail_where_bezels_differ() -> None:
+    there = replace(box("upper", 0, 300, 90), lines=(OwnLine(Axis.ACROSS, -38.0, "left rack rail of {}"),))
+    moving = replace(box("lower", 0, 0, 80), lines=(OwnLine(Axis.ACROSS, -30.0, "left rack rail of {}"),))
+    caught = snap(moving, -7.7, 0.0, Field((there,)), reach=0.5)
+    assert caught.dx == pytest.approx(-8.0)
+    assert caught.x is not None
+    assert caught.x.rank is Rank.OWN_LINE
+
+
 def test_the_grid_catches_what_nothing_else_does() -> None:
     caught = snap(MOVING, 12.4, -7.6, Field(grid=5.0), reach=1.0)
     assert (caught.dx, caught.dy) == (10.0, -10.0)
-    assert caught.words == "grid; grid"
+    assert caught.words == "grid"
 
 
 def test_without_anything_near_the_move_stays() -> None:
