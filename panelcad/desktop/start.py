@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
+from panelcad.desktop.collecting import Collecting
 from panelcad.desktop.main_window import MainWindow
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import dress, theme_for
@@ -36,6 +37,7 @@ def application() -> QApplication:
 def open_window(file: Path | None) -> MainWindow:
     """A window; the file is opened once it is painted."""
     window = MainWindow(Settings())
+    Collecting(window.bench.document)
     window.show()
     QTimer.singleShot(0, window, lambda: _begin(window, file))
     return window
