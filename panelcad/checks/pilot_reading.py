@@ -7,6 +7,7 @@ from typing import NamedTuple
 from panelcad.checks.pilot_sight import sight_of
 from panelcad.checks.pilot_words import engraving_box, without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.report import Unknown
 from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
@@ -15,7 +16,7 @@ from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.plate import Engraving
-from panelcad.model.profile import limit_source
+from panelcad.model.profile import Profile, limit_source
 
 
 def height_for(minutes: float, distance: float) -> float:
@@ -74,25 +75,31 @@ def _too_low(low: list[Low], plate: PlateLayout, limit: str) -> Finding:
 @rule(
     "letter-stroke",
     title="Stroke of engraved letters",
-    measures="width of the engraving tool as a share of the letters' height",
+    measures="width of the engraving tool as a share of the letters' height; how wide they are for their height cannot "
+    "vary: engraved capitals and figures are 3:5 to 1:1, save I and 1 (DOD-HDBK-791 6-5.3.2.2)",
     looks_at=TheWhole(),
     severities=(Severity.ADVICE,),
     limits=("engraving_tool", "stroke_finest", "stroke_boldest"),
 )
-def letter_stroke(laid: Layout) -> Iterator[Finding]:
-    profile = laid.project.profile
-    if profile.engraving_tool is None:
-        return
+def letter_stroke(laid: Layout) -> Iterator[Finding | Unknown]:
+    tool = laid.project.profile.engraving_tool
     for plate in laid.plates:
-        for engraving in plate.plate.engravings:
-            share = profile.engraving_tool / engraving.height
-            if share < profile.stroke_finest - TIE:
-                yield _stroke(engraving, plate, share, "stroke_finest")
-            elif share > profile.stroke_boldest + TIE:
-                yield _stroke(engraving, plate, share, "stroke_boldest")
+        if tool is not None:
+            yield from _strokes(plate, tool, laid.project.profile)
+        elif plate.plate.engravings:
+            yield Unknown("letter-stroke", (plate.plate.id,), "how wide the engraving tool cuts")
 
 
-def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str) -> Finding:
+def _strokes(plate: PlateLayout, tool: float, profile: Profile) -> Iterator[Finding]:
+    for engraving in plate.plate.engravings:
+        share = tool / engraving.height
+        if share < profile.stroke_finest - TIE:
+            yield _stroke(engraving, plate, share, "stroke_finest", profile)
+        elif share > profile.stroke_boldest + TIE:
+            yield _stroke(engraving, plate, share, "stroke_boldest", profile)
+
+
+def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str, profile: Profile) -> Finding:
     is_bold = limit == "stroke_boldest"
     return Finding(
         rule="letter-stroke",
@@ -102,7 +109,7 @@ def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str) 
         plate=plate.plate.id,
         measure=Measure.RATIO,
         measured=share,
-        required=1 / 6 if is_bold else 1 / 8,
+        required=float(getattr(profile, limit)),
         more_is_worse=is_bold,
         where=(Point(engraving.x, engraving.y),),
         source=str(limit_source(limit)),
@@ -115,7 +122,7 @@ def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str) 
     measures="overlap of engraved words and placards with what stands or is cut there",
     looks_at=TheWhole(),
     severities=(Severity.WARNING,),
-    source="14 CFR 23.1541(b) before amendment 23-64: not easily obscured; width of lettering from memory",
+    source="14 CFR 23.1541(b) before amendment 23-64: not easily obscured",
 )
 def covered_words(laid: Layout) -> Iterator[Finding]:
     for plate in laid.plates:

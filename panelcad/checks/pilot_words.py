@@ -1,4 +1,4 @@
-"""Where words stand on a plate: engraved lines and fitted placards, as boxes."""
+"""Where words stand on a plate: engraved lines, as wide as they are cut, and fitted placards, as boxes."""
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
@@ -9,11 +9,13 @@ from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
+from panelcad.model.kept import kept
 from panelcad.model.layout import PlacedItem, PlateLayout
 from panelcad.model.plate import Engraving
+from panelcad.model.stroke_font import WIDEST, missing_letters, stroke_width
 
-LETTER_PITCH: Final = 0.75
-"""Of a letter's height, from one letter to the next: from memory, plain capitals; true widths need the font."""
+STROKE: Final = 1 / 7
+"""Of a letter's height: the bolder stroke of light letters on dark (DOD-HDBK-791 6-5.3.2.3)."""
 PLACARDS: Final = "placards"
 """The family of cutouts that carry words."""
 
@@ -28,11 +30,23 @@ class Words:
 
 
 def engraving_box(engraving: Engraving) -> Contour:
-    """The box an engraved line fills, at an ordinary letter's pitch."""
-    width = max(1, len(engraving.text)) * LETTER_PITCH * engraving.height
-    return Placement(engraving.x, engraving.y, engraving.rotation).contour(
-        rectangle(Point(0.0, 0.0), width, engraving.height)
-    )
+    """The box that an engraved line of capitals fills, its strokes' width included."""
+    return kept("words' box", (engraving,), lambda: _engraving_box(engraving))
+
+
+def _engraving_box(engraving: Engraving) -> Contour:
+    ink = STROKE * engraving.height
+    box = rectangle(Point(0.0, 0.0), _line_width(engraving) + ink, engraving.height + ink)
+    return Placement(engraving.x, engraving.y, engraving.rotation).contour(box)
+
+
+def _line_width(engraving: Engraving) -> float:
+    """In mm; a letter that the font does not draw counts as wide as it is high."""
+    absent = missing_letters(engraving.text)
+    text = engraving.text
+    for letter in absent:
+        text = text.replace(letter, WIDEST)
+    return stroke_width(text, engraving.height)
 
 
 def words_on(plate: PlateLayout) -> Iterator[Words]:

@@ -4,7 +4,6 @@ import math
 from collections.abc import Iterator
 from typing import Final
 
-from panelcad.drawing.stroke_font import missing_letters, stroke_lettering
 from panelcad.errors import UnusableInput
 from panelcad.geometry.contour import Contour, Vertex, circle, rectangle
 from panelcad.geometry.placement import Placement
@@ -13,6 +12,7 @@ from panelcad.geometry.track import Track, line
 from panelcad.model.layout import Feature, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, Engraving, PlateState
 from panelcad.model.project import Project
+from panelcad.model.stroke_font import missing_letters, stroke_lettering
 from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_finish import before_finish
 from panelcad.outputs.dxf_layers import Layer, layer_of

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from panelcad.checks.registry import load_rules
+from panelcad.checks.report import CheckReport
 from panelcad.checks.run import check
 from panelcad.model.cutout import Bezel, Body, BodyKind, Control, Cutout
 from panelcad.model.finding import Finding
@@ -68,12 +69,21 @@ def panel(
 
 def found(project: Project, rule: str) -> list[Finding]:
     """What one rule finds on the option 'new'; fails where it could not judge."""
+    return list(_report(project, rule).findings)
+
+
+def unknown(project: Project, rule: str) -> set[tuple[str, ...]]:
+    """The things of which one rule says that something is not known."""
+    return {each.items for each in _report(project, rule).unknown}
+
+
+def _report(project: Project, rule: str) -> CheckReport:
     loaded = load_rules()
     chosen = type(loaded)(tuple(each for each in loaded.rules if each.id == rule), ())
     assert chosen.rules, rule
     report = check(project, project.option("new"), chosen)
     assert report.not_judged == ()
-    return list(report.findings)
+    return report
 
 
 def blamed(findings: Iterable[Finding]) -> set[tuple[str, ...]]:

@@ -8,7 +8,9 @@ from panelcad.model.finding import Severity
 from panelcad.model.function import Function
 from panelcad.model.pilot import Light, LightColour, LightMeaning
 from panelcad.model.planning import FlightKind, Planning
-from tests.checks.pilot_panels import INCH, blamed, fitted, found, panel, words
+from tests.checks.pilot_panels import INCH, blamed, fitted, found, panel, unknown, words
+
+RULE = "covered-words"
 
 
 def test_heights_at_thirty_inches() -> None:
@@ -44,18 +46,39 @@ def test_strokes_are_a_sixth_to_an_eighth_of_the_height(tool: float, wrong: bool
     assert bool(found(project, "letter-stroke")) == wrong
 
 
-def test_a_tool_nobody_entered_is_not_judged() -> None:
-    assert found(panel(plate={"engravings": (words("FLAPS", 0, 0, 5.0),)}), "letter-stroke") == []
+def test_a_tool_nobody_entered_is_unknown() -> None:
+    lettered = {"engravings": (words("FLAPS", 0, 0, 5.0),)}
+    assert unknown(panel(plate=lettered), "letter-stroke") == {("main",)}
+    assert unknown(panel(plate=lettered, profile={"engraving_tool": 0.7}), "letter-stroke") == set()
+    assert unknown(panel(), "letter-stroke") == set()
 
 
-@pytest.mark.parametrize(("below", "covered"), [(42.6, False), (42.4, True)])
+def test_the_limit_shown_is_the_shops_own() -> None:
+    project = panel(
+        plate={"engravings": (words("FLAPS", 0, 0, 5.0),)}, profile={"engraving_tool": 0.8, "stroke_boldest": 1 / 7}
+    )
+    (finding,) = found(project, "letter-stroke")
+    assert (finding.measured, finding.required) == pytest.approx((0.16, 1 / 7))
+
+
+@pytest.mark.parametrize(
+    ("text", "across"), [("HH", 18.0 + 10 / 7 - 2.0), ("II", 3.0 + 10 / 7), ("油油", 23.0 + 10 / 7)]
+)
+def test_words_are_covered_as_wide_as_they_are_cut(text: str, across: float) -> None:
+    """H is 6.5 wide and letters stand 3 apart, in tenths of the height; a letter nobody draws is as wide as high."""
+    beside = 40 + across / 2
+    assert found(panel(fitted("attitude", 0, 0), plate={"engravings": (words(text, beside + 0.1, 0, 10),)}), RULE) == []
+    assert found(panel(fitted("attitude", 0, 0), plate={"engravings": (words(text, beside - 0.1, 0, 10),)}), RULE) != []
+
+
+@pytest.mark.parametrize(("below", "covered"), [(42.9, False), (42.8, True)])
 def test_words_under_a_bezel_are_covered(below: float, covered: bool) -> None:
-    """A face 80 mm high and letters 5 mm high meet 42.5 mm apart."""
+    """A face 80 mm high and letters 5 mm high, with strokes of a seventh, meet 42.857 mm apart."""
     project = panel(fitted("attitude", 0, 0), plate={"engravings": (words("X", 0, -below),)})
     assert bool(found(project, "covered-words")) == covered
 
 
-@pytest.mark.parametrize(("off", "missing"), [(40 + 2.5 + 50.7, False), (40 + 2.5 + 50.9, True)])
+@pytest.mark.parametrize(("off", "missing"), [(40 + 2.5 * 8 / 7 + 50.7, False), (40 + 2.5 * 8 / 7 + 50.9, True)])
 def test_the_deviation_placard_is_on_or_near_the_compass(off: float, missing: bool) -> None:
     project = panel(fitted("compass", 0, 0), plate={"engravings": (words("COMPASS", 0, -off),)})
     assert bool(found(project, "compass-placard")) == missing

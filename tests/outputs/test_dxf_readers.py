@@ -8,8 +8,6 @@ import shapely
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from panelcad.drawing.stroke_font import stroke_lettering
-from panelcad.drawing.stroke_glyphs import GLYPHS
 from panelcad.geometry.contour import Rounded
 from panelcad.geometry.gap import point_edge_gap
 from panelcad.geometry.point import Point, distance
@@ -17,6 +15,8 @@ from panelcad.geometry.segment import Arc
 from panelcad.model.layout import layout
 from panelcad.model.plate import Engraving
 from panelcad.model.project import Project
+from panelcad.model.stroke_font import stroke_lettering
+from panelcad.model.stroke_glyphs import GLYPHS
 from panelcad.outputs.dxf import cutting_plan, export_dxf, to_file_axes
 from panelcad.outputs.dxf_layers import CUT_THROUGH
 from panelcad.outputs.dxf_options import DxfOptions, DxfVersion, FaceUp, Origin

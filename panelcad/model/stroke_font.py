@@ -7,16 +7,20 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Final
 
-from panelcad.drawing.stroke_glyphs import ALIKE, CAPITAL, GLYPHS, MARK_BESIDE, MARKS_ABOVE, MARKS_BELOW, SMALL
 from panelcad.errors import UnknownName
 from panelcad.geometry.contour import Vertex
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track
+from panelcad.model.stroke_glyphs import ALIKE, CAPITAL, GLYPHS, MARK_BESIDE, MARKS_ABOVE, MARKS_BELOW, SMALL
 
-LETTER_GAP: Final = 2.0
-WORD_GAP: Final = 6.0
-"""Between letters and between words, in tenths of a capital: a = 2/10 h, e = 6/10 h of ISO 3098, lettering B."""
+LETTER_GAP: Final = 3.0
+WORD_GAP: Final = 7.0
+"""Between the middles of strokes, in tenths of a capital: a = 2/10 h and e = 6/10 h of ISO 3098, lettering B, which are
+clear of ink (from memory), and its stroke of 1/10 h. A stroke of 1/7 h leaves more than its own width clear."""
+
+WIDEST: Final = "W"
+"""As wide as a letter may be: as wide as it is high."""
 
 _BENDS: Final = {"l": 90.0, "r": -90.0, "L": 180.0, "R": -180.0}
 _CARON: Final = "\u030c"

@@ -2,10 +2,10 @@ import unicodedata
 
 import pytest
 
-from panelcad.drawing.stroke_font import missing_letters, stroke_lettering, stroke_width
-from panelcad.drawing.stroke_glyphs import ALIKE, GLYPHS
 from panelcad.errors import UnknownName
 from panelcad.geometry.point import Point, distance
+from panelcad.model.stroke_font import missing_letters, stroke_lettering, stroke_width
+from panelcad.model.stroke_glyphs import ALIKE, GLYPHS
 
 HERE = Point(0.0, 0.0)
 PANGRAMS = {
@@ -57,9 +57,30 @@ def test_a_line_is_centred_and_as_high_as_asked():
 
 
 def test_letters_stand_two_tenths_and_words_six_tenths_apart():
-    """ISO 3098, lettering B: a = 2/10 h, e = 6/10 h; 'I' has no width."""
-    assert stroke_width("II", 10.0) == pytest.approx(2.0)
-    assert stroke_width("I I", 10.0) == pytest.approx(6.0)
+    """ISO 3098, lettering B: a = 2/10 h, e = 6/10 h, clear of a stroke of 1/10 h; 'I' has no width."""
+    stroke = 1.0
+    assert stroke_width("II", 10.0) - stroke == pytest.approx(2.0)
+    assert stroke_width("I I", 10.0) - stroke == pytest.approx(6.0)
+
+
+JUDGED = sorted({c for c in (*GLYPHS, *ALIKE) if c.isupper() or c.isdigit()} - set("1I\u0399\u0406"))
+"""Capitals and figures, save I, its Greek and Cyrillic likenesses, and 1."""
+
+
+@pytest.mark.parametrize("stroke", [1 / 8, 1 / 7, 1 / 6])
+@pytest.mark.parametrize("letter", JUDGED)
+def test_capitals_and_figures_are_three_to_five_up_to_as_wide_as_high(letter, stroke):
+    """DOD-HDBK-791 6-5.3.2.2, at the outer edges of the strokes as cut: half a stroke around their middles."""
+    width = stroke_width(letter, 10.0) + 10.0 * stroke
+    height = 10.0 + 10.0 * stroke
+    assert 3 / 5 <= width / height <= 1
+
+
+@pytest.mark.parametrize("letter", "BCDEFGHJKLMNOPRSTUVWXYZ023456789")
+def test_capitals_and_figures_fill_their_height(letter):
+    boxes = [track.bounds for track in stroke_lettering(letter, 10.0, HERE)]
+    assert min(box[1] for box in boxes) == pytest.approx(-5.0, abs=0.002)
+    assert max(box[3] for box in boxes) == pytest.approx(5.0, abs=0.002)
 
 
 @pytest.mark.parametrize("char", GLYPHS)
