@@ -49,6 +49,12 @@ def model_contours(plan: Project, options: DxfOptions):
     return [placement.contour(c) for c in (plate.outline, *(feature.contour for feature in plate.features))]
 
 
+def between_arcs_and_chords(contour) -> float:
+    """The most area, in mm², that chords of one degree, give or take a tenth, can leave beside a contour's arcs."""
+    arcs = [segment for segment in contour.segments if isinstance(segment, Arc)]
+    return sum(arc.length * arc.radius * (1 - math.cos(math.radians(1.1) / 2)) for arc in arcs)
+
+
 @few
 @given(panels(), st.sampled_from(EVERY_WAY))
 def test_every_vertex_gdal_reads_lies_on_our_lines_and_arcs(tmp_path, plan, options):
@@ -62,7 +68,7 @@ def test_every_vertex_gdal_reads_lies_on_our_lines_and_arcs(tmp_path, plan, opti
         assert max(abs(point_edge_gap(Point(*corner), contour).distance) for corner in corners) < CLOSE
         chords = shapely.Polygon(corners)
         assert chords.is_valid
-        assert chords.area == pytest.approx(contour.area, rel=5e-4)  # chords of one degree
+        assert abs(chords.area - contour.area) < between_arcs_and_chords(contour) + CLOSE
 
 
 @needs_parser
