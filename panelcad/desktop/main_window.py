@@ -63,7 +63,7 @@ class MainWindow(QMainWindow):
         bench = self.bench
         bench.document.saved.connect(self._show_title)
         bench.document.replaced.connect(self._show_title)
-        self.toolbox.changed.connect(lambda: self.docks.show_for_tool(self.toolbox.tool_id))
+        self.toolbox.changed.connect(lambda: self.docks.show_for_tool(self.toolbox.pane))
         self.desk.opened.connect(self.show_panel)
         self.desk.written.connect(self._show_title)
         bench.settings.changed.connect(self._take_theme)

@@ -36,6 +36,7 @@ class Menus:
             bench.selection.changed,
             bench.settings.changed,
             bench.stage.view_changed,
+            bench.drawing.went_on,
             parts.toolbox.changed,
         ):
             signal.connect(self.refresh)
@@ -145,8 +146,11 @@ class Menus:
 
     def _name_steps(self) -> None:
         """Say what undo takes back."""
-        document = self._parts.bench.document
-        for action_id, steps in (("edit.undo", document.done), ("edit.redo", document.undone)):
+        document, tool = self._parts.bench.document, self._parts.toolbox.tool
+        done, undone = ([step.title for step in steps] for steps in (document.done, document.undone))
+        if tool is not None and tool.own_step:
+            done.append(tool.own_step)
+        for action_id, titles in (("edit.undo", done), ("edit.redo", undone)):
             word = self._titles[action_id]
-            what = steps[-1].title.replace("&", "&&") if steps else ""
+            what = titles[-1].replace("&", "&&") if titles else ""
             self.actions[action_id].setText(f"{word} '{what}'" if what else word)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal
 from panelcad.desktop.canvas.view import PanelView
 from panelcad.desktop.comparer import Comparer
 from panelcad.desktop.document import Document
+from panelcad.desktop.drawing_desk import DrawingDesk
 from panelcad.desktop.judge import Judge
 from panelcad.desktop.outline_desk import OutlineDesk
 from panelcad.desktop.section_line import SectionDesk
@@ -52,6 +53,7 @@ class Workbench(QObject):
         self.section = SectionDesk()
         self.view = PanelView(self.stage.scene, self.theme)
         self.outline = OutlineDesk(self)
+        self.drawing = DrawingDesk(self)
         self.flipped_from = ""
         """The option that was shown before one flipped to the panel as found."""
         self._catalogue: Catalogue | None = None

@@ -117,6 +117,14 @@ def chamfer_corner(outline: Outline, corner: int, leg: float) -> Outline:
     return _cornered(outline, corner, lambda before, after: cut_off(before, after, leg))
 
 
+def about_its_middle(outline: Outline) -> tuple[Outline, Point]:
+    """The outline moved so that the middle of its box is its origin, and where that middle was."""
+    x1, y1, x2, y2 = outline.contour().bounds
+    at = Point((x1 + x2) / 2, (y1 + y2) / 2)
+    moved = tuple(corner.revised(x=corner.x - at.x, y=corner.y - at.y) for corner in outline.corners)
+    return Outline(corners=moved), at
+
+
 def edges(outline: Outline) -> tuple[Segment, ...]:
     """The outline's lines and arcs in the order of its corners."""
     return Chain(tuple(Vertex(c.x, c.y, c.bulge) for c in outline.corners)).segments

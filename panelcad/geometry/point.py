@@ -27,6 +27,11 @@ def middle(a: Point, b: Point) -> Point:
     return Point((a.x + b.x) / 2, (a.y + b.y) / 2)
 
 
+def bearing(start: Point, end: Point) -> float:
+    """The way from `start` to `end` in degrees counter-clockwise from the x axis, from 0 to less than 360."""
+    return math.degrees(math.atan2(end.y - start.y, end.x - start.x)) % 360.0
+
+
 def polar(centre: Point, radius: float, degrees: float) -> Point:
     """The point at `degrees` counter-clockwise from the x axis; exact on the axes."""
     cosine, sine = direction(degrees)

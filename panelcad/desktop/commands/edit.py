@@ -22,7 +22,12 @@ def has_two(parts: Parts) -> bool:
 
 
 def _undo(parts: Parts) -> None:
-    parts.bench.document.undo()
+    """A tool that is at work takes its own last step back first."""
+    tool = parts.toolbox.tool
+    if tool is not None and tool.own_step:
+        tool.take_back()
+    else:
+        parts.bench.document.undo()
 
 
 def _redo(parts: Parts) -> None:
@@ -30,7 +35,8 @@ def _redo(parts: Parts) -> None:
 
 
 def _can_undo(parts: Parts) -> bool:
-    return bool(parts.bench.document.done)
+    tool = parts.toolbox.tool
+    return bool(parts.bench.document.done) or bool(tool is not None and tool.own_step)
 
 
 def _can_redo(parts: Parts) -> bool:

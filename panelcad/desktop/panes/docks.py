@@ -66,11 +66,14 @@ class Docks:
         """Raises KeyError."""
         return self._docks[pane_id]
 
-    def show_for_tool(self, tool_id: str) -> None:
-        """A tool brings the pane that bears its name."""
-        if tool_id in self._docks and self._shown:
-            self._docks[tool_id].setVisible(True)
-            self._docks[tool_id].raise_()
+    def show_for_tool(self, pane_id: str) -> None:
+        """A tool brings its pane; one that is for nothing else goes with the tool."""
+        for kind in PANES:
+            if kind.is_only_for_tool and kind.id != pane_id:
+                self._docks[kind.id].setVisible(False)
+        if pane_id in self._docks and self._shown:
+            self._docks[pane_id].setVisible(True)
+            self._docks[pane_id].raise_()
 
     def show_all(self, *, visible: bool) -> None:
         """Panes go away while there is no panel to work on, and come back as they were."""

@@ -29,6 +29,8 @@ class PaneKind:
     share: int
     shortcut: str
     widget: str
+    is_only_for_tool: bool = False
+    """Shown while the tool that brings it is in hand, and then alone."""
 
     def make(self, bench: Workbench) -> QWidget:
         module, _, name = self.widget.partition(".")
@@ -45,6 +47,7 @@ PANES: Final = (
     PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", "findings.FindingsPane"),
     PaneKind("layers", "Layers", Side.RIGHT, 0, "Alt+9", "layers.LayersPane"),
     PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", "outline.OutlinePane"),
+    PaneKind("drawing", "Next point", Side.RIGHT, 0, "Alt+0", "drawing.DrawingPane", is_only_for_tool=True),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", "history.HistoryPane"),
     PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", "equipment.EquipmentPane"),
     PaneKind("section", "Section", Side.BOTTOM, 0, "F6", "section.SectionPane"),

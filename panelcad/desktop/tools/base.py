@@ -32,6 +32,8 @@ class Tool:
 
     hint = ""
     cursor = Qt.CursorShape.ArrowCursor
+    pane = ""
+    """The pane that comes with the tool."""
 
     def __init__(self, bench: Workbench) -> None:
         self.bench = bench
@@ -53,6 +55,14 @@ class Tool:
             self._nudge(event)
             return True
         return False
+
+    @property
+    def own_step(self) -> str:
+        """What undo would take back of the tool's own doing, '' where that is nothing."""
+        return ""
+
+    def take_back(self) -> None:
+        """Undo while the tool has a step of its own."""
 
     def cancel(self) -> None:
         """Put everything back as it was before the gesture."""

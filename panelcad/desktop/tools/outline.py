@@ -26,6 +26,7 @@ class OutlineTool(Tool):
         "Del takes a corner away · Arrow keys nudge · Esc is done"
     )
     cursor = Qt.CursorShape.CrossCursor
+    pane = "outline"
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(bench)

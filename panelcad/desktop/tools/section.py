@@ -18,6 +18,7 @@ _REACH_PX = 6.0
 class SectionTool(Tool):
     hint = "Drag the section line; centres catch it · T turns it · Alt moves freely · Esc is done"
     cursor = Qt.CursorShape.CrossCursor
+    pane = "section"
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(bench)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.course import COURSES
 from panelcad.desktop.tools.dimension import DimensionTool
 from panelcad.desktop.tools.draw_box import DRAWINGS
 from panelcad.desktop.tools.eye import EyeTool
@@ -40,6 +41,10 @@ TOOLS: Final = (
     *(
         ToolKind(f"draw-{one.id}", one.title, "", one.shortcut, one.hint, one.tool, menu="Pane&l", on_bar=False)
         for one in DRAWINGS
+    ),
+    *(
+        ToolKind(f"course-{one.id}", one.title, "", one.shortcut, one.hint, one.tool, menu="Pane&l", on_bar=False)
+        for one in COURSES
     ),
     ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
     ToolKind("section", "Se&ction", "section", "S", "Drag the line of the section", SectionTool),

@@ -25,6 +25,11 @@ class Toolbox(QObject):
         bench.place_wanted.connect(self.place)
         bench.document.replaced.connect(lambda: self.take("select"))
 
+    @property
+    def pane(self) -> str:
+        """The pane that comes with the tool in hand, or ''."""
+        return self.tool.pane if self.tool is not None else ""
+
     def take(self, tool_id: str) -> None:
         """Put the tool away and take the one of this id."""
         self._hold(tool_id, make_tool(tool_id, self._bench))

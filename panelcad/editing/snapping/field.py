@@ -16,6 +16,7 @@ _EDGES: Final = {
     Axis.UP: ("lower edge of {}", "upper edge of {}"),
 }
 _CENTRE: Final = "centre of {}"
+_SPOT: Final = "{}"
 
 
 @dataclass(frozen=True)
@@ -45,7 +46,10 @@ class Field:
 
     @cached_property
     def _centres(self) -> dict[Axis, list[Mark]]:
-        return {axis: _rising(Mark(o.centre[axis.value], _CENTRE, o) for o in self.others) for axis in _AXES}
+        return {
+            axis: _rising(Mark(o.centre[axis.value], _SPOT if o.is_spot else _CENTRE, o) for o in self.others)
+            for axis in _AXES
+        }
 
     @cached_property
     def _edges(self) -> dict[Axis, list[Mark]]:

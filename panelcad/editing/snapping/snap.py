@@ -103,7 +103,8 @@ def _candidates(moving: Standing, axis: Axis, field: Field, reach: float) -> Ite
     for mine in moving.span(axis):
         for mark in field.edges_near(axis, mine, reach):
             yield Caught(mark.at - mine, mark.at, Rank.EDGE, mark.words, mark.other)
-    yield from (caught for caught in _gaps(moving, axis, field) if abs(caught.shift) <= reach)
+    if not moving.is_spot:
+        yield from (caught for caught in _gaps(moving, axis, field) if abs(caught.shift) <= reach)
 
 
 def _gaps(moving: Standing, axis: Axis, field: Field) -> Iterator[Caught]:

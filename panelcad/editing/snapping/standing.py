@@ -29,6 +29,11 @@ class Standing:
     def span(self, axis: Axis) -> tuple[float, float]:
         return self.box[axis.value], self.box[axis.value + 2]
 
+    @property
+    def is_spot(self) -> bool:
+        """A mere place, such as a corner: it has no edges, and no gaps beside it."""
+        return self.box[0] == self.box[2] and self.box[1] == self.box[3]
+
     def middle(self, axis: Axis) -> float:
         low, high = self.span(axis)
         return (low + high) / 2

@@ -1,0 +1,229 @@
+"""Draw an outline point by point: click or type each point, close it at the first one."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import partial
+from typing import Final
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QKeyEvent
+
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.canvas.sketch import Drawn, Label, Run, Sketch
+from panelcad.desktop.drawing_desk import Coming, EdgeKind, Use
+from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.moving import Follower, end_of_move
+from panelcad.desktop.tools.outline_drag import edge_words
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.course import Course, drawn
+from panelcad.editing.outline import about_its_middle, set_outline
+from panelcad.editing.plates import add_plate
+from panelcad.editing.snapping.standing import Standing
+from panelcad.geometry.point import Point, bearing, distance
+from panelcad.geometry.segment import Arc, Line, Segment, segment_between
+from panelcad.model.plate import Plate, PlateState
+from panelcad.model.shape import Outline
+from panelcad.units import format_angle, format_length
+
+_REACH_PX: Final = 9.0
+_LABELLED_PX: Final = 56.0
+"""A shorter edge on the screen goes without its length."""
+_PIECES: Final = 48
+_FIGURES: Final = frozenset("0123456789.,-+")
+
+
+@dataclass(frozen=True)
+class Purpose:
+    """What is drawn point by point, and what becomes of it."""
+
+    id: str
+    title: str
+    shortcut: str
+    hint: str
+    use: Use
+
+    @property
+    def tool(self) -> Callable[[Workbench], Tool]:
+        return partial(CourseTool, purpose=self)
+
+
+def _as_outline(bench: Workbench, outline: Outline) -> bool:
+    plate_id = bench.stage.plate_id
+    return bench.edit("Draw the outline", lambda project, option: set_outline(project, option, plate_id, outline))
+
+
+def _as_plate(bench: Workbench, outline: Outline) -> bool:
+    like = bench.document.option.plate(bench.stage.plate_id)
+    plate = Plate(
+        id="plate",
+        name="Another plate",
+        state=PlateState.NEW,
+        outline=outline,
+        thickness=like.thickness,
+        alloy=like.alloy,
+    )
+    done = bench.make("Draw another plate", lambda project, option: add_plate(project, option, plate))
+    if done:
+        bench.stage.look_at_plate(bench.document.option.plates[-1].id)
+    return done
+
+
+def _as_opening(bench: Workbench, outline: Outline) -> bool:
+    from panelcad.desktop.dialogs.openings import inner_opening  # noqa: PLC0415 - a dialog's module loads late
+
+    drawn_shape = about_its_middle(outline)
+    QTimer.singleShot(0, bench, lambda: inner_opening(bench, bench.view.window(), drawn_shape))
+    return True
+
+
+COURSES: Final = (
+    Purpose("outline", "Outline, point &by point", "Shift+P", "The plate's outline drawn anew", _as_outline),
+    Purpose("plate", "Another plate, po&int by point", "", "A plate beside the ones there are", _as_plate),
+    Purpose("hole", "Opening, point b&y point", "", "An opening of any form in the sheet itself", _as_opening),
+)
+
+
+class CourseTool(Tool):
+    hint = (
+        "Click each point, or type it · A: the next edge is an arc · Enter or a click on the first point closes · "
+        "Backspace takes a point back · Shift keeps level or upright · Alt draws freely · Esc abandons"
+    )
+    cursor = Qt.CursorShape.CrossCursor
+    pane = "drawing"
+
+    def __init__(self, bench: Workbench, purpose: Purpose) -> None:
+        super().__init__(bench)
+        self._purpose = purpose
+        self._desk = bench.drawing
+        self._sketch = Sketch(bench.stage.scene)
+        self._is_taken = False
+
+    def start(self) -> None:
+        self._is_taken = True
+        self.bench.selection.clear()
+        self.bench.stage.look_from("front")
+        self._desk.begin(self._purpose.use)
+        for signal in (self._desk.changed, self.bench.theme_changed, self.bench.view.zoomed, self.bench.stage.shown):
+            signal.connect(self._show)
+        self._show()
+        self.bench.told.emit(self.hint)
+
+    def press(self, pointer: Pointer) -> None:
+        self._desk.settle(self._caught(pointer))
+        end_of_move(self.bench)
+
+    def move(self, pointer: Pointer) -> None:
+        self._desk.point_at(self._caught(pointer))
+        coming = self._desk.coming()
+        if coming is not None and coming.refusal:
+            self.bench.told.emit(coming.refusal)
+
+    def _caught(self, pointer: Pointer) -> Point:
+        """The place under the pointer: the first point where it is near, else drawn to what is near."""
+        at = self.bench.stage.to_plate(pointer.at)
+        course = self._desk.course
+        if course is None:
+            return self._settled(at, at, pointer, ())
+        is_near = distance(at, course.first) <= _REACH_PX * pointer.mm_per_pixel
+        if is_near and len(course.stations) > 1 and self._desk.arc_end is None:
+            end_of_move(self.bench)
+            return course.first
+        return self._settled(course.last.at, at, pointer, tuple(_spots(course)))
+
+    def _settled(self, start: Point, at: Point, pointer: Pointer, spots: tuple[Standing, ...]) -> Point:
+        moving = Standing("point", start, (*start, *start))
+        follower = Follower(self.bench, self.bench.stage.layout(), (), moving, spots)
+        settled = follower.settle(at.x - start.x, at.y - start.y, pointer.held, pointer.mm_per_pixel)
+        return start.moved(settled.dx, settled.dy)
+
+    def key(self, event: QKeyEvent) -> bool:
+        act = {
+            Qt.Key.Key_Escape: self._desk.abandon,
+            Qt.Key.Key_Backspace: self._desk.take_back,
+            Qt.Key.Key_Return: self._desk.close,
+            Qt.Key.Key_Enter: self._desk.close,
+            Qt.Key.Key_A: self._turn_edge,
+        }.get(Qt.Key(event.key()))
+        if act is not None:
+            act()
+            return True
+        if event.text() and event.text() in _FIGURES:
+            self._desk.typed.emit(event.text())
+            return True
+        return False
+
+    def _turn_edge(self) -> None:
+        """Straight or through a place; other arcs are chosen in the pane."""
+        self._desk.take_edge(EdgeKind.THROUGH if self._desk.edge is EdgeKind.STRAIGHT else EdgeKind.STRAIGHT)
+
+    @property
+    def own_step(self) -> str:
+        return "" if self._desk.course is None else f"Point {len(self._desk.course.stations)}"
+
+    def take_back(self) -> None:
+        self._desk.take_back()
+
+    # The picture
+
+    def _show(self, *_: object) -> None:
+        if self._is_taken:
+            self._sketch.show(self._drawn(), self.bench.theme)
+
+    def _drawn(self) -> Drawn:
+        course, coming = self._desk.course, self._desk.coming()
+        if course is None:
+            return Drawn()
+        to_picture = self.bench.stage.to_picture
+        edges = drawn(course)
+        points = [station.at for station in course.stations]
+        labels = [label for edge in edges if (label := self._label(edge)) is not None]
+        run: Run = ()
+        if coming is not None and distance(course.last.at, coming.end) > 0:
+            edge = segment_between(course.last.at, coming.end, coming.bulge)
+            run = self._run(edge)
+            labels.append(Label(to_picture(edge.at(0.5)), self._coming_words(edge)))
+        if self._desk.arc_end is not None:
+            points.append(self._desk.arc_end)
+        return Drawn(
+            standing=tuple(self._run(edge) for edge in edges),
+            coming=run,
+            is_refused=bool(coming and coming.refusal),
+            points=tuple(to_picture(at) for at in points),
+            labels=tuple(labels),
+            closes=_closes(coming),
+        )
+
+    def _run(self, edge: Segment) -> Run:
+        pieces = _PIECES if isinstance(edge, Arc) else 1
+        return tuple(self.bench.stage.to_picture(edge.at(i / pieces)) for i in range(pieces + 1))
+
+    def _label(self, edge: Segment) -> Label | None:
+        if edge.length * self.bench.view.zoom < _LABELLED_PX:
+            return None
+        words = format_length(edge.length, self.bench.unit) if isinstance(edge, Line) else edge_words(edge, self.bench)
+        return Label(self.bench.stage.to_picture(edge.at(0.5)), words)
+
+    def _coming_words(self, edge: Segment) -> str:
+        if isinstance(edge, Arc):
+            return edge_words(edge, self.bench)
+        return f"{format_length(edge.length, self.bench.unit)}   {format_angle(bearing(edge.start, edge.end))}"
+
+    def cancel(self) -> None:
+        """Put the tool away."""
+        if not self._is_taken:
+            return
+        self._is_taken = False
+        self._sketch.clear()
+        end_of_move(self.bench)
+        for signal in (self._desk.changed, self.bench.theme_changed, self.bench.view.zoomed, self.bench.stage.shown):
+            signal.disconnect(self._show)
+        self._desk.end()
+
+
+def _spots(course: Course) -> Iterator[Standing]:
+    for number, station in enumerate(course.stations, 1):
+        yield Standing(f"point {number}", station.at, (*station.at, *station.at))
+
+
+def _closes(coming: Coming | None) -> bool:
+    return coming is not None and coming.closes and not coming.refusal

@@ -1,0 +1,169 @@
+"""An outline that is being drawn point by point: an open course of lines, arcs and rounded corners.
+
+Points are numbered from 1 as they are drawn. Every step gives a course that neither crosses nor touches itself, or
+raises `EditRefused`. Lengths in mm; a bulge is tan(sweep / 4), positive counter-clockwise.
+"""
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import Final
+
+from panelcad.editing.outline import outline_of, refuse_crossing
+from panelcad.editing.refusal import edit
+from panelcad.errors import EditRefused
+from panelcad.geometry.corner import rounded, trimmed
+from panelcad.geometry.crossing import crossings, nearest
+from panelcad.geometry.curve import heading
+from panelcad.geometry.point import Point, distance
+from panelcad.geometry.segment import Segment, segment_between
+from panelcad.model.shape import Corner, Outline
+
+_SAME: Final = 1e-6
+"""Points nearer than this, in mm, are one: stored lengths are whole nanometres."""
+_TURNS_BACK: Final = -1 + 1e-9
+
+
+@dataclass(frozen=True)
+class Station:
+    """A point of the course, the bulge of the edge that arrives there, and the radius its corner is rounded by."""
+
+    at: Point
+    bulge: float = 0.0
+    radius: float = 0.0
+
+
+@dataclass(frozen=True)
+class Course:
+    stations: tuple[Station, ...]
+
+    @property
+    def first(self) -> Point:
+        return self.stations[0].at
+
+    @property
+    def last(self) -> Station:
+        return self.stations[-1]
+
+
+def begun(at: Point) -> Course:
+    """The course whose first point this is."""
+    return Course((Station(at),))
+
+
+def go_on(course: Course, at: Point, bulge: float = 0.0) -> Course:
+    """The course with another point. Raises `EditRefused` where the edge would cross or touch what is drawn."""
+    if distance(course.last.at, at) < _SAME:
+        raise EditRefused("The next point is where the last one is.")
+    edge = segment_between(course.last.at, at, bulge)
+    _refuse_meeting(_edges(course), edge)
+    grown = Course((*course.stations, Station(at, bulge)))
+    drawn(grown)
+    return grown
+
+
+def with_radius(course: Course, radius: float) -> Course:
+    """The corner at the last point rounded by this radius, 0 for a sharp one; it shows once the next edge is drawn."""
+    if radius < 0:
+        raise EditRefused("A radius that is not negative is expected.")
+    return Course((*course.stations[:-1], replace(course.last, radius=radius)))
+
+
+def taken_back(course: Course) -> Course | None:
+    """The course without its last point; None where it was the only one."""
+    return Course(course.stations[:-1]) if len(course.stations) > 1 else None
+
+
+def drawn(course: Course) -> tuple[Segment, ...]:
+    """The lines and arcs drawn so far, corners rounded. Raises `EditRefused` where an edge is too short for that."""
+    edges = list(_edges(course))
+    for number in reversed(range(1, len(edges))):
+        edges[number - 1 : number + 1] = _cornered(course, number, edges[number - 1], edges[number])
+    return tuple(edges)
+
+
+@edit
+def closed(course: Course, bulge: float = 0.0) -> Outline:
+    """The outline that an edge back to the first point makes of the course, counter-clockwise."""
+    edges = list(_edges(course))
+    if len(edges) < 2 and not (edges and (bulge or course.last.bulge)):
+        raise EditRefused("A closed outline needs three points, or two with an arc between them.")
+    last = segment_between(course.last.at, course.first, bulge)
+    _refuse_meeting(edges, last, closes=True)
+    whole = [*edges, last]
+    for number in reversed(range(1, len(whole))):
+        whole[number - 1 : number + 1] = _cornered(course, number, whole[number - 1], whole[number])
+    if course.stations[0].radius:
+        before, arc, after = _cornered(course, 0, whole[-1], whole[0])
+        whole = [after, *whole[1:-1], before, arc]
+    outline = outline_of(Outline(corners=tuple(_corner(segment) for segment in whole if segment.length > _SAME)))
+    refuse_crossing(outline)
+    return outline
+
+
+def bulge_of_rise(start: Point, end: Point, rise: float) -> float:
+    """Of the arc whose middle stands `rise` mm to the left of the way from start to end, to the right if negative."""
+    return -2 * rise / distance(start, end)
+
+
+def bulge_of_radius(start: Point, end: Point, radius: float) -> float:
+    """Of the arc of this radius, half a turn at most, bowed to the left of the way, to the right if negative."""
+    half = distance(start, end) / 2
+    if abs(radius) < half - _SAME:
+        raise EditRefused("A radius of at least half the distance between the two points is expected.")
+    rise = abs(radius) - math.sqrt(max(0.0, radius**2 - half**2))
+    return bulge_of_rise(start, end, math.copysign(rise, radius))
+
+
+def _edges(course: Course) -> tuple[Segment, ...]:
+    """From point to point, as if every corner were sharp."""
+    return tuple(segment_between(a.at, b.at, b.bulge) for a, b in pairwise(course.stations))
+
+
+def _cornered(course: Course, number: int, before: Segment, after: Segment) -> list[Segment]:
+    """Both edges and, where the corner between them is rounded, its arc."""
+    radius = course.stations[number].radius
+    if not radius:
+        return [before, after]
+    if min(before.length, after.length) < _SAME:
+        raise EditRefused(f"At point {number + 1} the edges are too short for that radius.")
+    try:
+        corner = rounded(before, after, radius)
+    except ValueError as error:
+        raise EditRefused(f"At point {number + 1} {error}.") from error
+    return [
+        segment_between(before.start, corner.leaves, trimmed(before, before.start, corner.leaves)),
+        segment_between(corner.leaves, corner.joins, corner.bulge),
+        segment_between(corner.joins, after.end, trimmed(after, corner.joins, after.end)),
+    ]
+
+
+def _corner(segment: Segment) -> Corner:
+    bulge = trimmed(segment, segment.start, segment.end)
+    return Corner(x=segment.start.x, y=segment.start.y, bulge=bulge)
+
+
+def _refuse_meeting(edges: Iterable[Segment], new: Segment, *, closes: bool = False) -> None:
+    """Raises `EditRefused` where the new edge meets one that is drawn elsewhere than where it joins on."""
+    known = tuple(edges)
+    for number, edge in enumerate(known, 1):
+        joins = [new.start] if number == len(known) else []
+        joins += [new.end] if closes and number == 1 else []
+        if _meets(edge, new, joins):
+            raise EditRefused(f"That edge would cross the one from point {number} to point {number + 1}.")
+
+
+def _meets(edge: Segment, new: Segment, joins: list[Point]) -> bool:
+    if not joins:
+        return nearest(edge, new).distance < _SAME
+    elsewhere = [at for at in crossings(edge, new) if all(distance(at, join) > _SAME for join in joins)]
+    return bool(elsewhere) or any(_lies_on(edge, new, join) for join in joins)
+
+
+def _lies_on(edge: Segment, new: Segment, join: Point) -> bool:
+    """Whether the two leave the point that joins them along one another."""
+    (ax, ay), (bx, by) = heading(edge, join), heading(new, join)
+    outward = 1.0 if distance(edge.end, join) < _SAME else -1.0
+    inward = 1.0 if distance(new.start, join) < _SAME else -1.0
+    return (ax * bx + ay * by) * outward * inward <= _TURNS_BACK
