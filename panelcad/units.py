@@ -108,10 +108,20 @@ def format_length(mm: float, unit: LengthUnit, *, places: int | None = None) -> 
 
 
 def format_number(mm: float, unit: LengthUnit, *, places: int | None = None) -> str:
-    """As `format_length` without the unit; never '-0.00'."""
+    """As `format_length` without the unit; never '-0.00'. A half is rounded away from zero, of the exact nanometre.
+
+    >>> format_number(28.575, LengthUnit.MM), format_number(79.375, LengthUnit.MM)
+    ('28.58', '79.38')
+    """
     digits = decimals(unit) if places is None else places
-    text = f"{mm / unit.mm:.{digits}f}"
-    return text.removeprefix("-") if float(text) == 0 else text
+    whole = _halves_up(abs(to_nanometre(mm)) * 10**digits, round(unit.mm * NM_PER_MM))
+    text = f"{Decimal(whole).scaleb(-digits):.{digits}f}"
+    return f"-{text}" if mm < 0 and whole else text
+
+
+def _halves_up(amount: int, by: int) -> int:
+    """The quotient of two positive numbers, rounded to a whole one, a half upward."""
+    return (2 * amount + by) // (2 * by)
 
 
 def format_exact(mm: float, unit: LengthUnit) -> str:

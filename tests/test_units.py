@@ -1,3 +1,4 @@
+from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 
 import pytest
@@ -16,6 +17,23 @@ def test_an_inch_is_25_4_mm() -> None:
     """NIST Special Publication 811 (2008), appendix B.8: inch to millimetre, 25.4 exactly."""
     assert units.parse_length("1 in", MM) == 25.4
     assert units.parse_length("100 in", MM) == 2540.0
+
+
+@given(lengths, st.sampled_from(LengthUnit))
+def test_every_printed_number_is_rounded_half_away_from_zero_from_the_exact_nanometre(
+    mm: float, unit: LengthUnit
+) -> None:
+    """Against decimal's own ROUND_HALF_UP of the exact quotient."""
+    exact = Fraction(units.to_nanometre(mm), 25_400_000 if unit is INCH else 1_000_000)
+    places = units.decimals(unit)
+    digits = Decimal(exact.numerator * 10**places) / Decimal(exact.denominator)
+    wanted = digits.quantize(Decimal(1), ROUND_HALF_UP).scaleb(-places)
+    assert Decimal(units.format_number(mm, unit)) == wanted
+
+
+def test_halves_of_a_hundredth_go_one_way() -> None:
+    shown = [units.format_number(mm, MM) for mm in (28.575, 79.375, 57.145, -28.575, -0.004)]
+    assert shown == ["28.58", "79.38", "57.15", "-28.58", "0.00"]
 
 
 @pytest.mark.parametrize(

@@ -19,6 +19,8 @@ HEAD: Final = 20.5
 """Room for a page's heading below the frame's top."""
 _MOST_LINES: Final = 3
 NO_SCALE: Final = "none"
+NO_MATERIAL: Final = "see each plate's sheets"
+"""On lists that are of no one plate."""
 
 
 @dataclass(frozen=True)
@@ -28,7 +30,7 @@ class Page:
     title: str
     document: str
     scale: str = NO_SCALE
-    material: str = ""
+    material: str = NO_MATERIAL
     level: int = 0
 
 
@@ -38,7 +40,7 @@ def bordered(subject: Subject, pages: Sequence[Page]) -> list[Sheet]:
 
 
 def _sheet(subject: Subject, page: Page, number: int, count: int) -> Sheet:
-    heading = Heading(page.title, page.document, page.scale, page.material or "see sheet 1", number, count)
+    heading = Heading(page.title, page.document, page.scale, page.material, number, count)
     mark = () if subject.stamp.is_released else (draft_mark(page.paper.frame, subject.inks),)
     frame = border(page.paper, subject.inks)
     nodes = (*mark, *page.nodes, *frame, *title_block(subject, page.paper, heading))

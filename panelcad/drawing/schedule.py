@@ -4,32 +4,75 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
-from panelcad.drawing.describe import hole_text, shape_text, turned_text
+from panelcad.drawing.box import middle
+from panelcad.drawing.describe import hole_text, shape_text
+from panelcad.drawing.measures import Measure, hole_measures, is_about_a_circle, shape_measures
 from panelcad.drawing.subject import Subject
 from panelcad.geometry.contour import Rounded
+from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
+from panelcad.model.cutout import Opening
+from panelcad.model.hole import HoleForm
 from panelcad.model.layout import Feature, FeatureKind, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, PlateState
-from panelcad.model.shape import Circle, Shape
+from panelcad.model.shape import Outline, Shape
+from panelcad.units import LengthUnit
 
 _ON_THE_SHEET: Final = {False: "cut", True: "there"}
+_UPRIGHT: Final = Placement()
 
 
 @dataclass(frozen=True)
 class Hole:
-    """A line of the schedule; `size` and `purpose` in words, the centre in mm from the plate's datum."""
+    """A line of the schedule: an opening with its `shape`, or a hole with the form of its feature; `at` is its place.
+
+    Lengths in mm from the plate's datum; `purpose` in words.
+    """
 
     number: str
     feature: Feature
-    centre: Point
-    size: str
     purpose: str
     is_there: bool
+    at: Placement
+    shape: Shape | None = None
+
+    @property
+    def centre(self) -> Point:
+        """Where it is: its own origin; the middle of its box where its outline is free."""
+        return middle(self.feature.contour.bounds) if self.is_free else self.feature.centre
 
     @property
     def is_circle(self) -> bool:
         contour = self.feature.contour
         return isinstance(contour, Rounded) and contour.is_circle
+
+    @property
+    def is_free(self) -> bool:
+        """Whether it has an outline of its own, corner by corner."""
+        return isinstance(self.shape, Outline)
+
+    @property
+    def is_about_a_circle(self) -> bool:
+        """Whether its place is the centre of a circle that has a key or a flat."""
+        return is_about_a_circle(self.shape, self.feature.form)
+
+    @property
+    def measures(self) -> tuple[Measure, ...]:
+        if self.shape is not None:
+            return tuple(shape_measures(self.shape, self.at))
+        return tuple(hole_measures(self._form, self.at))
+
+    def size(self, unit: LengthUnit) -> str:
+        """In words."""
+        if self.shape is not None:
+            return shape_text(self.shape, unit, self.at)
+        return hole_text(self._form, unit, self.at)
+
+    @property
+    def _form(self) -> HoleForm:
+        if self.feature.form is None:
+            raise ValueError(f"{self.feature.id} has neither a shape nor a form")
+        return self.feature.form
 
     @property
     def is_main(self) -> bool:
@@ -57,39 +100,37 @@ def sort_key(number: str) -> tuple[str, tuple[int, ...]]:
 
 def _inner(subject: Subject, plate: PlateLayout, *, is_there: bool) -> Iterator[Hole]:
     for feature, opening in zip(plate.inner, plate.plate.inner_openings, strict=True):
-        size = _size(opening.shape, opening.rotation, subject)
-        yield Hole(subject.numbers.features[feature.id], feature, feature.centre, size, feature.purpose, is_there)
+        at = _place(opening, _UPRIGHT)
+        number = subject.numbers.features[feature.id]
+        yield Hole(number, feature, feature.purpose, is_there, at, opening.shape)
 
 
 def _of_cuts(subject: Subject, plate: PlateLayout) -> Iterator[Hole]:
     for placed in plate.cuts:
         is_there = placed.cut.state is CutState.EXISTING
-        sizes = dict(_opening_sizes(subject, placed))
+        openings = dict(_openings(placed))
         for feature in placed.features:
-            size = sizes.get(feature.id) or _hole_size(subject, feature)
-            purpose = f"{placed.cut.name}: {feature.purpose}"
-            yield Hole(subject.numbers.features[feature.id], feature, feature.centre, size, purpose, is_there)
+            opening = openings.get(feature.id)
+            number, purpose = subject.numbers.features[feature.id], f"{placed.cut.name}: {feature.purpose}"
+            if opening is not None:
+                at = _place(opening, placed.placement)
+                yield Hole(number, feature, purpose, is_there, at, opening.shape)
+            else:
+                yield Hole(number, feature, purpose, is_there, placed.placement)
 
 
-def _opening_sizes(subject: Subject, placed: PlacedCut) -> Iterator[tuple[str, str]]:
+def _openings(placed: PlacedCut) -> Iterator[tuple[str, Opening]]:
     openings = placed.cutout.openings if placed.cutout else placed.cut.openings
     for feature, opening in zip(placed.openings, openings, strict=True):
-        yield feature.id, _size(opening.shape, placed.placement.rotation + opening.rotation, subject)
+        yield feature.id, opening
 
 
-def _size(shape: Shape, rotation: float, subject: Subject) -> str:
-    turned = "" if isinstance(shape, Circle) else turned_text(rotation)
-    return shape_text(shape, subject.unit) + turned
-
-
-def _hole_size(subject: Subject, feature: Feature) -> str:
-    if feature.form is None:
-        raise ValueError(f"{feature.id} has no form")
-    return hole_text(feature.form, subject.unit)
+def _place(opening: Opening, on: Placement) -> Placement:
+    return on.after(Placement(opening.x, opening.y, opening.rotation))
 
 
 def _attach(subject: Subject, plate: PlateLayout, *, is_there: bool) -> Iterator[Hole]:
     for feature in plate.attach:
         purpose = "attach screw's rivet" if feature.kind is FeatureKind.RIVET else "attach screw"
         number = subject.numbers.features[feature.id]
-        yield Hole(number, feature, feature.centre, _hole_size(subject, feature), purpose, is_there)
+        yield Hole(number, feature, purpose, is_there, _UPRIGHT)

@@ -12,7 +12,7 @@ from panelcad.model.layout import Layout, layout
 from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
-from panelcad.units import LengthUnit, format_length, format_number
+from panelcad.units import LengthUnit, format_exact, format_length, format_number
 
 UNIT_WORDS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
 
@@ -72,7 +72,12 @@ class Subject:
     @property
     def tolerance(self) -> str:
         """'±0.005 in' of the profile."""
-        return f"±{format_length(self.project.profile.sheet_tolerance, self.unit)}"
+        return f"{self.tolerance_number} {self.unit.value}"
+
+    @property
+    def tolerance_number(self) -> str:
+        """'±0.005': exact, for a rounded one would be another tolerance."""
+        return f"±{format_exact(self.project.profile.sheet_tolerance, self.unit)}"
 
     def datum_of(self, plate: Plate) -> str:
         """Where a plate's axes begin, in words; one that stands elsewhere in the aircraft has an origin of its own."""

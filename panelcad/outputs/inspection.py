@@ -15,7 +15,7 @@ from panelcad.model.project import Option, Project
 from panelcad.outputs.drawing import DrawingOptions, drawn_subject, properties
 from panelcad.outputs.paper_file import paper_file
 from panelcad.outputs.pdf import write_pdf
-from panelcad.units import LengthUnit
+from panelcad.units import format_exact
 
 _DEFAULTS: Final = DrawingOptions()
 COLUMNS: Final = (
@@ -56,21 +56,26 @@ def inspection_sheets(shown: Subject) -> list[Sheet]:
 
 
 def inspection_csv(shown: Subject) -> str:
-    """The lines; numbers are in the project's unit, with a point, to five decimals at most."""
+    """The lines; numbers are those of the drawing, in the project's unit, with a point."""
     stream = io.StringIO()
     writer = csv.writer(stream)
     writer.writerow(COLUMNS)
     mark = shown.stamp
     for plate in worked_plates(shown):
         for number, each in enumerate(characteristics(shown, plate), 1):
-            nominal = each.words if each.nominal is None else _number(each.nominal, shown.unit)
-            tolerance = "" if each.tolerance is None else _number(each.tolerance, shown.unit)
+            tolerance = "" if each.tolerance is None else format_exact(each.tolerance, shown.unit)
             unit = "" if each.nominal is None else shown.unit.value
             reference = "yes" if each.is_reference else "no"
-            what = (number, plate.plate.id, each.feature, each.purpose, each.what, nominal, tolerance, unit, reference)
+            what = (
+                number,
+                plate.plate.id,
+                each.feature,
+                each.purpose,
+                each.what,
+                each.words,
+                tolerance,
+                unit,
+                reference,
+            )
             writer.writerow((*what, "", "", shown.option.id, mark.revision or "draft", mark.fingerprint))
     return stream.getvalue()
-
-
-def _number(mm: float, unit: LengthUnit) -> str:
-    return f"{round(mm / unit.mm, 5):.5f}".rstrip("0").rstrip(".")

@@ -2,7 +2,8 @@ from panelcad.checks.run import check
 from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
 from panelcad.drawing.sheets.findings import note_pages
 from panelcad.model.finding import Acceptance
-from panelcad.model.plate import Bend
+from panelcad.model.hole import Countersink, HoleForm, HoleKind
+from panelcad.model.plate import AttachScrew, Bend, Engraving
 from panelcad.model.project import Project
 from panelcad.model.release import Release
 from tests import builders
@@ -21,9 +22,26 @@ def written(project: Project) -> str:
 
 def test_the_notes_say_what_the_shop_must_do_and_fill_in():
     words = written(crowded())
-    for wanted in ("2024-T3, 2.00 mm", "Deburr both faces", "Grain", "Good face", "Coat:", "Engraving filled",
-                   "Mask bonding pads", "general tolerance ±0.13 mm"):  # fmt: skip
+    for wanted in ("2024-T3, 2.00 mm", "Deburr both faces", "Grain", "Good face",
+                   "Coat as shown to the owner: powder coat, colour #4a4e53", "Mask bonding pads and earth points",
+                   "general tolerance ±0.127 mm"):  # fmt: skip
         assert wanted in words
+
+
+def test_notes_on_lettering_and_hardware_stand_there_only_where_they_apply():
+    bare = written(crowded())
+    for word in ("ngraving", "ountersinks", "utplate", "nserts"):
+        assert word not in bare
+    sunk = HoleForm(diameter=4.3, fastener=3.5, kind=HoleKind.COUNTERSUNK, countersink=Countersink(diameter=8))
+    plate = builders.sheet(
+        attach_screws=(AttachScrew(id="s", x=280, y=130, form=sunk),),
+        engravings=(Engraving(id="e", text="PITOT", x=0, y=0, height=3.0),),
+        state="new",
+    )
+    words = written(builders.project(plate))
+    assert "Countersinks as in the hole schedule" in words
+    assert "before engraving [__] after engraving" in words
+    assert "Engraving filled, colour as shown to the owner: #f2f2ee" in words
 
 
 def test_open_findings_are_listed_and_accepted_ones_bear_their_reason():

@@ -71,3 +71,12 @@ def test_a_plate_with_few_holes_has_an_ordinate_for_each():
     subject = papers.shown(project, project.options[0])
     written = {text.text for text in papers.texts(front_page(subject, subject.laid.plates[0]).nodes)}
     assert {"20.00", "100.00", "170.00", "65.00", "-20.00"} <= written
+
+
+@pytest.mark.parametrize(("state", "wanted"), [("new", "300.00"), ("reworked", "(300.00)"), ("kept", "(300.00)")])
+def test_edges_of_a_sheet_that_is_there_already_stand_in_brackets(state, wanted):
+    project = builders.project(builders.sheet(state=state))
+    subject = papers.shown(project, project.options[0])
+    written = {text.text for text in papers.texts(front_page(subject, subject.laid.plates[0]).nodes)}
+    assert written & {"300.00", "(300.00)"} == {wanted}
+    assert "0" in written

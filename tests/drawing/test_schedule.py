@@ -1,15 +1,21 @@
+import math
+
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from panelcad.drawing.describe import hole_text, shape_text
+from panelcad.drawing.directions import bearing
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.schedule import holes, sort_key
 from panelcad.drawing.sheets.equipment import equipment_pages, number_key
 from panelcad.drawing.sheets.schedule import schedule_pages
+from panelcad.geometry.placement import Placement
 from panelcad.model.hole import Countersink, Face, HoleForm, HoleKind
 from panelcad.model.plate import AttachScrew, CutState, Frame
 from panelcad.model.profile import Profile
 from panelcad.model.project import Item
-from panelcad.model.shape import Circle, KeyedCircle, Rectangle, Slot, Trapezoid
+from panelcad.model.shape import Circle, KeyedCircle, KeyEnd, Rectangle, Slot, Trapezoid
 from panelcad.units import LengthUnit
 from tests import builders
 from tests.drawing import papers
@@ -24,13 +30,46 @@ PLAIN = HoleForm(diameter=4.8, fastener=4.0)
         (Rectangle(width=158.75, height=41.91), LengthUnit.INCH, "6.250 × 1.650"),
         (Rectangle(width=50, height=20, corner_radius=3), LengthUnit.MM, "50.00 × 20.00 R3.00"),
         (Slot(length=20, width=5), LengthUnit.MM, "20.00 × 5.00 slot"),
-        (KeyedCircle(diameter=12, key_width=3, key_depth=1), LengthUnit.MM, "Ø12.00, key 3.00 wide, 1.00 deep"),
+        (KeyedCircle(diameter=12, key_width=3, key_depth=1), LengthUnit.MM,
+         "Ø12.00, key 3.00 wide, 1.00 deep toward +X, square"),
         (Trapezoid(width=30, height=12, side_angle=10, corner_radius=2), LengthUnit.MM,
-         "30.00 × 12.00 tapered, sides 10°, R2.00"),
+         "30.00 × 12.00 tapered, sides 10°, R2.00, wider side toward +Y"),
     ],
 )  # fmt: skip
 def test_a_shape_is_described_as_people_measure_it(shape, unit, words):
     assert shape_text(shape, unit) == words
+
+
+KEYED = KeyedCircle(diameter=12, key_width=3, key_depth=2, key_end=KeyEnd.ROUND)
+FLAT = HoleForm(diameter=12, fastener=12, kind=HoleKind.FLATTED, key_depth=1.5, key_angle=0)
+
+
+@pytest.mark.parametrize(
+    ("at", "key", "flat", "sides"),
+    [
+        (Placement(), "toward +X", "toward +X", ""),
+        (Placement(rotation=90), "toward +Y", "toward +Y", ", 50.00 along Y"),
+        (Placement(rotation=180), "toward −X", "toward −X", ""),
+        (Placement(rotation=270), "toward −Y", "toward −Y", ", 50.00 along Y"),
+        (Placement(rotation=30), "toward 30° from +X", "toward 30° from +X", ", 50.00 along 30° from +X"),
+        (Placement(rotation=210), "toward 210° from +X", "toward 210° from +X", ", 50.00 along 30° from +X"),
+        (Placement(mirrored=True), "toward −X", "toward −X", ""),
+        (Placement(rotation=90, mirrored=True), "toward −Y", "toward −Y", ", 50.00 along Y"),
+    ],
+)
+def test_a_turned_or_mirrored_shape_says_which_way_it_lies_in_the_plate_s_own_axes(at, key, flat, sides):
+    assert shape_text(KEYED, LengthUnit.MM, at) == f"Ø12.00, key 3.00 wide, 2.00 deep {key}, round end"
+    assert hole_text(FLAT, LengthUnit.MM, at) == f"Ø12.00, 10.50 across the flat, flat {flat}"
+    assert shape_text(Rectangle(width=50, height=20), LengthUnit.MM, at) == f"50.00 × 20.00{sides}"
+
+
+@given(st.floats(0, 360), st.booleans())
+def test_the_key_is_where_the_words_say(rotation, mirrored):
+    """The farthest point of the contour from the circle's centre lies in the direction that is written."""
+    at = Placement(rotation=rotation, mirrored=mirrored)
+    tip = max((at.contour(KEYED.contour()).segments), key=lambda each: math.hypot(*each.at(0.5))).at(0.5)
+    turn = (math.degrees(math.atan2(tip.y, tip.x)) - bearing(at) + 180) % 360 - 180
+    assert abs(turn) < 1e-5
 
 
 def test_a_hole_says_what_is_done_to_it():
@@ -67,7 +106,7 @@ def rows(subject) -> list[str]:
 def test_the_schedule_gives_number_place_size_and_purpose():
     written = rows(shown())
     at = written.index("-100.50")
-    assert written[at - 1 : at + 6] == ["1", "-100.50", "20.00", "Ø79.38", "±0.13", "a: opening", "cut"]
+    assert written[at - 1 : at + 6] == ["1", "-100.50", "20.00", "Ø79.38", "±0.127", "a: opening", "cut"]
     assert "S1" in written
     assert "Cut at" not in written
 
@@ -81,6 +120,26 @@ def test_with_a_finish_the_schedule_gives_cut_sizes_too():
     written = rows(shown(finish_thickness=0.1))
     assert "Cut at" in written
     assert "Ø79.58" in written
+
+
+def test_the_outline_is_given_vertex_by_vertex_with_radius_and_centre_of_its_arcs():
+    outline = Rectangle(width=600, height=300, corner_radius=20)
+    project = builders.project(builders.sheet(outline=outline, state="new"))
+    written = rows(papers.shown(project, project.options[0]))
+    at = written.index("V1")
+    assert written[at : at + 7] == ["V1", "-300.00", "-130.00", "arc R20.00 to V2", "±0.127",
+                                    "edge; centre X -280.00, Y -130.00", "cut"]  # fmt: skip
+    at = written.index("V2")
+    assert written[at : at + 7] == ["V2", "-280.00", "-150.00", "straight to V3", "±0.127", "edge", "cut"]
+    assert "V8" in written
+
+
+def test_each_schedule_names_the_material_of_its_own_plate():
+    plates = (builders.sheet(state="new"), builders.sheet(id="sub", name="Sub", thickness=3.2, state="new"))
+    project = builders.project(*plates)
+    subject = papers.shown(project, project.options[0])
+    for plate, words in zip(subject.laid.plates, ("2.00 mm", "3.20 mm"), strict=True):
+        assert all(page.material.endswith(words) for page in schedule_pages(subject, plate))
 
 
 def test_a_plate_that_stands_elsewhere_says_where_its_own_datum_is():

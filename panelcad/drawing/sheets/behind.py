@@ -64,7 +64,9 @@ def clearance_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
         "Neighbours of one stack are left out. Arithmetic on what was entered: measure in the aircraft.",
     )
     rows = tuple(clearance_row(subject, each) for each in clearances(subject.laid, plate))
-    return listing_pages(subject, Listing("Clearances behind", plate.plate.name, words, _COLUMNS, rows, abreast=2))
+    material = sheet_text(plate.plate, subject.unit)
+    listing = Listing("Clearances behind", plate.plate.name, words, _COLUMNS, rows, abreast=2, material=material)
+    return listing_pages(subject, listing)
 
 
 def clearance_row(subject: Subject, each: Clearance) -> Row:

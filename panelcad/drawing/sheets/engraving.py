@@ -52,7 +52,8 @@ def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     rows = (*_engraved(subject, plate), *_placards(subject, plate))
     if not rows:
         return []
-    listing = Listing("Placards and engraving", plate.plate.name, _WORDS, _COLUMNS, rows, abreast=2)
+    material = sheet_text(plate.plate, subject.unit)
+    listing = Listing("Placards and engraving", plate.plate.name, _WORDS, _COLUMNS, rows, abreast=2, material=material)
     view = clearest_page(plate.plate.name, _views(subject, plate))
     return [view, *listing_pages(subject, listing)]
 

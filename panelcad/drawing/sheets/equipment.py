@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from panelcad.drawing.display import Along
+from panelcad.drawing.drawing_plates import common_material
 from panelcad.drawing.page import Page
 from panelcad.drawing.schedule import sort_key
 from panelcad.drawing.sheets.listing import Listing, listing_pages
@@ -33,7 +34,8 @@ def equipment_pages(subject: Subject) -> list[Page]:
     """The list; none where the option has no equipment."""
     ordered = sorted(subject.option.items, key=lambda item: number_key(subject.numbers.items[item.id]))
     rows = tuple(_rows(subject, tuple(ordered)))
-    return listing_pages(subject, Listing("Equipment list", subject.project.title, _WORDS, _COLUMNS, rows))
+    title, material = subject.project.title, common_material(subject)
+    return listing_pages(subject, Listing("Equipment list", title, _WORDS, _COLUMNS, rows, material=material))
 
 
 def number_key(number: str) -> tuple[tuple[str, tuple[int, ...]], int, str]:

@@ -7,8 +7,9 @@ from panelcad.checks.facts import sheet_facts
 from panelcad.checks.profile_file import differences
 from panelcad.checks.wording import sentence, unknown_sentences
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.drawing_plates import worked_plates
+from panelcad.drawing.drawing_plates import common_material, worked_plates
 from panelcad.drawing.page import Page
+from panelcad.drawing.sheets.finish_notes import finish_notes
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
@@ -20,22 +21,20 @@ from panelcad.model.revision import releases_of
 from panelcad.units import LengthUnit, format_angle
 
 _COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("By the shop", 40.0, is_blank=True))
-_BOX: Final = "[__]"
-_BLANK: Final = "____________________"
 
 
 def note_pages(subject: Subject) -> list[Page]:
     """Notes and findings, as many sheets as they need."""
     rows = (*_shop_notes(subject), *_finding_rows(subject))
     words = ("Findings are of the geometry that bears the fingerprint in the title block.",)
-    return listing_pages(
-        subject, Listing("Notes and findings", subject.project.title, words, _COLUMNS, rows, abreast=2)
-    )
+    title, material = subject.project.title, common_material(subject)
+    listing = Listing("Notes and findings", title, words, _COLUMNS, rows, abreast=2, material=material)
+    return listing_pages(subject, listing)
 
 
 def _shop_notes(subject: Subject) -> Iterator[Row]:
     yield Row(("NOTES", "", ""), is_heading=True)
-    notes = [*_metal_notes(subject), *_FINISH]
+    notes = [*_metal_notes(subject), *finish_notes(subject)]
     for number, (words, blank) in enumerate(notes, 1):
         yield Row((str(number), words, blank))
 
@@ -103,18 +102,6 @@ def _size_note(project: Project, subject: Subject) -> str:
         f"Sizes are finished sizes. For a finish of {thick} on each surface the cutting file makes cuts larger and the "
         "outline smaller by that amount; no allowance for the cutter's width is made."
     )
-
-
-_FINISH: Final = (
-    ("Deburr both faces and break all edges; no tool marks across the edge of a hole.", ""),
-    ("Grain along the panel's width unless the shop says otherwise. Grain:", _BLANK),
-    ("Good face to the pilot: mark it before cutting and keep its film on.", _BOX),
-    (f"Coat: {_BOX} before engraving   {_BOX} after engraving. Coat and colour:", _BLANK),
-    ("Engraving filled. Fill and colour:", _BLANK),
-    ("Mask bonding pads, earth points and nutplate seats on the back before coating; places:", _BLANK),
-    ("Countersinks and nutplates as in the hole schedule; try each fastener in scrap of the same sheet.", ""),
-    ("Try the full-size template in the aircraft before cutting. Tried by, date:", _BLANK),
-)
 
 
 def _finding_rows(subject: Subject) -> Iterator[Row]:

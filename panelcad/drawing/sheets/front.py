@@ -29,11 +29,13 @@ from panelcad.drawing.wishes import LONGEST, Stand, Wish
 from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import FeatureKind, PlateLayout
+from panelcad.model.plate import PlateState
 
 _SMALL: Final = 9.0
 """Cuts smaller than this on paper, in mm, are never covered by a number."""
 _CORNER: Final = 0.147
 """From a circle's box to the square within it, in diameters: (1 - sqrt(1/2)) / 2."""
+_ORIGIN: Final = Point(0.0, 0.0)
 _STRAIGHT: Final = 6.0
 _MOST: Final = 60
 """A plate with at most so many ordinates, moved by no more than that, has one for every hole."""
@@ -183,9 +185,15 @@ class _Front:
 
     def _outline_marks(self) -> Iterator[Mark]:
         x1, y1, x2, y2 = self.plate.outline.bounds
-        datum = (Point(0.0, 0.0),) if self.shows_datum else ()
-        for corner in (Point(x1, y1), Point(x2, y2), *datum):
-            yield Mark(self.seat.point(corner), self._value(corner.x), self._value(corner.y))
+        if self.shows_datum:
+            yield Mark(self.seat.point(_ORIGIN), "0", "0")
+        for corner in (Point(x1, y1), Point(x2, y2)):
+            yield Mark(self.seat.point(corner), self._value(corner.x), self._value(corner.y), self._is_there)
+
+    @property
+    def _is_there(self) -> bool:
+        """Whether the sheet was cut to its outline before this work."""
+        return self.plate.plate.state is not PlateState.NEW
 
     def _value(self, mm: float) -> str:
         return self.subject.number(mm) if round(mm, 6) else "0"

@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 from typing import Final
 
+from panelcad.drawing.describe import sheet_text
+from panelcad.drawing.directions import LEGEND
 from panelcad.drawing.display import Along
 from panelcad.drawing.inspection import Characteristic, characteristics
 from panelcad.drawing.page import Page
@@ -10,6 +12,7 @@ from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
 from panelcad.model.layout import PlateLayout
+from panelcad.units import format_exact
 
 _COLUMNS: Final = (
     Column("Char.", 14.0),
@@ -21,17 +24,16 @@ _COLUMNS: Final = (
     Column("Pass", 16.0, is_blank=True),
 )
 _WORDS: Final = (
-    "In the order of measuring: the sheet, then each hole's size and its place from the datum, then what is looked at.",
+    "In the order of measuring: the sheet and its outline, each hole's size and its place, then what is looked at.",
     "Part number, serial, instruments, inspector and date: ______________________________________________",
 )
 
 
 def inspection_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
-    words = (f"Dimensions in {subject.unit_word}. {_WORDS[0]}", _WORDS[1])
-    rows = tuple(_rows(subject, plate))
-    return listing_pages(
-        subject, Listing("First-article inspection", plate.plate.name, words, _COLUMNS, rows, abreast=2)
-    )
+    words = (f"Dimensions in {subject.unit_word}. {LEGEND} {_WORDS[0]}", _WORDS[1])
+    rows, material = tuple(_rows(subject, plate)), sheet_text(plate.plate, subject.unit)
+    listing = Listing("First-article inspection", plate.plate.name, words, _COLUMNS, rows, abreast=2, material=material)
+    return listing_pages(subject, listing)
 
 
 def _rows(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
@@ -46,6 +48,9 @@ def _rows(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
 
 
 def tolerance_text(subject: Subject, each: Characteristic) -> str:
+    """What the sheet is of itself, its maker answers for."""
+    if each.is_reference:
+        return "reference"
     if each.tolerance is not None:
-        return f"±{subject.number(each.tolerance)}"
-    return "reference" if each.nominal is not None else ""
+        return f"±{format_exact(each.tolerance, subject.unit)}"
+    return "as supplied" if each.nominal is not None else ""

@@ -6,7 +6,7 @@ from itertools import count
 from typing import Final
 
 from panelcad.drawing.display import Bounds, Node
-from panelcad.drawing.page import MARGIN, Page, columns_of, heading
+from panelcad.drawing.page import MARGIN, NO_MATERIAL, Page, columns_of, heading
 from panelcad.drawing.paper import Paper
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row, run_over, stretched
@@ -24,6 +24,7 @@ class Listing:
     columns: tuple[Column, ...]
     rows: tuple[Row, ...]
     abreast: int = 1
+    material: str = NO_MATERIAL
 
 
 def listing_pages(subject: Subject, listing: Listing) -> list[Page]:
@@ -51,7 +52,8 @@ def _page(subject: Subject, listing: Listing, paper: Paper, parts: list[tuple[No
     name = f"{listing.document}: {listing.title}".upper()
     title = f"{name}, CONTINUED" if number else name
     nodes = tuple(_nodes(parts))
-    return Page(paper, (*heading(paper, subject.inks, title, *listing.words), *nodes), listing.title, listing.document)
+    head = heading(paper, subject.inks, title, *listing.words)
+    return Page(paper, (*head, *nodes), listing.title, listing.document, material=listing.material)
 
 
 def _nodes(parts: list[tuple[Node, ...]]) -> Iterator[Node]:

@@ -1,0 +1,50 @@
+"""Notes on what is done to a plate beside cutting it: only those that apply, with blanks for what is not known."""
+
+from collections.abc import Iterator
+from typing import Final
+
+from panelcad.drawing.drawing_plates import worked_plates
+from panelcad.drawing.schedule import holes
+from panelcad.drawing.subject import Subject
+from panelcad.model.hole import HoleKind
+
+_BOX: Final = "[__]"
+_BLANK: Final = "____________________"
+_HARDWARE: Final = {
+    HoleKind.COUNTERSUNK: "Countersinks",
+    HoleKind.NUTPLATE: "Nutplates",
+    HoleKind.TAPPED: "Threads",
+    HoleKind.INSERT: "Inserts",
+}
+
+
+def finish_notes(subject: Subject) -> Iterator[tuple[str, str]]:
+    """Each note with what the shop has to fill in beside it."""
+    kinds = _kinds(subject)
+    yield "Deburr both faces and break all edges; no tool marks across the edge of a hole.", ""
+    yield "Grain along the panel's width unless the shop says otherwise. Grain:", _BLANK
+    yield "Good face to the pilot: mark it before cutting and keep its film on.", _BOX
+    yield from _coat(subject)
+    seats = ", earth points and nutplate seats" if HoleKind.NUTPLATE in kinds else " and earth points"
+    yield f"Mask bonding pads{seats} on the back before coating; places:", _BLANK
+    hardware = [word for kind, word in _HARDWARE.items() if kind in kinds]
+    if hardware:
+        named = ", ".join([hardware[0], *(word.lower() for word in hardware[1:])])
+        yield f"{named} as in the hole schedule; try each fastener in scrap of the same sheet.", ""
+    yield "Try the full-size template in the aircraft before cutting. Tried by, date:", _BLANK
+
+
+def _kinds(subject: Subject) -> set[HoleKind]:
+    """The kinds of the holes that are to be made."""
+    made = (hole for plate in worked_plates(subject) for hole in holes(subject, plate) if not hole.is_there)
+    return {hole.feature.form.kind for hole in made if hole.feature.form is not None}
+
+
+def _coat(subject: Subject) -> Iterator[tuple[str, str]]:
+    """The look that the owner was shown; the paint itself is the shop's to name."""
+    look = subject.option.appearance
+    is_engraved = any(plate.plate.engravings for plate in worked_plates(subject))
+    order = f" {_BOX} before engraving   {_BOX} after engraving." if is_engraved else ""
+    yield f"Coat as shown to the owner: {look.finish.value}, colour {look.colour} (sRGB).{order} Paint:", _BLANK
+    if is_engraved:
+        yield f"Engraving filled, colour as shown to the owner: {look.placard} (sRGB). Fill:", _BLANK
