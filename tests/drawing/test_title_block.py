@@ -39,7 +39,7 @@ def test_it_has_the_eight_mandatory_fields_of_iso_7200_and_what_a_machinist_look
     for label, value in mandatory.items():
         assert written[written.index(label) + 1] == value
     assert "Approved by (signature)" in written
-    for value in ("1:2", "mm", "2024-T3, 2.00 mm", "B", "AAAA-BBBB-CCCC-DDDD", "±0.13 mm"):
+    for value in ("1:2", "mm", "2024-T3, 2.00 mm", "B", "AAAA-BBBB-CCCC-DDDD", "±0.127 mm"):
         assert value in written
 
 
