@@ -3,7 +3,6 @@
 Inside panelcad a length is a float in millimetres, rounded to a whole nanometre where an edit or a file makes it.
 """
 
-import math
 import re
 from decimal import ROUND_HALF_UP, Decimal
 from enum import StrEnum
@@ -22,6 +21,7 @@ KG_PER_POUND: Final = 0.45359237
 NM_PER_MM: Final = 1_000_000
 LARGEST_LENGTH: Final = 100_000.0
 """A hundred metres: more than any light aircraft; what is larger is a slip of the pen or a hostile file."""
+MOST_DEGREES: Final = 3600.0
 
 
 class LengthUnit(StrEnum):
@@ -150,14 +150,23 @@ def format_fraction(mm: float, denominator: int = 64) -> str:
 
 
 def parse_angle(text: str) -> float:
-    """Decimal degrees of typed text such as '45', '22,5°'. Raises `UnreadableQuantity`."""
+    """Decimal degrees of what a person typed, simple arithmetic included.
+
+    >>> parse_angle("22,5°")
+    22.5
+    >>> parse_angle("90 - 7 1/2")
+    82.5
+
+    Raises `UnreadableQuantity`.
+    """
+    expected = "an angle in degrees such as 45, 22.5 or 90 - 7 1/2"
     try:
-        degrees = float(text.strip().removesuffix("°").removesuffix("deg").strip().replace(",", ".").replace("−", "-"))
-    except ValueError:
-        raise UnreadableQuantity(text, "an angle in degrees such as 45 or 22.5") from None
-    if not math.isfinite(degrees) or abs(degrees) > 3600:
-        raise UnreadableQuantity(text, "an angle of at most ten turns")
-    return round(degrees, 9)
+        value = evaluate(text.replace("°", " deg "), {"deg": Fraction(1)}, "deg")
+    except NotArithmetic as error:
+        raise UnreadableQuantity(text[:60], f"{error}: {expected}" if text.strip() else expected) from None
+    if abs(value.amount) > MOST_DEGREES:
+        raise UnreadableQuantity(text[:60], "an angle of at most ten turns")
+    return round(float(value.amount), 9)
 
 
 def format_angle(degrees: float) -> str:

@@ -101,12 +101,15 @@ def test_readings_have_their_decimals_and_never_a_minus_zero() -> None:
     assert units.format_fraction(1.0) == "0.03937008"
 
 
-@pytest.mark.parametrize(("text", "degrees"), [("45", 45.0), ("22,5°", 22.5), ("−90 deg", -90.0)])
+@pytest.mark.parametrize(
+    ("text", "degrees"),
+    [("45", 45.0), ("22,5°", 22.5), ("−90 deg", -90.0), ("90 - 7 1/2", 82.5), ("360/7", 51.428571429)],
+)
 def test_angles(text: str, degrees: float) -> None:
     assert units.parse_angle(text) == degrees
 
 
-@pytest.mark.parametrize("text", ["", "nan", "inf", "4000", "ten"])
+@pytest.mark.parametrize("text", ["", "nan", "inf", "4000", "ten", "45 in", "45/0"])
 def test_unreadable_angles(text: str) -> None:
     with pytest.raises(UnreadableQuantity):
         units.parse_angle(text)

@@ -12,7 +12,7 @@ from panelcad.desktop.window_parts import Parts
 _ON_A_THING: Final = (
     ("edit.cut", "edit.copy", "edit.duplicate", "edit.delete"),
     ("place.replace", "arrange.repeat"),
-    ("arrange.turn-left", "arrange.turn-right"),
+    ("arrange.turn-left", "arrange.turn-right", "arrange.turn"),
     ("arrange.to-pilot", "arrange.to-middle"),
     ("arrange.group", "arrange.ungroup", "arrange.lock", "arrange.unlock"),
     ("edit.select-kind", "view.selection"),

@@ -120,3 +120,8 @@ class Workbench(QObject):
         from panelcad.checks.wording import names  # noqa: PLC0415 - only when something is named
 
         return names(self.document.project, self.document.option).get(part_id, part_id)
+
+    def selection_words(self) -> str:
+        """What people call what is selected: its name, or how many things it is."""
+        count = len(self.selection)
+        return self.name_of(self.selection.current) if count == 1 else f"{count} things"

@@ -4,13 +4,18 @@ from collections.abc import Collection
 from dataclasses import replace
 from typing import Final
 
+from panelcad.editing.extents import around, bodies
 from panelcad.editing.lookup import bundles, together
 from panelcad.editing.move import standing
+from panelcad.editing.parts import all_things
 from panelcad.editing.places import stand
 from panelcad.editing.refusal import edit
+from panelcad.editing.taken_along import taken_along
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
-from panelcad.model.project import Project
+from panelcad.model.markup import DrawingNote
+from panelcad.model.plate import AttachScrew
+from panelcad.model.project import Option, Project
 
 STEPS: Final = (1.0, 5.0, 15.0, 45.0, 90.0)
 """Degrees that a turn in steps may use."""
@@ -40,6 +45,34 @@ def rotate_about(project: Project, option_id: str, ids: Collection[str], pivot: 
     option = project.option(option_id)
     here = standing(project, option, together(option, ids))
     return stand(project, option.id, {one: turned(place, pivot, degrees) for one, place in here.items()})
+
+
+def turn_as_one(project: Project, option_id: str, ids: Collection[str], degrees: float) -> Project:
+    """Everything named, and what is taken along with it, turned as one about its common centre, counter-clockwise."""
+    option = project.option(option_id)
+    whole = taken_along(project, option, ids)
+    return rotate_about(project, option_id, whole, common_centre(project, option, whole), degrees)
+
+
+def turn_each(project: Project, option_id: str, ids: Collection[str], degrees: float) -> Project:
+    """Each thing turned about its own origin, each group and stack as one about its centre, counter-clockwise."""
+    option = project.option(option_id)
+    for body in bodies(project, option, taken_along(project, option, ids)):
+        project = rotate_about(project, option_id, body.ids, body.origin, degrees)
+    return project
+
+
+def common_centre(project: Project, option: Option, ids: Collection[str]) -> Point:
+    """What these turn about as one: the origin of a single thing, else the middle of the box around all of them."""
+    chosen = bodies(project, option, ids)
+    return chosen[0].origin if len(chosen) == 1 else around(body.box for body in chosen).centre
+
+
+def can_turn(project: Project, option: Option, ids: Collection[str]) -> bool:
+    """Whether a turn would change anything: a screw and a note alone look the same at any angle."""
+    wanted = together(option, ids)
+    things = [thing for thing in all_things(project, option) if thing.id in wanted]
+    return len(things) > 1 or any(not isinstance(thing, AttachScrew | DrawingNote) for thing in things)
 
 
 def turned(place: Placement, pivot: Point, degrees: float) -> Placement:

@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QStyleOptionGraphicsItem, QWidget
 
 from panelcad.desktop.theme import Theme
@@ -13,14 +13,16 @@ from panelcad.geometry.point import Point, distance
 
 _HEIGHT: Final = 1_000_008.0
 _HALF: Final = 5.0
+_TURN_RADIUS: Final = 9.0
 REACH_PX: Final = 9.0
 
 
 class Grip(Enum):
-    """A square stands for a corner, a disc for the middle of an edge."""
+    """A square stands for a corner, a disc for the middle of an edge, a bent arrow for a turn."""
 
     CORNER = "corner"
     MIDDLE = "middle"
+    TURN = "turn"
 
 
 @dataclass(frozen=True)
@@ -72,14 +74,28 @@ class HandleItem(QGraphicsItem):
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
 
     def boundingRect(self) -> QRectF:
-        reach = _HALF + 2.0
+        reach = (_TURN_RADIUS if self._handle.grip is Grip.TURN else _HALF) + 2.0
         return QRectF(-reach, -reach, 2 * reach, 2 * reach)
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(self._ink, 1.6))
         painter.setBrush(self._ink if self._handle.is_picked else self._ground)
-        if self._handle.grip is Grip.CORNER:
+        if self._handle.grip is Grip.TURN:
+            _paint_turn(painter, self._ink)
+        elif self._handle.grip is Grip.CORNER:
             painter.drawRect(QRectF(-_HALF, -_HALF, 2 * _HALF, 2 * _HALF))
         else:
             painter.drawEllipse(QPointF(0.0, 0.0), _HALF - 0.8, _HALF - 0.8)
+
+
+def _paint_turn(painter: QPainter, ink: QColor) -> None:
+    """A disc with an arrow bent three quarters round."""
+    painter.drawEllipse(QPointF(0.0, 0.0), _TURN_RADIUS, _TURN_RADIUS)
+    radius, head = _TURN_RADIUS * 0.52, _TURN_RADIUS * 0.42
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawArc(QRectF(-radius, -radius, 2 * radius, 2 * radius), 90 * 16, -270 * 16)
+    painter.setBrush(ink)
+    painter.setPen(Qt.PenStyle.NoPen)
+    tip = QPointF(-head * 1.2, -radius)
+    painter.drawPolygon(QPolygonF([tip, QPointF(head * 0.2, -radius - head), QPointF(head * 0.2, -radius + head)]))

@@ -13,7 +13,7 @@ from panelcad.editing.align import Line, align, align_to, distribute, equal_gaps
 from panelcad.editing.extents import Axis, around, bodies
 from panelcad.editing.groups import group, lock, ungroup, unlock
 from panelcad.editing.mirror import mirror
-from panelcad.editing.rotate import rotate_by
+from panelcad.editing.rotate import turn_each
 from panelcad.editing.snapping.on_plate import pilot_line
 
 Run = Callable[[Parts], None]
@@ -35,7 +35,7 @@ def has_locked(parts: Parts) -> bool:
 def _turn(degrees: float) -> Run:
     def run(parts: Parts) -> None:
         ids = parts.bench.selection.ids
-        parts.bench.edit("Turn", lambda project, option: rotate_by(project, option, ids, degrees))
+        parts.bench.edit("Turn", lambda project, option: turn_each(project, option, ids, degrees))
 
     return run
 
@@ -137,7 +137,16 @@ _ALIGNS: Final = tuple(
 ACTIONS: Final = (
     Action("arrange.turn-left", "Turn &left 90°", _MENU, 0, _turn(90.0), "Ctrl+L", has_selection, icon="rotate"),
     Action("arrange.turn-right", "Turn &right 90°", _MENU, 0, _turn(-90.0), "Ctrl+Shift+L", has_selection),
-    Action("arrange.turn-finely", "Turn left 15°", _MENU, 0, _turn(15.0), "Ctrl+Alt+L", has_selection),
+    Action("arrange.turn-finely", "Turn left 15°", _MENU, 0, _turn(15.0), None, has_selection),
+    Action(
+        "arrange.turn",
+        "Turn by an a&ngle…",
+        _MENU,
+        0,
+        dialog("arrange", "turn_in_figures"),
+        "Ctrl+U",
+        has_selection,
+    ),
     *_ALIGNS,
     Action("arrange.spread-x", "Spread centres &across", _MENU, 2, _spread(Axis.ACROSS), None, has_three),
     Action("arrange.spread-y", "Spread centres &up", _MENU, 2, _spread(Axis.UP), None, has_three),

@@ -2,11 +2,12 @@
 
 from PySide6.QtWidgets import QComboBox, QSpinBox, QWidget
 
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import AngleEntry, EditDialog, LengthEntry
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import set_gaps
 from panelcad.editing.duplicate import Grid, duplicate_in_grid
 from panelcad.editing.extents import Axis
+from panelcad.editing.rotate import turn_as_one, turn_each
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.standing import around
 from panelcad.units import rounded
@@ -48,6 +49,23 @@ def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
     axis.activated.connect(lambda _: dialog.preview())
     gap.edited.connect(dialog.preview)
     dialog.ask(lambda: set_gaps(project, option_id, ids, axis.currentData(), gap.mm))
+
+
+def turn_in_figures(bench: Workbench, parent: QWidget) -> None:
+    """What is selected, by an angle: as one about the common centre, or each thing about its own."""
+    ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
+    dialog = EditDialog(bench, "Turn by an angle", "&Turn", parent)
+    angle = AngleEntry("Turn by, degrees", 15.0)
+    about = QComboBox()
+    about.addItem("their common centre, as one", turn_as_one)
+    about.addItem("its own centre, each", turn_each)
+    dialog.form.row("&Turn by, °", angle)
+    dialog.form.row("&About", about)
+    dialog.form.words("Counter-clockwise as the pilot sees it; a negative angle turns clockwise.", "faint")
+    about.setEnabled(len(ids) > 1)
+    about.activated.connect(lambda _: dialog.preview())
+    angle.edited.connect(dialog.preview)
+    dialog.ask(lambda: about.currentData()(project, option_id, ids, angle.degrees))
 
 
 def _count(name: str, value: int) -> QSpinBox:

@@ -13,7 +13,7 @@ from panelcad.editing.made import Made
 from panelcad.editing.refusal import edit
 from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
-from panelcad.units import LengthUnit, format_exact, parse_length
+from panelcad.units import LengthUnit, format_exact, parse_angle, parse_length
 
 Outcome = Project | Made
 _BESIDE, _BELOW = 16, 120
@@ -37,6 +37,22 @@ class LengthEntry(QLineEdit):
     def mm(self) -> float:
         """Raises `UnreadableQuantity`."""
         return parse_length(self.text(), self._unit)
+
+
+class AngleEntry(QLineEdit):
+    """An angle in degrees that is read while it is typed."""
+
+    edited = Signal()
+
+    def __init__(self, name: str, degrees: float) -> None:
+        super().__init__(f"{degrees:g}")
+        self.setAccessibleName(name)
+        self.textEdited.connect(lambda _: self.edited.emit())
+
+    @property
+    def degrees(self) -> float:
+        """Raises `UnreadableQuantity`."""
+        return parse_angle(self.text())
 
 
 class EditDialog(QDialog):

@@ -7,8 +7,8 @@ from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.groups import with_groups
 from panelcad.editing.move import move_by
+from panelcad.editing.taken_along import taken_along
 
 DRAG_PX: Final = 4.0
 ARROWS: Final = {
@@ -67,12 +67,16 @@ class Tool:
     def cancel(self) -> None:
         """Put everything back as it was before the gesture."""
 
+    def put_away(self) -> None:
+        """Another tool is taken up."""
+        self.cancel()
+
     def _nudge(self, event: QKeyEvent) -> None:
         ids = self.bench.selection.ids
         if not ids:
             return
         dx, dy = self.nudge_step(event)
-        whole = with_groups(self.bench.document.option, ids)
+        whole = taken_along(self.bench.document.project, self.bench.document.option, ids)
         title = "Nudge on" if event.isAutoRepeat() else "Nudge"
         self.bench.edit(title, lambda project, option: move_by(project, option, whole, dx, dy))
 

@@ -3,11 +3,11 @@
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.groups import with_groups
 from panelcad.editing.move import move_by
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.snap import Snap
 from panelcad.editing.snapping.standing import Standing, around
+from panelcad.editing.taken_along import taken_along
 from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
 
@@ -18,14 +18,14 @@ class Drag:
     def __init__(self, bench: Workbench, start: Pointer, grabbed: str) -> None:
         self._bench = bench
         self._start = plate_point(bench, start.at)
-        self._ids = tuple(with_groups(bench.document.option, bench.selection.ids))
+        self._ids = tuple(taken_along(bench.document.project, bench.document.option, bench.selection.ids))
         self._whole = bench.stage.whole(self._ids)
         self._moved = Snap(0.0, 0.0)
         self._before = bench.document.project
         self._project_after(1.0, 1.0)
         layout = bench.stage.layout()
         self._follower = Follower(bench, layout, self._whole, self._standing(grabbed))
-        self._gesture = bench.document.begin(f"Move {self._what()}")
+        self._gesture = bench.document.begin(f"Move {bench.selection_words()}")
 
     def _standing(self, grabbed: str) -> Standing:
         """All that moves as one, about the origin of what was grabbed."""
@@ -36,10 +36,6 @@ class Drag:
             return Standing("selection", at, (at.x, at.y, at.x, at.y))
         held = moving.get(grabbed)
         return around(moving.values(), "selection", held.centre if held else None)
-
-    def _what(self) -> str:
-        count = len(self._bench.selection)
-        return self._bench.name_of(self._bench.selection.current) if count == 1 else f"{count} things"
 
     def move(self, pointer: Pointer) -> None:
         here = plate_point(self._bench, pointer.at)

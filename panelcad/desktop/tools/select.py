@@ -1,5 +1,7 @@
 """Pick, box and move things."""
 
+from typing import Final
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
@@ -8,9 +10,13 @@ from panelcad.desktop.tools.band import Band
 from panelcad.desktop.tools.base import DRAG_PX, Gesture, Tool
 from panelcad.desktop.tools.drag import try_drag
 from panelcad.desktop.tools.picking import all_at, picked_at
+from panelcad.desktop.tools.turn import try_turn
+from panelcad.desktop.tools.turn_handle import TurnHandle
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import with_groups
 from panelcad.geometry.point import distance
+
+_ON_HANDLE: Final = "Drag to turn in steps of 15° · Alt turns freely · Ctrl+U turns by an angle in figures"
 
 
 class SelectTool(Tool):
@@ -22,8 +28,24 @@ class SelectTool(Tool):
         self._grabbed = ""
         self._gesture: Gesture | None = None
         self._was_selected = False
+        self._turn_handle = TurnHandle(bench)
+        self._is_on_handle = False
+
+    def start(self) -> None:
+        self._turn_handle.put_up()
+
+    def put_away(self) -> None:
+        super().put_away()
+        self._turn_handle.take_down()
+
+    @property
+    def turn_handle(self) -> TurnHandle:
+        return self._turn_handle
 
     def press(self, pointer: Pointer) -> None:
+        if self._turn_handle.is_under(pointer):
+            self._gesture = try_turn(self.bench, self._turn_handle, pointer)
+            return
         mark = self.bench.stage.scene.overlay.mark_at(pointer.at)
         if mark:
             self.bench.finding_chosen.emit(mark)
@@ -46,13 +68,19 @@ class SelectTool(Tool):
             self.bench.selection.set(ids)
 
     def move(self, pointer: Pointer) -> None:
-        if self._pressed is None:
-            self.bench.selection.hover(picked_at(self.bench, pointer))
-            return
-        if self._gesture is None and self._is_dragged(self._pressed, pointer):
+        if self._gesture is None and self._pressed is not None and self._is_dragged(self._pressed, pointer):
             self._begin(self._pressed)
         if self._gesture is not None:
             self._gesture.move(pointer)
+        elif self._pressed is None:
+            self._hover(pointer)
+
+    def _hover(self, pointer: Pointer) -> None:
+        is_on_handle = self._turn_handle.is_under(pointer)
+        self.bench.selection.hover("" if is_on_handle else picked_at(self.bench, pointer))
+        if is_on_handle != self._is_on_handle:
+            self._is_on_handle = is_on_handle
+            self.bench.told.emit(_ON_HANDLE if is_on_handle else "")
 
     def _is_dragged(self, start: Pointer, pointer: Pointer) -> bool:
         return distance(start.at, pointer.at) > DRAG_PX * pointer.mm_per_pixel
@@ -64,6 +92,8 @@ class SelectTool(Tool):
         self._gesture = try_drag(self.bench, start, self._grabbed)
         if self._gesture is None:
             self._pressed = None
+        else:
+            self._turn_handle.hide()
 
     def release(self, pointer: Pointer) -> None:
         gesture, pressed = self._gesture, self._pressed

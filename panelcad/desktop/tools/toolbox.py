@@ -39,7 +39,7 @@ class Toolbox(QObject):
 
     def _hold(self, tool_id: str, tool: Tool) -> None:
         if self.tool is not None:
-            self.tool.cancel()
+            self.tool.put_away()
         self.tool_id, self.tool = tool_id, tool
         self._bench.view.tool = tool
         self._bench.view.viewport().setCursor(tool.cursor)

@@ -1,0 +1,113 @@
+"""Turning the selection about its centre with the pointer, in steps or freely."""
+
+import math
+from typing import Final
+
+from panelcad.desktop.canvas.badge import LabelSide
+from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.canvas.overlay import Guide
+from panelcad.desktop.tools.moving import end_of_move, plate_point
+from panelcad.desktop.tools.turn_handle import TurnHandle
+from panelcad.desktop.workbench import Workbench
+from panelcad.editing.move import standing
+from panelcad.editing.rotate import common_centre, turn_as_one
+from panelcad.editing.taken_along import taken_along
+from panelcad.errors import PanelcadError
+from panelcad.geometry.point import Point, distance, polar
+from panelcad.model.project import Project
+
+STEP: Final = 15.0
+_FREE_STEP: Final = 0.1
+"""Freely one turns by tenths of a degree; finer angles are typed."""
+
+
+class Turn:
+    """One turn from press to release. Raises `EditRefused` where the selection is held fast."""
+
+    def __init__(self, bench: Workbench, handle: TurnHandle, start: Pointer) -> None:
+        self._bench, self._handle = bench, handle
+        document = bench.document
+        self._before = document.project
+        self._ids = tuple(bench.selection.ids)
+        self._pivot = common_centre(
+            self._before, document.option, taken_along(self._before, document.option, self._ids)
+        )
+        self._pressed = plate_point(bench, start.at)
+        self._radius = distance(self._pivot, self._pressed)
+        self._stood = self._rotation()
+        self._turned(1.0)
+        self._gesture = document.begin(f"Turn {bench.selection_words()}")
+
+    def _rotation(self) -> float:
+        """How one thing is turned already; several are reckoned from where they stand."""
+        if len(self._ids) != 1:
+            return 0.0
+        option = self._bench.document.option
+        return standing(self._before, option, self._ids)[self._ids[0]].rotation
+
+    def _turned(self, degrees: float) -> Project:
+        if degrees == 0.0:
+            return self._before
+        return turn_as_one(self._before, self._bench.document.option_id, self._ids, degrees)
+
+    def move(self, pointer: Pointer) -> None:
+        if self._gesture.is_over:
+            return
+        here = plate_point(self._bench, pointer.at)
+        wanted = _bearing(self._pivot, here) - _bearing(self._pivot, self._pressed)
+        is_free = pointer.held.free or not self._bench.settings.snaps
+        degrees = turn_to_step(self._stood, wanted, _FREE_STEP if is_free else STEP)
+        project = self._turned(degrees)
+        self._gesture.propose(project)
+        self._bench.stage.preview(project)
+        self._show(degrees)
+
+    def _show(self, degrees: float) -> None:
+        """Where it was and where it is now, with the angle between them."""
+        to_picture = self._bench.stage.to_picture
+        start = _bearing(self._pivot, self._pressed)
+        was, now = (polar(self._pivot, self._radius, angle) for angle in (start, start + degrees))
+        words = self._words(degrees)
+        guides = (
+            Guide(to_picture(self._pivot), to_picture(was)),
+            Guide(to_picture(self._pivot), to_picture(now), words, to_picture(now), LabelSide.ABOVE),
+        )
+        self._bench.stage.scene.set_guides(guides)
+        self._handle.show_at(to_picture(now))
+        self._bench.told.emit(f"Turned {words} · steps of {STEP:g}° · Alt turns freely · Esc puts it back")
+
+    def _words(self, degrees: float) -> str:
+        by = f"by {degrees:g}°"
+        return by if len(self._ids) != 1 or self._stood == 0.0 else f"{by}, to {_plain(self._stood + degrees):g}°"
+
+    def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
+        end_of_move(self._bench)
+        self._gesture.finish()
+
+    def cancel(self) -> None:
+        end_of_move(self._bench)
+        self._gesture.cancel()
+
+
+def turn_to_step(stood: float, wanted: float, step: float) -> float:
+    """The turn nearest to the wanted one after which a thing that stood at `stood` stands at a multiple of `step`."""
+    return _plain(round((stood + wanted) / step) * step - stood)
+
+
+def _plain(degrees: float) -> float:
+    """The same angle above -180° and up to 180°, to a millionth of a degree."""
+    turned = round(degrees % 360.0, 6)
+    return turned - 360.0 if turned > 180.0 else turned
+
+
+def _bearing(pivot: Point, at: Point) -> float:
+    return math.degrees(math.atan2(at.y - pivot.y, at.x - pivot.x))
+
+
+def try_turn(bench: Workbench, handle: TurnHandle, start: Pointer) -> Turn | None:
+    """A turn, or None and a word why not."""
+    try:
+        return Turn(bench, handle, start)
+    except PanelcadError as refusal:
+        bench.told.emit(str(refusal))
+        return None
