@@ -33,8 +33,12 @@ def together(option: Option, ids: Collection[str]) -> frozenset[str]:
     A cut takes all its items along. An item takes its cut along, unless it shares the cut with one that stays.
     """
     wanted = set(ids)
-    for cut_id, items in sharers(option).items():
-        members = {item.id for item in items}
+    touched = wanted | {item.cut for item in option.items if item.id in wanted}
+    fellows: defaultdict[str, set[str]] = defaultdict(set)
+    for item in option.items:
+        if item.cut in touched and item.cut is not None:
+            fellows[item.cut].add(item.id)
+    for cut_id, members in fellows.items():
         if cut_id in wanted or members <= wanted:
             wanted |= members | {cut_id}
     return frozenset(wanted)

@@ -36,20 +36,24 @@ def all_things(project: Project, option: Option) -> tuple[Thing, ...]:
 
 def with_parts(holder: Holder, collections: tuple[str, ...], change: Change) -> Holder:
     """The record with each collection changed; the very same record where `change` gave every collection back."""
-    before = {name: getattr(holder, name) for name in collections}
-    after = {name: change(things) for name, things in before.items()}
-    changed = {name: things for name, things in after.items() if things is not before[name]}
+    changed = _changed_parts(holder, collections, change)
     return holder.revised(**changed) if changed else holder
 
 
 def with_things(project: Project, option_id: str, change: Change) -> Project:
     """The project with every collection of an option and its surroundings changed; what stays the same is shared."""
     option = project.option(option_id)
+    changed = _changed_parts(option, OPTION_PARTS, change)
     plates = tuple(with_parts(plate, PLATE_PARTS, change) for plate in option.plates)
-    changed = with_parts(option, OPTION_PARTS, change)
     if any(new is not old for new, old in zip(plates, option.plates, strict=True)):
-        changed = changed.revised(plates=plates)
-    if changed is not option:
-        project = project.with_option(changed)
+        changed["plates"] = plates
+    if changed:
+        project = project.with_option(option.revised(**changed))
     around = with_parts(project.surroundings, AROUND, change)
     return project if around is project.surroundings else project.revised(surroundings=around)
+
+
+def _changed_parts(holder: Record, collections: tuple[str, ...], change: Change) -> dict[str, tuple[Any, ...]]:
+    before = {name: getattr(holder, name) for name in collections}
+    after = {name: change(things) for name, things in before.items()}
+    return {name: things for name, things in after.items() if things is not before[name]}

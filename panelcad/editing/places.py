@@ -29,9 +29,13 @@ def stand(project: Project, option_id: str, where: Mapping[str, Placement]) -> P
     refuse_fixed(project, project.option(option_id), where)
 
     def stood_all(kept: tuple[Any, ...]) -> tuple[Any, ...]:
-        if not any(thing.id in where for thing in kept):
+        moved = [i for i, thing in enumerate(kept) if thing.id in where]
+        if not moved:
             return kept
-        return tuple(stood(thing, where[thing.id]) if thing.id in where else thing for thing in kept)
+        things = list(kept)
+        for i in moved:
+            things[i] = stood(kept[i], where[kept[i].id])
+        return tuple(things)
 
     return with_things(project, option_id, stood_all)
 

@@ -4,7 +4,8 @@ A file states its unit once. `in_file_unit` is the pydantic context that scales 
 written; without a context a length is in mm.
 """
 
-from typing import Annotated, Any, Self
+from collections.abc import Callable
+from typing import Annotated, Any, Self, TypeVar
 
 from pydantic import (
     AfterValidator,
@@ -19,15 +20,39 @@ from pydantic import (
 
 from panelcad.units import LARGEST_LENGTH, LengthUnit, in_unit, rounded, to_nanometre
 
+Checked = TypeVar("Checked", bound="Record")
+
 
 class Record(BaseModel):
     """Frozen and closed: an unknown key is an error, not a silent loss."""
 
+    __slots__ = ("_is_checked",)
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
     def revised(self, **changes: Any) -> Self:
-        """A copy with these fields changed, validated again; the parts that stay are shared, not copied."""
-        return type(self).model_validate({**dict(self), **changes})
+        """A copy with these fields changed, validated again; the parts that stay are shared, not copied.
+
+        Validation makes new tuples of the things it was given; those of fields that stay are put back, so that what is
+        kept by the identity of a tuple is found again.
+        """
+        made = type(self).model_validate({**dict(self), **changes})
+        made.__dict__.update((name, value) for name, value in self.__dict__.items() if name not in changes)
+        return made
+
+
+def checked_once(check: Callable[[Checked], None]) -> Callable[[Checked], Checked]:
+    """The check of a record when it is made, for `model_validator(mode="after")`.
+
+    Pydantic would check a record again whenever it becomes part of another; a frozen one stays as good as it was.
+    """
+
+    def checked(record: Checked) -> Checked:
+        if not getattr(record, "_is_checked", False):
+            check(record)
+            object.__setattr__(record, "_is_checked", True)
+        return record
+
+    return checked
 
 
 def in_file_unit(unit: LengthUnit) -> dict[str, Any]:

@@ -2,9 +2,12 @@
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
+from dataclasses import dataclass
+from operator import is_
 from typing import Any, Final, TypeVar
 
 Made = TypeVar("Made")
+Thing = TypeVar("Thing")
 _KEPT: "OrderedDict[tuple[Hashable, ...], tuple[tuple[Any, ...], Any]]" = OrderedDict()
 _MOST_KEPT: Final = 50_000
 _BY_VALUE: Final = (str, float, int)
@@ -23,6 +26,50 @@ def kept(purpose: str, sources: tuple[Any, ...], make: Callable[[], Made]) -> Ma
             _KEPT.popitem(last=False)
     made: Made = found[1]
     return made
+
+
+@dataclass(frozen=True)
+class _Row:
+    sources: tuple[Any, ...]
+    things: tuple[Any, ...]
+    made: tuple[Any, ...]
+
+
+_ROWS: "OrderedDict[tuple[Hashable, ...], _Row]" = OrderedDict()
+_MOST_ROWS: Final = 500
+
+
+def kept_row(
+    purpose: tuple[Hashable, ...],
+    things: tuple[Thing, ...],
+    sources: tuple[Any, ...],
+    make: Callable[[Thing], Made],
+) -> tuple[Made, ...]:
+    """What is made of each thing of a row; an edit leaves most of a row as it was, and that is taken over.
+
+    Taken over is what the same thing in the same place gave when the row was last asked for with the same purpose and
+    sources: sources and things count by identity. A row that stayed the same gives the very same tuple.
+    """
+    row = _ROWS.get(purpose)
+    if row is None or not _same(row.sources, sources) or len(row.things) != len(things):
+        made = tuple(map(make, things))
+    elif _same(row.things, things):
+        return row.made
+    else:
+        made = tuple(
+            [
+                was if thing is before else make(thing)
+                for thing, before, was in zip(things, row.things, row.made, strict=True)
+            ]
+        )
+    _ROWS[purpose] = _Row(sources, things, made)
+    if len(_ROWS) > _MOST_ROWS:
+        _ROWS.popitem(last=False)
+    return made
+
+
+def _same(some: tuple[Any, ...], others: tuple[Any, ...]) -> bool:
+    return some is others or (len(some) == len(others) and all(map(is_, some, others)))
 
 
 def kept_with(thing: Any, purpose: str, make: Callable[[], Made]) -> Made:

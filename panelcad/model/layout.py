@@ -17,7 +17,7 @@ from panelcad.model.cutout import Body, BodyKind, Cutout, Mounting, Opening
 from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.function import Function
 from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept, kept_row
 from panelcad.model.pilot import Purpose
 from panelcad.model.plate import Cut, Plate
 from panelcad.model.project import Item, Option, Project
@@ -173,20 +173,24 @@ def layout(project: Project, option: Option) -> Layout:
 def _plate_layout(plate: Plate, option: Option, project: Project) -> PlateLayout:
     cutouts = {cutout.name: cutout for cutout in project.cutouts}
     units = {unit.name: unit for unit in project.units}
+
+    def fitted(item: Item) -> PlacedItem | None:
+        if item.plate != plate.id or item.cutout is None:
+            return None
+        return placed_item(item, cutouts[item.cutout], plate.thickness, units.get(item.unit or ""))
+
+    def made(cut: Cut) -> PlacedCut:
+        return placed_cut(cut, cutouts[cut.cutout] if cut.cutout else None)
+
+    row = (option.id, plate.id)
+    items = kept_row(("placed items", *row, plate.thickness), option.items, (project.cutouts, project.units), fitted)
     return PlateLayout(
         plate=plate,
-        outline=plate.outline.contour(),
-        inner=tuple(
-            _opening(plate.id, f"inner opening {i}", opening, Placement(), FeatureKind.INNER)
-            for i, opening in enumerate(plate.inner_openings, 1)
-        ),
-        attach=tuple(_attach_features(plate)),
-        cuts=tuple(placed_cut(cut, cutouts[cut.cutout] if cut.cutout else None) for cut in plate.cuts),
-        items=tuple(
-            placed_item(item, cutouts[item.cutout], plate.thickness, units.get(item.unit or ""))
-            for item in option.items
-            if item.plate == plate.id and item.cutout is not None
-        ),
+        outline=kept("outline", (plate.outline,), plate.outline.contour),
+        inner=kept("inner openings", (plate.id, plate.inner_openings), lambda: tuple(_inner_features(plate))),
+        attach=kept("attach screws", (plate.attach_screws,), lambda: tuple(_attach_features(plate))),
+        cuts=kept_row(("placed cuts", *row), plate.cuts, (project.cutouts,), made),
+        items=tuple(item for item in items if item is not None),
     )
 
 
@@ -257,6 +261,11 @@ def hole_spots(group: HoleGroup) -> list[Point]:
 def _around(ring: BoltCircle) -> list[Point]:
     centre = Point(0.0, 0.0)
     return [polar(centre, ring.diameter / 2, ring.first_angle + 360.0 * i / ring.count) for i in range(ring.count)]
+
+
+def _inner_features(plate: Plate) -> Iterator[Feature]:
+    for i, opening in enumerate(plate.inner_openings, 1):
+        yield _opening(plate.id, f"inner opening {i}", opening, Placement(), FeatureKind.INNER)
 
 
 def _attach_features(plate: Plate) -> Iterator[Feature]:

@@ -1,14 +1,13 @@
 """One project: one aircraft, its panel as found, and the options proposed for it."""
 
 from collections import Counter
-from collections.abc import Iterable
 from typing import Annotated, Self, TypeVar
 
 from pydantic import Field, model_validator
 
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.appearance import Appearance
-from panelcad.model.base import Angle, Id, Length, Name, Record, Text
+from panelcad.model.base import Angle, Id, Length, Name, Record, Text, checked_once
 from panelcad.model.cutout import Cutout, Mounting
 from panelcad.model.equipment import EquipmentUnit, Place
 from panelcad.model.finding import Acceptance
@@ -76,17 +75,15 @@ class Option(Record):
     drawing_notes: tuple[DrawingNote, ...] = ()
 
     @model_validator(mode="after")
-    def _hangs_together(self) -> Self:
+    @checked_once
+    def _hangs_together(self) -> None:
         _each_once("id", [*(p.id for p in self.plates), *self.cut_ids(), *(i.id for i in self.items), *self.mark_ids()])
         _marks_are_at_home(self)
         plates = {plate.id: plate for plate in self.plates}
         for plate in self.plates:
             if plate.over is not None and plate.over not in plates:
                 raise ValueError(f"plate '{plate.id}' lies over '{plate.over}', which is not there")
-        cuts = {plate.id: {cut.id for cut in plate.cuts} for plate in self.plates}
-        for item in self.items:
-            _item_is_at_home(item, cuts)
-        return self
+        _items_are_at_home(self)
 
     def plate(self, plate_id: str) -> Plate:
         return _named("plate", plate_id, self.plates)
@@ -212,10 +209,21 @@ def _named(kind: str, name: str, things: tuple[Named, ...]) -> Named:
     raise UnknownName(kind, name, tuple(thing.id for thing in things))
 
 
-def _each_once(kind: str, names: Iterable[str]) -> None:
+def _each_once(kind: str, names: list[str]) -> None:
+    if len(set(names)) == len(names):
+        return
     for name, count in Counter(names).items():
         if count > 1:
             raise ValueError(f"the {kind} '{name}' is used {count} times; each may be used once")
+
+
+def _items_are_at_home(option: Option) -> None:
+    """Every item is on a plate that is there and uses a cut of that plate, or is on none."""
+    cuts = {plate.id: {cut.id for cut in plate.cuts} for plate in option.plates}
+    homes = {(plate_id, cut_id) for plate_id, ids in cuts.items() for cut_id in (*ids, None)}
+    for item in option.items:
+        if (item.plate, item.cut) not in homes or item.cutout is None:
+            _item_is_at_home(item, cuts)
 
 
 def _item_is_at_home(item: Item, cuts: dict[str, set[str]]) -> None:

@@ -3,9 +3,9 @@ import math
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from pydantic import ValidationError
+from pydantic import ValidationError, model_validator
 
-from panelcad.model.base import Angle, Length, Record, in_file_unit, in_nanometres
+from panelcad.model.base import Angle, Length, Record, checked_once, in_file_unit, in_nanometres
 from panelcad.units import LengthUnit
 
 
@@ -54,3 +54,49 @@ def test_revising_validates_and_shares_what_stays() -> None:
     assert revised.right is pair.right
     with pytest.raises(ValidationError):
         pair.revised(left="nothing")
+
+
+class Row(Record):
+    things: tuple[Thing, ...] = ()
+    name: str = ""
+
+
+def test_a_revision_shares_what_stays_and_validates_what_changes() -> None:
+    row = Row(things=(Thing(width=1.0), Thing(width=2.0)))
+    renamed = row.revised(name="other")
+    assert renamed.things is row.things
+    with pytest.raises(ValidationError):
+        row.revised(name=3)
+
+
+class Guarded(Record):
+    width: Length
+
+    @model_validator(mode="after")
+    @checked_once
+    def _is_narrow(self) -> None:
+        CHECKED.append(self.width)
+        if self.width > 10.0:
+            raise ValueError("a narrow thing is expected")
+
+
+class Holder(Record):
+    things: tuple[Guarded, ...]
+
+
+CHECKED: list[float] = []
+
+
+def test_a_record_is_checked_when_it_is_made_and_not_again_as_a_part_of_others() -> None:
+    CHECKED.clear()
+    thing = Guarded(width=3.0)
+    holder = Holder(things=(thing,))
+    holder.revised(things=(*holder.things, thing.revised(width=4.0)))
+    assert CHECKED == [3.0, 4.0]
+
+
+def test_what_a_check_refuses_is_never_made() -> None:
+    with pytest.raises(ValidationError):
+        Guarded(width=3.0).revised(width=11.0)
+    with pytest.raises(ValidationError):
+        Holder.model_validate({"things": [{"width": 12.0}]})
