@@ -13,14 +13,14 @@ from panelcad.geometry.gap import TIE
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
-from panelcad.geometry.shadow import shadow
+from panelcad.geometry.shadow import Solid, prism, shadow
 from panelcad.geometry.space import Spot
 from panelcad.model.finding import Finding, Measure, Severity
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept, kept_with
 from panelcad.model.layout import Layout
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile, limit_source
-from panelcad.model.surroundings import Eye, Surroundings, Volume
+from panelcad.model.surroundings import KeepOut, MovingPart, Volume
 
 _CHORD: Final = 0.1
 
@@ -51,46 +51,66 @@ class Hidden(NamedTuple):
     whose: str
 
 
-def hidden_from(plate: Plate, around: Surroundings, eye: Eye, height: EyeHeight) -> BaseGeometry:
-    """All that the solids in front of a plate hide of its plane from one eye, in the plate's axes.
+class Obstruction(NamedTuple):
+    """A solid before the pilot, in the axes of the plate that it is given for."""
 
-    Solids are keep-outs marked solid and moving parts at rest, those given in this plate's own axes.
+    id: str
+    plate: Plate
+    solid: Solid
+
+
+def obstructions(laid: Layout) -> tuple[Obstruction, ...]:
+    """What stands before the plates and is not transparent: keep-outs marked solid and moving parts at rest."""
+    return kept_with(laid, "obstructions of the view", lambda: tuple(_obstructions(laid)))
+
+
+def _obstructions(laid: Layout) -> Iterator[Obstruction]:
+    around = laid.project.surroundings
+    plates = {plate.plate.id: plate.plate for plate in laid.plates}
+    solid: tuple[KeepOut | MovingPart, ...] = tuple(each for each in around.keep_outs if each.is_solid)
+    for thing in (*solid, *around.moving_parts):
+        if thing.plate in plates and thing.volume.near < 0.0:
+            yield Obstruction(thing.id, plates[thing.plate], _before_its_plate(thing.volume))
+
+
+def _before_its_plate(volume: Volume) -> Solid:
+    def make() -> Solid:
+        footprint = Placement(volume.x, volume.y, volume.rotation).contour(volume.shape.contour())
+        return prism(footprint, volume.near, min(volume.far, 0.0))
+
+    return kept("solid before its plate", (volume,), make)
+
+
+def obstruction_shadow(thing: Obstruction, plate: Plate, eye: Spot) -> BaseGeometry:
+    """What one solid hides of a plate's plane from an eye in aircraft axes; in the plate's axes."""
+
+    def make() -> BaseGeometry:
+        there = plate_frame(plate)
+        solid = thing.solid.carried(plate_frame(thing.plate), there)
+        return shadow(solid, there.to_plate(eye))
+
+    return kept("shadow of a solid", (thing.solid, thing.plate.frame, plate.frame, *eye), make)
+
+
+def hidden_from(plate: Plate, laid: Layout, height: EyeHeight) -> BaseGeometry:
+    """All that the solids before the pilot hide of a plate's plane from one eye, in the plate's axes.
+
+    Nothing where the eye point is not known.
     """
-    return kept(
-        "hidden from an eye",
-        (plate.frame, plate.id, around, eye, height.above),
-        lambda: _all_shadows(plate, around, eye_spot(eye), height.above),
-    )
-
-
-def _all_shadows(plate: Plate, around: Surroundings, eye: Spot, above: float) -> BaseGeometry:
-    local = plate_frame(plate).to_plate(eye._replace(y=eye.y + above))
-    return shapely.union_all([volume_shadow(volume, local) for _, volume in solids(around, plate.id)])
-
-
-def solids(around: Surroundings, plate_id: str) -> Iterator[tuple[str, Volume]]:
-    """What stands in front of a plate and is not transparent: its id and its volume at rest."""
-    for keep_out in around.keep_outs:
-        if keep_out.is_solid and keep_out.plate == plate_id:
-            yield keep_out.id, keep_out.volume
-    for part in around.moving_parts:
-        if part.plate == plate_id and part.volume.near < 0.0:
-            yield part.id, part.volume
-
-
-def volume_shadow(volume: Volume, eye: Spot) -> BaseGeometry:
-    """What a solid hides of its plate's plane from an eye; both in the plate's axes."""
-    footprint = Placement(volume.x, volume.y, volume.rotation).contour(volume.shape.contour())
-    return shadow(footprint, volume.near, volume.far, eye)
+    eye = laid.project.surroundings.eye
+    if eye is None:
+        return shapely.Polygon()
+    spot = eye_spot(eye)._replace(y=eye.y + height.above)
+    shadows = tuple(obstruction_shadow(thing, plate, spot) for thing in obstructions(laid))
+    return kept("hidden of a plate", shadows, lambda: shapely.union_all(shadows))
 
 
 def hidden_parts(seen: Seen, laid: Layout) -> tuple[Hidden, ...]:
     """What is hidden of one face from each of the three eyes; empty where the eye point is not known."""
-    around, eye = laid.project.surroundings, laid.project.surroundings.eye
-    if eye is None:
+    if laid.project.surroundings.eye is None:
         return ()
     heights = eye_heights(laid.project.profile)
-    shadows = [hidden_from(seen.plate.plate, around, eye, height) for height in heights]
+    shadows = [hidden_from(seen.plate.plate, laid, height) for height in heights]
     return kept(
         "hidden parts of a face",
         (seen.item, *shadows),

@@ -60,11 +60,15 @@ def words(text: str, x: float, y: float, height: float = 5.0) -> Engraving:
 
 
 def panel(
-    *items: Item, plate: dict[str, object] | None = None, around: Surroundings | None = None, **fields: object
+    *items: Item,
+    plate: dict[str, object] | None = None,
+    more: tuple[Plate, ...] = (),
+    around: Surroundings | None = None,
+    **fields: object,
 ) -> Project:
     made: Plate = builders.sheet(width=2000, height=1200, **(plate or {}))
     surroundings = around or Surroundings(eye=eye())
-    return builders.project(made, items=items, cutouts=CUTOUTS, surroundings=surroundings, **fields)
+    return builders.project(made, *more, items=items, cutouts=CUTOUTS, surroundings=surroundings, **fields)
 
 
 def found(project: Project, rule: str) -> list[Finding]:

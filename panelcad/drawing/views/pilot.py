@@ -11,7 +11,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_field import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
-from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, solids, volume_shadow
+from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, obstruction_shadow, obstructions
 from panelcad.checks.pilot_reach import shoulder
 from panelcad.checks.pilot_sight import eye_spot, plate_frame
 from panelcad.drawing.display import Across, Along, Group, Measured, Path, Text
@@ -97,7 +97,7 @@ def _plate(scene: Scene, plate: PlateLayout) -> Iterator[Group]:
 
 def _hidden(scene: Scene, plate: PlateLayout, seen: Perspective) -> Group:
     """What of the plate the eye cannot see, shaded."""
-    dark = hidden_from(plate.plate, scene.layout.project.surroundings, scene.eye, scene.height)
+    dark = hidden_from(plate.plate, scene.layout, scene.height)
     part = polygon(plate.outline, error=0.1).intersection(dark)
     colours = scene.style.palette
     paths = tuple(
@@ -119,15 +119,13 @@ def _solids(scene: Scene) -> Iterator[Group]:
     """Glareshield and yoke in outline, as the eye sees them before the plate."""
     colours = scene.style.palette
     pen = scene.style.narrow_pen(colours.moving_edge)
-    for plate in scene.layout.plates:
-        seen = scene.of(plate)
-        local = seen.frame.to_plate(scene.spot)
-        for thing_id, volume in solids(scene.layout.project.surroundings, plate.plate.id):
-            paths = tuple(
-                Path(tuple(_ring(ring, seen) for ring in (piece.exterior, *piece.interiors)), colours.moving, pen)
-                for piece in _pieces(volume_shadow(volume, local))
-            )
-            yield Group(paths, thing_id, Layer.MOVING)
+    for thing in obstructions(scene.layout):
+        seen = Perspective(scene.spot, plate_frame(thing.plate), scene.distance)
+        paths = tuple(
+            Path(tuple(_ring(ring, seen) for ring in (piece.exterior, *piece.interiors)), colours.moving, pen)
+            for piece in _pieces(obstruction_shadow(thing, thing.plate, scene.spot))
+        )
+        yield Group(paths, thing.id, Layer.MOVING)
 
 
 def _zones(scene: Scene) -> Iterator[Group]:
