@@ -48,7 +48,7 @@ def test_the_parts_of_a_finding():
     made = two(LengthUnit.INCH, 0.19)
     (finding,) = found(made, "web")
     parts = words(finding, made, made.option("new"))
-    assert parts.where == "at x 1.562, y 0.000 in"
+    assert parts.where == "at x 1.563, y 0.000 in"
     assert parts.why.startswith("installation practice for panel displays")
     assert (parts.measured, parts.required) == ("0.190 in", "at least 0.250 in")
 
