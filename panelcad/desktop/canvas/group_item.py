@@ -1,5 +1,6 @@
 """One group of a display list on the scene: prepared once, replayed at every repaint."""
 
+import math
 from typing import Final
 
 from PySide6.QtCore import QRectF
@@ -22,7 +23,7 @@ class GroupItem(QGraphicsItem):
 
     def __init__(self, group: Group) -> None:
         super().__init__()
-        self.mm_per_pixel = 1.0
+        self._mm_per_pixel = 1.0
         self.take(group)
 
     def take(self, group: Group) -> None:
@@ -57,13 +58,17 @@ class GroupItem(QGraphicsItem):
         return self._outline
 
     def zoomed(self, mm_per_pixel: float) -> None:
-        """Lettering in pixels covers more mm the farther one is away."""
-        if self._margin_px > _LEAST_MARGIN_PX:
+        """Pens and lettering in pixels cover more mm the farther one is away.
+
+        The box grows in steps of two, and each time the scene is told: its index crashes on a box that changed unseen.
+        """
+        step = 2.0 ** math.ceil(math.log2(mm_per_pixel))
+        if step != self._mm_per_pixel:
             self.prepareGeometryChange()
-        self.mm_per_pixel = mm_per_pixel
+            self._mm_per_pixel = step
 
     def boundingRect(self) -> QRectF:
-        margin = self._margin_px * self.mm_per_pixel
+        margin = self._margin_px * self._mm_per_pixel
         return self._box.adjusted(-margin, -margin, margin, margin)
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
