@@ -102,18 +102,31 @@ def export_dxf(
     from panelcad.outputs.dxf import export_dxf as write  # noqa: PLC0415 - loads ezdxf
     from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
 
-    write(project, _chosen(project, option), plate, path, chosen_options(choices))
+    write(project, _chosen(project, option), plate, path, chosen_options(choices, project.unit))
 
 
-def release(project: Project, option: Option | str, folder: Path | str, on: str, by: str = "") -> "Released":
-    """Write all papers of an option, released on this day (YYYY-MM-DD); `.project` has the grown log.
+def release(  # noqa: PLR0913 - as the command has them
+    project: Project,
+    option: Option | str,
+    folder: Path | str,
+    on: str,
+    by: str = "",
+    *,
+    plates: Iterable[str] = (),
+    choices: Iterable[str] = (),
+) -> "Released":
+    """Write the papers of an option, released on this day (YYYY-MM-DD); `.project` has the grown log.
+
+    `plates` are ids or names, all that are cut where none is given; `choices` are words as for `export_dxf`.
 
     Raises `ReleaseRefused`, `UnknownName`, `UnusableInput`.
     """
+    from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
     from panelcad.outputs.release import release as issue  # noqa: PLC0415 - loads ezdxf and reportlab
     from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
 
-    return issue(project, _chosen(project, option).id, folder, on, ReleaseOptions(by=by))
+    options = ReleaseOptions(by=by, plates=tuple(plates), dxf=chosen_options(choices, project.unit))
+    return issue(project, _chosen(project, option).id, folder, on, options)
 
 
 def verify(project: Project, path: Path | str) -> "VerifyReport":

@@ -9,6 +9,8 @@ PanelcadError
 └── ChangedOnDisk                   the file holds something else by now
 """
 
+from collections.abc import Iterable
+
 
 class PanelcadError(Exception):
     """One clear sentence for the person at the bench; `str(error)` is that sentence."""
@@ -38,13 +40,14 @@ class UnreadableQuantity(UnusableInput):
 
 
 class UnknownName(PanelcadError, LookupError):
-    """Nothing of that kind bears that name; the nearest names are offered."""
+    """Nothing of that kind bears that name; the nearest names are offered, or `all_told` of them."""
 
-    def __init__(self, kind: str, name: str, known: tuple[str, ...] = ()) -> None:
+    def __init__(self, kind: str, name: str, known: tuple[str, ...] = (), *, all_told: bool = False) -> None:
         self.kind = kind
         self.name = name
         self.known = known
-        super().__init__(f"There is no {kind} '{name}'{_nearest(name, known)}.")
+        offered = _listed(known) if all_told else _nearest(name, known)
+        super().__init__(f"There is no {kind} '{name}'{offered}.")
 
 
 class EditRefused(PanelcadError, ValueError):
@@ -66,5 +69,10 @@ class ChangedOnDisk(PanelcadError):
 def _nearest(name: str, known: tuple[str, ...]) -> str:
     from difflib import get_close_matches  # noqa: PLC0415 - only needed when something went wrong
 
-    close = get_close_matches(name, known, n=3, cutoff=0.4) or list(known[:8])
-    return f"; there is {', '.join(repr(other) for other in close)}" if close else ""
+    close = get_close_matches(name, known, n=3, cutoff=0.4) or known[:8]
+    return _listed(close)
+
+
+def _listed(names: Iterable[str]) -> str:
+    listed = ", ".join(map(repr, names))
+    return f"; there is {listed}" if listed else ""

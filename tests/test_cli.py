@@ -183,7 +183,7 @@ def test_a_release_is_entered_in_the_project_and_issued_again_the_same(run, clea
     assert {Path(name).suffix for name in first} >= {".dxf", ".pdf", ".sha256"}
     code, printed, _ = run("release", file, "--option", "new", "--to", papers)
     assert code == 0
-    assert "as issued before" in printed
+    assert "the letter it was released under before" in printed
     assert {path.name: path.read_bytes() for path in (papers / "new-A").iterdir()} == first
 
 
@@ -256,7 +256,7 @@ def test_plan_into_a_file_is_one_sentence(run, clean: Project, tmp_path: Path) -
 def test_a_released_file_is_verified_and_a_changed_one_differs(run, clean: Project, tmp_path: Path) -> None:
     file = stored(clean, tmp_path)
     code, printed, _ = run("release", file, "--option", "new", "--to", tmp_path, "--dxf", "R12", "--dxf", "back")
-    dxf = tmp_path / "new-A" / "new-A-main.dxf"
+    dxf = tmp_path / "new-A-r12-back" / "new-A-main-r12-back.dxf"
     assert (code, str(dxf) in printed) == (0, True)
     assert b"AC1009" in dxf.read_bytes()
 
@@ -292,11 +292,12 @@ def test_a_released_option_is_revised_with_a_reason(run, clean: Project, tmp_pat
 
 def test_the_help_names_every_choice_for_a_cutting_file(run, clean: Project, tmp_path: Path) -> None:
     from panelcad.cli.papers import DXF_HELP
-    from panelcad.outputs.dxf_choices import CHOICES, LEFT_OUT
+    from panelcad.outputs.dxf_choices import WORDS
 
-    assert DXF_HELP.endswith(f": {', '.join((*CHOICES, *LEFT_OUT))}.")
+    assert DXF_HELP.endswith(f": {', '.join(WORDS)}.")
     code, _, complained = run("release", stored(clean, tmp_path), "--option", "new", "--to", tmp_path, "--dxf", "R13")
     assert (code, "choice for a cutting file 'R13'" in complained) == (2, True)
+    assert all(repr(word) in complained for word in WORDS)
 
 
 def test_a_new_project_may_take_its_sheet_from_a_drawing(run, clean: Project, tmp_path: Path) -> None:

@@ -17,8 +17,9 @@ from panelcad.cli.base import (
 
 DXF_HELP: Final = (
     "A choice for the cutting files; may be given again: R12, R2000, R2010, R2018, mm, in, front, back, datum, corner, "
-    "relief, lead-ins, marks, no-cuts, no-drills, no-engraving, no-reference."
+    "relief, lead-ins, marks, no-cuts, no-drills, no-engraving, no-reference, cutter=LENGTH."
 )
+PLATE_HELP: Final = "A plate to issue, by id or name; may be given again. All plates that are cut if left out."
 LARGEST_HELP: Final = "The largest sheet for the drawing that can be printed: A3 to A0, 'ANSI B' to 'ANSI E'."
 PAPER_HELP: Final = (
     "The printer's paper for the full-size template: A4 to A0, Letter, Legal, Tabloid, ANSI C to E; "
@@ -31,6 +32,7 @@ def release(
     file: File,
     option: Annotated[str, typer.Option("--option", metavar="NAME", help="The option to release.")],
     to: Annotated[Path, typer.Option("--to", metavar="DIR", help="Folder for the papers; made where missing.")],
+    plate: Annotated[list[str] | None, typer.Option("--plate", metavar="NAME", help=PLATE_HELP)] = None,
     by: Annotated[str, typer.Option("--by", metavar="WHO", help="Who releases it, for the release log.")] = "",
     dxf: Annotated[list[str] | None, typer.Option("--dxf", metavar="WORD", help=DXF_HELP)] = None,
     paper: Annotated[str, typer.Option("--paper", metavar="NAME", help=PAPER_HELP)] = "",
@@ -38,9 +40,10 @@ def release(
     largest: Annotated[str, typer.Option("--largest", metavar="NAME", help=LARGEST_HELP)] = "",
     draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
 ) -> None:
-    """Write all papers of one option: cutting files, drawing, manifest. Refuses while errors are open.
+    """Write all papers of one option, or of some of its plates: cutting files, drawing, manifest.
 
-    The release is entered in the project's log; the same geometry is issued again under the same letter.
+    Refuses while errors are open. The release is entered in the project's log; the same geometry is issued again under
+    the same letter, each kind of cutting file and each choice of plates in a folder of its own.
     """
     from panelcad.outputs import release as releasing  # noqa: PLC0415 - loads ezdxf and reportlab
     from panelcad.outputs.drawing import drawing_options  # noqa: PLC0415
@@ -52,20 +55,26 @@ def release(
     project = load(file)
     with progress("Writing papers") as tell:
         if draft:
-            sheets = ReleaseOptions(drawing=drawing_options(ink, largest), template=template_options(paper), tell=tell)
+            sheets = ReleaseOptions(
+                plates=tuple(plate or ()),
+                drawing=drawing_options(ink, largest),
+                template=template_options(paper),
+                tell=tell,
+            )
             files = releasing.draft(project, option, to, sheets)
             said = "draft, not for cutting"
         else:
             options = ReleaseOptions(
                 by=by,
-                dxf=chosen_options(dxf or ()),
+                plates=tuple(plate or ()),
+                dxf=chosen_options(dxf or (), project.unit),
                 drawing=drawing_options(ink, largest),
                 template=template_options(paper),
                 tell=tell,
             )
             issued = releasing.release(project, option, to, today(), options)
             save(issued.project, file)
-            files, again = issued.files, ", as issued before" if issued.was_reissued else ""
+            files, again = issued.files, ", the letter it was released under before" if issued.was_reissued else ""
             said = f"revision {issued.stamp.revision} of {issued.stamp.on}{again}"
     for path in files:
         out.print(str(path))

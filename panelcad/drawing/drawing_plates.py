@@ -4,13 +4,13 @@ from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.page import NO_MATERIAL
 from panelcad.drawing.subject import Subject
 from panelcad.model.layout import PlateLayout
-from panelcad.model.plate import PlateState
+from panelcad.model.part import worked_plates as worked_on
 
 
 def worked_plates(subject: Subject) -> tuple[PlateLayout, ...]:
-    """The plates that are made or reworked; all where none is, as of the panel as found."""
-    worked = tuple(plate for plate in subject.laid.plates if plate.plate.state is not PlateState.KEPT)
-    return worked or subject.laid.plates
+    """The plates that are made or reworked, or those chosen of them; all where none is, as of the panel as found."""
+    shown = subject.plates or {plate.id for plate in worked_on(subject.option)}
+    return tuple(plate for plate in subject.laid.plates if plate.plate.id in shown) or subject.laid.plates
 
 
 def common_material(subject: Subject) -> str:

@@ -9,6 +9,7 @@ from panelcad.drawing.inks import INKS, Ink, Inks
 from panelcad.drawing.numbering import Numbering, numbering
 from panelcad.drawing.paper import Paper, Series, papers_up_to, usual_series
 from panelcad.model.layout import Layout, layout
+from panelcad.model.part import part_text
 from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
@@ -19,10 +20,16 @@ UNIT_WORDS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
 
 @dataclass(frozen=True)
 class Look:
-    """Which sheets: those usual with the project's unit unless told; none larger than `largest`."""
+    """Which sheets: those usual with the project's unit unless told; none larger than `largest`.
+
+    `plates` are the ids of the only plates they are of; none for all that are worked on.
+    """
 
     series: Series | None = None
     largest: Paper | None = None
+    plates: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    """Sentences about the files that are issued with them."""
 
 
 _USUAL: Final = Look()
@@ -38,6 +45,10 @@ class Subject:
     series: Series
     largest: Paper | None = None
     """No sheet is larger than this one, where it is given."""
+    plates: tuple[str, ...] = ()
+    """The ids of the only plates the papers are of; none for all that are worked on."""
+    notes: tuple[str, ...] = ()
+    """Sentences about the files that are issued with the papers."""
 
     @property
     def papers(self) -> tuple[Paper, ...]:
@@ -66,8 +77,14 @@ class Subject:
 
     @property
     def drawing_number(self) -> str:
-        """The identification number of ISO 7200: registration and option."""
-        return f"{self.project.aircraft.registration} / {self.option.id}"
+        """The identification number of ISO 7200: registration, option, and the plates where they are not all."""
+        part = f" / {', '.join(self.plates)} only" if self.part else ""
+        return f"{self.project.aircraft.registration} / {self.option.id}{part}"
+
+    @property
+    def part(self) -> str:
+        """Of which plates the papers are, and of which not; empty where they are of the whole option."""
+        return part_text(self.option, map(self.option.plate, self.plates)) if self.plates else ""
 
     @property
     def tolerance(self) -> str:
@@ -94,4 +111,4 @@ def subject(report: CheckReport, stamp: Stamp, ink: Ink = Ink.COLOUR, look: Look
     """The checked option made ready for its papers."""
     laid = layout(report.project, report.option)
     series = look.largest.series if look.largest else look.series or usual_series(report.project.unit)
-    return Subject(laid, numbering(laid), report, stamp, ink, series, look.largest)
+    return Subject(laid, numbering(laid), report, stamp, ink, series, look.largest, look.plates, look.notes)

@@ -83,7 +83,7 @@ def _rows(subject: Subject, paper: Paper, heading: Heading) -> list[tuple[float,
         )),
         (_QR, 14.0, (
             Field("Title", heading.title, 96.0, TITLE, Face.BOLD),
-            Field("Option", subject.option.name, 60.0, LARGE),
+            Field("Option", f"{subject.option.name}{', part' if subject.part else ''}", 60.0, LARGE),
         )),
         (_QR, 10.0, (
             Field("Identification number", subject.drawing_number, 56.0),

@@ -29,6 +29,10 @@ class DrawingOptions:
     stamp: Stamp | None = None
     report: CheckReport | None = None
     """The findings where they are known already; else the option is checked."""
+    plates: tuple[str, ...] = ()
+    """The ids of the only plates to be shown; none for all that are worked on."""
+    notes: tuple[str, ...] = ()
+    """Sentences about the files that are issued with it."""
 
 
 _DEFAULTS: Final = DrawingOptions()
@@ -57,7 +61,7 @@ def drawing_options(ink: str, largest: str = "") -> DrawingOptions:
 def drawn_subject(project: Project, option: Option, options: DrawingOptions = _DEFAULTS) -> Subject:
     """The option checked, stamped and made ready for its papers."""
     report = options.report or check(project, option)
-    look = Look(options.series, options.largest)
+    look = Look(options.series, options.largest, options.plates, options.notes)
     return subject(report, options.stamp or stamp(project, option), options.ink, look)
 
 
@@ -72,5 +76,6 @@ def properties(shown: Subject, what: str) -> Properties:
     keywords = (
         f"{project.aircraft.registration}, {shown.option.id}, revision {mark.revision or 'draft'}, {mark.fingerprint}"
     )
+    title = f"{title}, {shown.part}" if shown.part else title
     about = Properties(title, project.drawn_by or project.shop, f"{what} of an instrument panel", keywords)
     return Properties(about.title, about.author, about.subject, about.keywords, mark.on) if mark.on else about

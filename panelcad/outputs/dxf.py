@@ -28,7 +28,8 @@ def export_dxf(
 ) -> None:
     """Write the cutting file of one plate; an older file stays whole until the new one is complete.
 
-    Raises `UnknownName` for a plate the option does not have, `UnusableInput` where the file cannot be written.
+    Raises `UnknownName` for a plate the option does not have, `UnusableInput` where nothing is chosen or the file
+    cannot be written.
     """
     content = dxf_content(project, option, plate_id, options)
     file = Path(path)
@@ -43,6 +44,9 @@ def dxf_content(project: Project, option: Option, plate_id: str, options: DxfOpt
     """The bytes of one plate's cutting file: the same project and options give the same bytes."""
     mark = options.stamp or stamp(project, option)
     plan = cutting_plan(project, option, plate_id, replace(options, stamp=mark))
+    if not (plan.loops or plan.strokes or plan.marks):
+        problem = "nothing is left to write with these choices"
+        raise UnusableInput("", f"plate {plate_id}", problem, "something of it to cut, drill, engrave or refer to")
     return dxf_bytes(plan, whole_box(plan), options.version, options.unit or project.unit, mark.on)
 
 

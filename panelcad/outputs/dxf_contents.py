@@ -36,12 +36,12 @@ def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Pla
     profile = project.profile
     plan = before_finish(finished_plan(plate), profile.finish_thickness)
     if options.corner_relief is CornerRelief.ROUND:
-        plan = with_relief(plan, profile.cutter_diameter)
+        plan = with_relief(plan, options.cutter_of(profile))
     plan = cleaned(plan, profile.smallest_segment, project.unit)
     if options.small_holes is SmallHoles.CENTRE_MARKS:
         plan = with_centre_marks(plan, profile.smallest_cut)
     if options.lead_ins is LeadIns.POINTS:
-        plan = with_lead_ins(plan, profile.cutter_diameter)
+        plan = with_lead_ins(plan, options.cutter_of(profile))
     return chosen(plan, options.written)
 
 

@@ -3,6 +3,7 @@
 from enum import StrEnum
 from typing import Final
 
+from panelcad.geometry.contour import Contour, Rounded
 from panelcad.model.hole import Face, HoleKind
 from panelcad.model.layout import Feature, FeatureKind
 
@@ -31,8 +32,8 @@ class Layer(StrEnum):
 
 MEANING: Final = {
     Layer.OUTLINE: "the sheet's edge: cut through",
-    Layer.CUTOUT: "openings, keyed and flatted holes: cut through",
-    Layer.DRILL: "plain holes: drill or cut through",
+    Layer.CUTOUT: "openings, large, keyed and flatted holes: cut through",
+    Layer.DRILL: "plain round holes, openings too, up to half an inch: drill or cut through",
     Layer.DRILL_COUNTERSUNK_FRONT: "holes countersunk in the front face: drill through, then countersink",
     Layer.DRILL_COUNTERSUNK_BACK: "holes countersunk in the back face: drill through, then countersink",
     Layer.DRILL_TAPPED: "holes to be tapped: the drilled size",
@@ -75,10 +76,8 @@ CUT_THROUGH: Final = frozenset(
 )
 IN_THE_METAL: Final = frozenset({Layer.OUTLINE_EXISTING, Layer.EXISTING})
 OUTLINES: Final = frozenset({Layer.OUTLINE, Layer.OUTLINE_EXISTING})
-DRILLED: Final = frozenset(layer for layer in Layer if layer.startswith("DRILL") or layer is Layer.CENTRE_MARK)
 
 _OF_KIND: Final = {
-    HoleKind.PLAIN: Layer.DRILL,
     HoleKind.TAPPED: Layer.DRILL_TAPPED,
     HoleKind.NUTPLATE: Layer.DRILL_NUTPLATE,
     HoleKind.INSERT: Layer.DRILL_INSERT,
@@ -88,12 +87,24 @@ _OF_KIND: Final = {
 _COUNTERSUNK: Final = {Face.FRONT: Layer.DRILL_COUNTERSUNK_FRONT, Face.BACK: Layer.DRILL_COUNTERSUNK_BACK}
 
 
+LARGEST_DRILL: Final = 12.7
+"""mm: plain round holes up to this size are for the drill, larger ones for the cutter, whatever they are for.
+
+Half an inch, where the fractional sets of jobber drills end (common practice).
+"""
+
+
 def layer_of(feature: Feature) -> Layer:
-    """The layer on which a feature's contour is cut."""
-    if feature.form is None:
-        return Layer.CUTOUT
+    """The layer on which a feature's contour is cut; a plain round hole's is by its size alone."""
+    form = feature.form
     if feature.kind is FeatureKind.RIVET:
         return Layer.DRILL_RIVET
-    if feature.form.countersink is not None:
-        return _COUNTERSUNK[feature.form.countersink.face]
-    return _OF_KIND[feature.form.kind]
+    if form is None or form.kind is HoleKind.PLAIN:
+        return Layer.DRILL if _is_round_up_to(feature.contour, LARGEST_DRILL) else Layer.CUTOUT
+    if form.countersink is not None:
+        return _COUNTERSUNK[form.countersink.face]
+    return _OF_KIND[form.kind]
+
+
+def _is_round_up_to(contour: Contour, diameter: float) -> bool:
+    return isinstance(contour, Rounded) and contour.is_circle and 2 * contour.radius <= diameter + 1e-9

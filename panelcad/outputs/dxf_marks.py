@@ -8,14 +8,14 @@ from panelcad.geometry.contour import Contour, Rounded
 from panelcad.geometry.gap import contains, point_edge_gap
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc, Segment
-from panelcad.outputs.dxf_layers import CUT_THROUGH, DRILLED, Layer
+from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
 from panelcad.outputs.dxf_plan import Loop, Mark, Plan
 
 _SHARES: Final = (1.0, 0.5, 0.25, 0.1)
 
 
 def with_centre_marks(plan: Plan, smallest: float) -> Plan:
-    """The plan with a mark in place of each drilled circle below `smallest` mm across."""
+    """The plan with a mark in place of each round hole below `smallest` mm across."""
     small = [loop for loop in plan.loops if _is_small(loop, smallest)]
     marks = tuple(Mark(Layer.CENTRE_MARK, _centre(loop.contour)) for loop in small)
     return replace(plan, loops=tuple(loop for loop in plan.loops if loop not in small), marks=plan.marks + marks)
@@ -29,8 +29,8 @@ def with_lead_ins(plan: Plan, cutter_diameter: float) -> Plan:
 
 def _is_small(loop: Loop, smallest: float) -> bool:
     contour = loop.contour
-    is_circle = isinstance(contour, Rounded) and contour.is_circle
-    return loop.layer in DRILLED and is_circle and loop.contour.bounds[2] - loop.contour.bounds[0] < smallest - 1e-9
+    is_hole = loop.layer in CUT_THROUGH and loop.layer is not Layer.OUTLINE
+    return is_hole and isinstance(contour, Rounded) and contour.is_circle and 2 * contour.radius < smallest - 1e-9
 
 
 def _centre(contour: Contour) -> Point:

@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from panelcad.model.profile import Profile
 from panelcad.model.revision import Stamp
-from panelcad.units import LengthUnit
+from panelcad.units import LengthUnit, format_exact
 
 
 class DxfVersion(StrEnum):
@@ -73,9 +74,29 @@ class DxfOptions:
     small_holes: SmallHoles = SmallHoles.CIRCLES
     corner_relief: CornerRelief = CornerRelief.NONE
     lead_ins: LeadIns = LeadIns.NONE
+    cutter: float | None = None
+    """The cutter's diameter in mm; None for the profile's."""
     stamp: Stamp | None = None
 
     @property
     def written(self) -> frozenset[Content]:
         """The content that is written: lettering is on the front face, so not where the back is up."""
         return self.content - {Content.ENGRAVING} if self.face_up is FaceUp.BACK else self.content
+
+    @property
+    def left_out(self) -> tuple[Content, ...]:
+        """What is left out by choice."""
+        return tuple(each for each in Content if each not in self.content)
+
+    def cutter_of(self, profile: Profile) -> float:
+        """Diameter in mm of the cutter that reliefs and lead-ins are made for."""
+        return profile.cutter_diameter if self.cutter is None else self.cutter
+
+    def cutter_text(self, profile: Profile, unit: LengthUnit) -> str:
+        """The cutter's diameter to the nanometre, so that verifying makes the same relief again.
+
+        Such as '0.125 in'; in the other unit where that is shorter: '1 mm', not '0.03937008 in'.
+        """
+        diameter = self.cutter_of(profile)
+        units = sorted(LengthUnit, key=lambda each: (len(format_exact(diameter, each)), each is not unit))
+        return f"{format_exact(diameter, units[0])} {units[0].value}"

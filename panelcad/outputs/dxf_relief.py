@@ -6,7 +6,6 @@ what goes into the opening meets no metal that the drawing does not show.
 
 import math
 from dataclasses import dataclass, replace
-from itertools import pairwise
 from typing import Final
 
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex
@@ -16,6 +15,8 @@ from panelcad.outputs.dxf_plan import Loop, Plan
 
 _TANGENT: Final = 1e-3
 """Radians by which a fillet may miss its edges' directions and still count as tangent."""
+_SHARPEST: Final = math.radians(10.0)
+"""Half the angle of the sharpest corner that gets a relief."""
 _CUT: Final = frozenset({Layer.OUTLINE, Layer.CUTOUT})
 
 
@@ -25,16 +26,45 @@ def with_relief(plan: Plan, cutter_diameter: float) -> Plan:
     return replace(plan, loops=tuple(_relieved_loop(loop, radius) for loop in plan.loops))
 
 
+def sharp_corners(loop: Loop) -> int:
+    """How many inside corners of a cut have no radius at all."""
+    return len(_sharp(loop))
+
+
 def tight_corners(loop: Loop, radius: float) -> int:
     """How many inside corners of a cut are too tight for a cutter of this radius: sharp ones and arcs below it."""
-    if loop.layer not in _CUT or _is_circle(loop.contour):
-        return 0
+    return len(_tight(loop, radius))
+
+
+def unrelieved_corners(loop: Loop, radius: float) -> tuple[str, ...]:
+    """Why each inside corner that is too tight for a cutter of this radius cannot be relieved; none for the others."""
+    segments, inward = loop.contour.segments, _metal_side(loop)
+    reasons = (_why_not(segments, i, radius, inward) for i in _tight(loop, radius))
+    return tuple(reason for reason in reasons if reason)
+
+
+def _tight(loop: Loop, radius: float) -> tuple[int, ...]:
+    """The numbers of the segments that begin at a sharp inside corner, then of those that are too small an arc."""
+    if not _has_corners(loop):
+        return ()
     inward = _metal_side(loop)
-    segments = loop.contour.segments
-    pairs = [*pairwise(segments), (segments[-1], segments[0])]
-    sharp = sum(_turn(a, b) * inward > _TANGENT for a, b in pairs)
-    arcs = sum(isinstance(s, Arc) and s.sweep * inward > 0 and s.radius < radius - 1e-9 for s in segments)
-    return sharp + arcs
+    arcs = (
+        i
+        for i, segment in enumerate(loop.contour.segments)
+        if isinstance(segment, Arc) and segment.sweep * inward > 0 and segment.radius < radius - 1e-9
+    )
+    return (*_sharp(loop), *arcs)
+
+
+def _sharp(loop: Loop) -> tuple[int, ...]:
+    if not _has_corners(loop):
+        return ()
+    segments, inward = loop.contour.segments, _metal_side(loop)
+    return tuple(i for i in range(len(segments)) if _turn(segments[i - 1], segments[i]) * inward > _TANGENT)
+
+
+def _has_corners(loop: Loop) -> bool:
+    return loop.layer in _CUT and not _is_circle(loop.contour)
 
 
 def _relieved_loop(loop: Loop, radius: float) -> Loop:
@@ -42,6 +72,15 @@ def _relieved_loop(loop: Loop, radius: float) -> Loop:
         return loop
     chain = loop.contour.chain if isinstance(loop.contour, Rounded) else loop.contour
     return replace(loop, contour=_relieved(chain, radius, _metal_side(loop)))
+
+
+def _why_not(segments: tuple[Segment, ...], i: int, radius: float, inward: int) -> str:
+    corner = _corner_at(segments, i, inward)
+    if corner is None:
+        return "not between two straight edges that run on into it"
+    if _lobe(corner, radius, inward):
+        return ""
+    return "sharper than 20 degrees" if _half_angle(corner) < _SHARPEST else "an edge beside it is too short"
 
 
 def _metal_side(loop: Loop) -> int:
@@ -91,8 +130,8 @@ def _corner_at(segments: tuple[Segment, ...], i: int, inward: int) -> _Corner | 
 
 def _lobe(corner: _Corner, radius: float, inward: int) -> tuple[Vertex, ...]:
     """The two vertices that stand for the corner; none where it needs no relief or an edge is too short for it."""
-    half = (math.pi - abs(_turn(corner.before, corner.after))) / 2
-    if corner.fillet >= radius - 1e-9 or half < math.radians(10.0):
+    half = _half_angle(corner)
+    if corner.fillet >= radius - 1e-9 or half < _SHARPEST:
         return ()
     tip_to_fillet = corner.fillet / math.sin(half) - corner.fillet
     to_fillet_end = corner.fillet / math.tan(half)
@@ -104,6 +143,10 @@ def _lobe(corner: _Corner, radius: float, inward: int) -> tuple[Vertex, ...]:
     start, end = tip.towards(corner.before.start, reach), tip.towards(corner.after.end, reach)
     sweep = 2 * math.acos((centre - reach * math.cos(half)) / radius)
     return (Vertex(*start, inward * math.tan(sweep / 4)), Vertex(*end))
+
+
+def _half_angle(corner: _Corner) -> float:
+    return (math.pi - abs(_turn(corner.before, corner.after))) / 2
 
 
 def _turn(before: Segment, after: Segment) -> float:

@@ -13,6 +13,7 @@ from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
 from panelcad.outputs.dxf import whole_box
 from panelcad.outputs.dxf_layers import Layer
+from panelcad.outputs.dxf_name import FileNames
 from panelcad.outputs.dxf_nest import Part, Stock, packed, part_plan, part_text
 from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.dxf_plan import Label, Loop, Plan
@@ -42,50 +43,73 @@ def export_nested_dxf(
     The origin is the stock's lower left corner; plates of different sheet lie on different stock. Raises
     `UnusableInput` where a plate does not fit, or where a file cannot be written.
     """
-    sheets = stock_sheets(project, option, stock, options)
-    return tuple(write_stock_sheet(project, option, sheet, Path(folder), options) for sheet in sheets)
-
-
-def write_stock_sheet(project: Project, option: Option, sheet: StockSheet, folder: Path, options: DxfOptions) -> Path:
-    """Write the cutting file of one stock sheet; returns the file. Raises `UnusableInput`."""
     mark = options.stamp or stamp(project, option)
-    file = folder / f"{option.id}-{mark.revision or 'draft'}-stock-{sheet.number}.dxf"
+    files = []
+    for sheet in stock_sheets(project, option, stock, options):
+        file = Path(folder) / FileNames(project, option, mark, options).stock(sheet.number)
+        write_stock_sheet(project, option, sheet, file, options)
+        files.append(file)
+    return tuple(files)
+
+
+def write_stock_sheet(project: Project, option: Option, sheet: StockSheet, file: Path, options: DxfOptions) -> None:
+    """Write the cutting file of one stock sheet. Raises `UnusableInput`."""
+    mark = options.stamp or stamp(project, option)
     content = dxf_bytes(sheet.plan, whole_box(sheet.plan), options.version, options.unit or project.unit, mark.on)
     try:
         write_atomically(file, content)
     except OSError as error:
         problem = f"it cannot be written ({error.strerror})"
         raise UnusableInput(str(file), "", problem, "a folder one may write in") from error
-    return file
+
+
+def new_plates(option: Option) -> tuple[Plate, ...]:
+    """The plates that are cut from stock."""
+    return tuple(plate for plate in option.plates if plate.state is PlateState.NEW)
 
 
 def stock_sheets(
-    project: Project, option: Option, stock: Stock, options: DxfOptions = _DEFAULTS
+    project: Project,
+    option: Option,
+    stock: Stock,
+    options: DxfOptions = _DEFAULTS,
+    plates: tuple[Plate, ...] | None = None,
 ) -> tuple[StockSheet, ...]:
-    """The stock sheets that the option's new plates need. Raises `UnusableInput`."""
+    """The stock sheets that these plates need, all new ones where none are given. Raises `UnusableInput`."""
     marked = replace(options, stamp=options.stamp or stamp(project, option))
-    laid = [parts for group in _of_one_sheet(option) for parts in packed(project, option, group, stock)]
+    laid = [
+        parts
+        for group in _of_one_sheet(plates or new_plates(option))
+        for parts in packed(project, option, group, stock)
+    ]
     if not laid:
         raise UnusableInput("", f"option {option.id}", "it has no new plate to lay on a stock sheet", "a new plate")
     sheets = []
     for number, parts in enumerate(laid, 1):
-        plate = option.plate(parts[0].plate)
+        on_it = tuple(option.plate(part.plate) for part in parts)
         told = (f"Stock: sheet {number} of {len(laid)}", *(part_text(part) for part in parts))
-        words = labels(stock_words(project, option, plate, told, marked), (0.0, 0.0, stock.width, stock.height))
+        words = labels(stock_words(project, option, on_it, told, marked), (0.0, 0.0, stock.width, stock.height))
         names = (_name_on(part, option) for part in parts)
         plan = Plan(loops=(Loop(Layer.REFERENCE, _edge(stock)),), labels=(*words, *names))
         for part in parts:
             plan = plan.joined(part_plan(project, option, part, marked))
-        sheets.append(StockSheet(number, len(laid), parts, plate, plan))
+        sheets.append(StockSheet(number, len(laid), parts, on_it[0], plan))
     return tuple(sheets)
 
 
-def _of_one_sheet(option: Option) -> list[tuple[str, ...]]:
-    """The new plates by what sheet they are cut from, in the option's order."""
+def relaid(project: Project, option: Option, sheet: StockSheet, options: DxfOptions) -> Plan:
+    """What the sheet's plates would hold where they lie, written with other options."""
+    plan = Plan()
+    for part in sheet.parts:
+        plan = plan.joined(part_plan(project, option, part, options))
+    return plan
+
+
+def _of_one_sheet(plates: tuple[Plate, ...]) -> list[tuple[str, ...]]:
+    """The plates by what sheet they are cut from, in their order."""
     groups: dict[tuple[str, float], list[str]] = defaultdict(list)
-    for plate in option.plates:
-        if plate.state is PlateState.NEW:
-            groups[plate.alloy, plate.thickness].append(plate.id)
+    for plate in plates:
+        groups[plate.alloy, plate.thickness].append(plate.id)
     return [tuple(group) for group in groups.values()]
 
 

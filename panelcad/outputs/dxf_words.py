@@ -9,12 +9,22 @@ from panelcad.geometry.point import Point
 from panelcad.model.bending import allowance
 from panelcad.model.fingerprint import plate_fingerprint
 from panelcad.model.layout import PlateLayout
+from panelcad.model.part import part_text
 from panelcad.model.plate import Plate, PlateState
 from panelcad.model.profile import Profile
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp, stamp
 from panelcad.outputs.dxf_layers import Layer
-from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
+from panelcad.outputs.dxf_options import (
+    Content,
+    CornerRelief,
+    DxfOptions,
+    DxfVersion,
+    FaceUp,
+    LeadIns,
+    Origin,
+    SmallHoles,
+)
 from panelcad.outputs.dxf_plan import Label
 from panelcad.units import LengthUnit, format_angle, format_length
 
@@ -27,11 +37,12 @@ CAUTION: Final = (
     "Planning aid, it approves nothing. Check every dimension against the maker's manual and the aircraft.",
     "Do not cut before the data are approved and a paper or scrap template has been tried in the aircraft.",
 )
-_FACE: Final = {
+STOCK_ORIGIN: Final = "lower left corner of the stock"
+FACE_NAME: Final = {
     FaceUp.FRONT: "front face up, as the pilot sees it",
     FaceUp.BACK: "BACK FACE UP, MIRRORED left to right",
 }
-_UNIT: Final = {LengthUnit.MM: "millimetres", LengthUnit.INCH: "inches"}
+UNIT_NAME: Final = {LengthUnit.MM: "millimetres", LengthUnit.INCH: "inches"}
 
 
 def plate_words(project: Project, option: Option, plate: PlateLayout, options: DxfOptions) -> list[str]:
@@ -40,22 +51,24 @@ def plate_words(project: Project, option: Option, plate: PlateLayout, options: D
     return [
         *_of_the_option(project, option, options.stamp or stamp(project, option)),
         f"Plate: {sheet.name} ({sheet.id}), {sheet.role.value}, {sheet.state.value}",
+        *_of_the_part(option, (sheet,)),
         f"Plate fingerprint: {plate_fingerprint(project, option, sheet)}",
-        f"Origin: {_origin(project, sheet, options)}",
+        f"Origin: {origin_text(project, sheet, options)}",
         *_of_a_used_sheet(plate),
         *_of_the_writing(project, sheet, options),
     ]
 
 
 def stock_words(
-    project: Project, option: Option, sheet: Plate, parts: tuple[str, ...], options: DxfOptions
+    project: Project, option: Option, plates: tuple[Plate, ...], parts: tuple[str, ...], options: DxfOptions
 ) -> list[str]:
-    """The lines of a stock sheet's file; `parts` say which plate lies where, `sheet` is one of them."""
+    """The lines of a stock sheet's file; `parts` say which of the plates lies where."""
     return [
         *_of_the_option(project, option, options.stamp or stamp(project, option)),
-        "Origin: lower left corner of the stock",
+        *_of_the_part(option, plates),
+        f"Origin: {STOCK_ORIGIN}",
         *parts,
-        *_of_the_writing(project, sheet, options),
+        *_of_the_writing(project, plates[0], options),
     ]
 
 
@@ -68,12 +81,15 @@ def _of_the_option(project: Project, option: Option, mark: Stamp) -> Iterator[st
 
 
 def _of_the_writing(project: Project, sheet: Plate, options: DxfOptions) -> Iterator[str]:
-    yield f"Unit: {_UNIT[options.unit or project.unit]}"
+    unit = options.unit or project.unit
+    yield f"Unit: {UNIT_NAME[unit]}"
+    if options.version is DxfVersion.R12:
+        yield f"Unit note: {no_unit_text(unit)}"
     yield f"Sheet: {sheet.alloy}, {format_length(sheet.thickness, project.unit)} thick"
-    yield f"Face: {_FACE[options.face_up]}"
+    yield f"Face: {FACE_NAME[options.face_up]}"
     yield f"Sizes: {sizes_text(project)}, no allowance for the cutter's width"
     yield from _of_bends(project, sheet)
-    yield from _of_corner_relief(project, options)
+    yield from _of_the_cutter(project, options)
     yield from _of_contents(options)
     yield from (f"Caution: {line}" for line in CAUTION)
 
@@ -90,7 +106,7 @@ def is_cut_from_stock(sheet: Plate, profile: Profile) -> bool:
     return sheet.state is PlateState.NEW and None not in {profile.stock_width, profile.stock_height}
 
 
-def _origin(project: Project, sheet: Plate, options: DxfOptions) -> str:
+def origin_text(project: Project, sheet: Plate, options: DxfOptions) -> str:
     if options.origin is Origin.DATUM:
         return f"datum: {datum_of(project, sheet)}"
     if is_cut_from_stock(sheet, project.profile):
@@ -118,18 +134,47 @@ def _of_bends(project: Project, sheet: Plate) -> Iterator[str]:
         yield f"Bend {number}: {bent}, inside radius {radius}, bend allowance {taken}"
 
 
-def _of_corner_relief(project: Project, options: DxfOptions) -> Iterator[str]:
+def _of_the_part(option: Option, plates: tuple[Plate, ...]) -> Iterator[str]:
+    part = part_text(option, plates)
+    if part:
+        yield f"Part of the option: {part}"
+
+
+def _of_the_cutter(project: Project, options: DxfOptions) -> Iterator[str]:
+    cutter = options.cutter_text(project.profile, project.unit)
     if options.corner_relief is CornerRelief.ROUND:
-        yield f"Corner relief: round, for a cutter of {format_length(project.profile.cutter_diameter, project.unit)}"
+        yield f"Corner relief: round, for a cutter of {cutter}"
+    if options.lead_ins is LeadIns.POINTS:
+        yield f"Lead-in points: in the scrap, for a cutter of {cutter}"
+
+
+def file_note(project: Project, plate: Plate, name: str, options: DxfOptions) -> str:
+    """The sentence on a drawing that names a plate's cutting file and how it is written."""
+    unit = options.unit or project.unit
+    words = [f"numbers in {UNIT_NAME[unit]}", FACE_NAME[options.face_up]]
+    words += [f"without {left_out_text(options)}, by choice"] if options.left_out else []
+    words += [no_unit_text(unit)] if options.version is DxfVersion.R12 else []
+    return f"{plate.name}: the cutting file is {name}; {'; '.join(words)}."
+
+
+def no_unit_text(unit: LengthUnit) -> str:
+    """What must be told to whoever opens an R12 file."""
+    return f"DXF R12 states no unit; tell the machine that every number is in {UNIT_NAME[unit]}"
 
 
 def _of_contents(options: DxfOptions) -> Iterator[str]:
     if options.face_up is FaceUp.BACK:
         yield "Engraving: on the front face, so not in this file"
-    if options.content != EVERYTHING:
+    if options.left_out:
         yield f"Content: {', '.join(each.value for each in Content if each in options.content)}"
+        yield f"Left out by choice: {left_out_text(options)}"
     if options.small_holes is SmallHoles.CENTRE_MARKS:
         yield "Small holes: centre marks, to be drilled"
+
+
+def left_out_text(options: DxfOptions) -> str:
+    """'drills, engraving'; empty where nothing is left out by choice."""
+    return ", ".join(each.value for each in options.left_out)
 
 
 def _of_a_used_sheet(plate: PlateLayout) -> Iterator[str]:

@@ -13,11 +13,12 @@ from panelcad.errors import ReleaseRefused, UnusableInput
 from panelcad.model.changes import change_sentence, changes_since, released_features, released_items
 from panelcad.model.finding import Severity
 from panelcad.model.fingerprint import option_fingerprint
+from panelcad.model.part import chosen_plates, worked_plates
 from panelcad.model.project import Option, Project
 from panelcad.model.release import Release, next_revision
 from panelcad.model.revision import Stamp, releases_of
 from panelcad.outputs.manifest import differing_files
-from panelcad.outputs.release_papers import Issue, ReleaseOptions, cut_plates, write_draft, write_papers
+from panelcad.outputs.release_papers import Issue, ReleaseOptions, write_draft, write_papers
 from panelcad.store.atomic import write_atomically
 
 _DEFAULTS: Final = ReleaseOptions()
@@ -40,17 +41,19 @@ def release(
 ) -> Released:
     """Write all papers of an option to a folder of their own in `folder`, released on this day (YYYY-MM-DD).
 
-    An option that is as it was released last is issued again under the same letter and date. Raises `ReleaseRefused`
-    where the option may not leave the shop, `UnusableInput` where files cannot be written, `UnknownName`.
+    Each kind of cutting file, and each choice of plates, gets a folder of its own. An option that is as it was released
+    last is issued again under the same letter and date. Raises `ReleaseRefused` where the option may not leave the
+    shop, `UnusableInput` where files cannot be written, `UnknownName`.
     """
     option = project.option(option_id)
     _refuse_uncuttable(option)
+    plates = chosen_plates(option, options.plates)
     report = check(project, option)
     _refuse_open_errors(report)
     entry, grown = _entry(project, option, on, options.by)
     mark = Stamp(entry.fingerprint, entry.revision, entry.on)
-    issue = Issue(replace(report, project=grown), mark, entry.changes)
-    target = Path(folder) / f"{option.id}-{entry.revision}"
+    issue = Issue(replace(report, project=grown), mark, plates, entry.changes)
+    target = Path(folder) / issue.folder_name(options.dxf)
     try:
         names = _issued(target, lambda beside: write_papers(issue, beside, options))
     except OSError as error:
@@ -68,7 +71,8 @@ def draft(
     unreleased = Stamp(option_fingerprint(project, option))
     try:
         Path(folder).mkdir(parents=True, exist_ok=True)
-        return write_draft(Issue(check(project, option), unreleased), Path(folder), options)
+        issue = Issue(check(project, option), unreleased, chosen_plates(option, options.plates))
+        return write_draft(issue, Path(folder), options)
     except OSError as error:
         problem = f"the draft cannot be written ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
@@ -87,7 +91,7 @@ def _refuse_open_errors(report: CheckReport) -> None:
 
 
 def _refuse_uncuttable(option: Option) -> None:
-    plates = cut_plates(option)
+    plates = worked_plates(option)
     if not plates:
         raise ReleaseRefused(f"Option '{option.name}' is not released: all its plates are kept, so nothing is cut.")
     for plate in plates:

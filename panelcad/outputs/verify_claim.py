@@ -5,8 +5,10 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
+from panelcad.errors import UnreadableQuantity
 from panelcad.outputs.dxf_nest import Part, parts_in
 from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
+from panelcad.units import LengthUnit, parse_length
 
 _NAMED: Final = re.compile(r"\(([a-z0-9][a-z0-9._-]*)\)")
 _FINGERPRINT: Final = re.compile(r"\b([0-9A-F]{4}(?:-[0-9A-F]{4}){3})\b")
@@ -63,10 +65,19 @@ def _content(text: str) -> dict[str, Any]:
     return {"content": frozenset(each for each in Content if each.value in text)}
 
 
+def _relief(text: str) -> dict[str, Any]:
+    """Relief, and the cutter it is for where that can be read."""
+    _, _, cutter = text.rpartition("cutter of ")
+    try:
+        return {"corner_relief": CornerRelief.ROUND, "cutter": parse_length(cutter, LengthUnit.MM)}
+    except UnreadableQuantity:
+        return {"corner_relief": CornerRelief.ROUND}
+
+
 _READERS: Final[dict[str, Callable[[str], dict[str, Any]]]] = {
     "Face": lambda text: {"face_up": FaceUp.BACK if "BACK" in text.upper() else FaceUp.FRONT},
     "Origin": lambda text: {"origin": Origin.DATUM if text.startswith("datum") else Origin.LOWER_LEFT},
     "Content": _content,
-    "Corner relief": lambda _: {"corner_relief": CornerRelief.ROUND},
+    "Corner relief": _relief,
     "Small holes": lambda _: {"small_holes": SmallHoles.CENTRE_MARKS},
 }

@@ -9,10 +9,10 @@ from panelcad.geometry.contour import Chain, Rounded, Vertex, circle, closed_cha
 from panelcad.geometry.gap import contains, gap
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import Arc
-from panelcad.model.hole import HoleGroup, Spot
+from panelcad.model.hole import HoleForm, HoleGroup, Spot
 from panelcad.model.plate import Engraving
 from panelcad.model.profile import Profile
-from panelcad.model.shape import Corner, Outline, Rectangle
+from panelcad.model.shape import Circle, Corner, Outline, Rectangle
 from panelcad.outputs.dxf import cutting_plan
 from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_layers import Layer
@@ -186,7 +186,7 @@ def test_relief_is_named_on_the_file():
     )
     sharp, rounded = loops(plan, Layer.CUTOUT)
 
-    assert any("Corner relief: round, for a cutter of 1.00 mm" in label.text for label in plan.labels)
+    assert any("Corner relief: round, for a cutter of 1 mm" in label.text for label in plan.labels)
     assert isinstance(sharp, Chain)
     assert isinstance(rounded, Rounded)
 
@@ -216,3 +216,30 @@ def test_the_corner_is_that_of_the_stock_where_the_profile_states_it():
     assert loops(plan, Layer.OUTLINE)[0].bounds == (12.0, 12.0, 612.0, 312.0)
     assert any("corner of the stock; the sheet lies 12.00 mm inside it" in label.text for label in plan.labels)
     assert loops(plan_of(options=corner), Layer.OUTLINE)[0].bounds == (0.0, 0.0, 600.0, 300.0)
+
+
+def test_a_plain_round_hole_lies_on_the_layer_of_its_size_whatever_it_is_for():
+    """A 9.5 mm hole for a shaft and a 9.5 mm opening are drilled alike; half an inch is the largest drill."""
+    hole = HoleGroup(form=HoleForm(diameter=9.5, fastener=9.0), spots=(Spot(x=0.0, y=0.0),), source=SOURCE)
+    large = HoleGroup(form=HoleForm(diameter=12.8, fastener=12.0), spots=(Spot(x=0.0, y=0.0),), source=SOURCE)
+    plan = plan_of(
+        cut("shaft", -100.0, 0.0, None, holes=(hole,)),
+        cut("eyelet", 0.0, 0.0, None, openings=(opening(Circle(diameter=9.5)),)),
+        cut("half", 100.0, 0.0, None, openings=(opening(Circle(diameter=12.7)),)),
+        cut("grommet", 200.0, 0.0, None, holes=(large,)),
+    )
+
+    assert [loop.feature.partition("/")[0] for loop in plan.loops if loop.layer is Layer.DRILL] == [
+        "shaft",
+        "eyelet",
+        "half",
+    ]
+    assert [loop.feature.partition("/")[0] for loop in plan.loops if loop.layer is Layer.CUTOUT] == ["grommet"]
+
+
+def test_small_openings_get_centre_marks_as_small_screw_holes_do():
+    pin = opening(Circle(diameter=3.0))
+    options = DxfOptions(small_holes=SmallHoles.CENTRE_MARKS)
+    plan = plan_of(cut("pin", 0.0, 0.0, None, openings=(pin,)), profile=Profile(smallest_cut=4.0), options=options)
+
+    assert [mark.at for mark in plan.marks] == [Point(0.0, 0.0)]

@@ -7,10 +7,11 @@ from panelcad.model.alloy import density
 from panelcad.model.shape import Rectangle
 from panelcad.outputs.dxf_layers import Layer
 from panelcad.outputs.dxf_nest import Stock
-from panelcad.outputs.dxf_options import Content, DxfOptions
+from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, DxfVersion, LeadIns, Origin
 from panelcad.outputs.dxf_report import cut_report
 from panelcad.outputs.dxf_report_text import report_text, stock_report_text
 from panelcad.outputs.dxf_stock import stock_sheets
+from panelcad.units import LengthUnit
 from tests.builders import cut, opening, project, sheet
 
 WINDOW = opening(Rectangle(width=50.0, height=30.0, corner_radius=3.0))
@@ -53,7 +54,7 @@ def test_sharp_corners_are_counted_against_the_cutter():
     sharp = opening(Rectangle(width=50.0, height=30.0))
     made = project(sheet(state="new", cuts=(cut("window", 0.0, 0.0, None, openings=(sharp,)),)))
 
-    assert report(made).tight_corners == 4
+    assert report(made).tight.by_feature == report(made).sharp.by_feature == {"window/opening": 4}
 
 
 def test_only_what_is_in_the_file_is_counted():
@@ -78,3 +79,67 @@ def test_a_stock_sheet_has_a_report_of_all_its_plates():
     assert "Plates:" in text
     assert "main, side" in text
     assert re.search(r"Pierces: +3\n", text)
+
+
+def test_the_report_says_how_the_file_was_written():
+    made = panel()
+    options = DxfOptions(
+        DxfVersion.R12,
+        LengthUnit.INCH,
+        content=frozenset(Content) - {Content.ENGRAVING},
+        origin=Origin.LOWER_LEFT,
+        lead_ins=LeadIns.POINTS,
+        cutter=3.175,
+    )
+    rows = rows_of(report_text(made, made.option("new"), "main", options))
+
+    assert rows["File"] == "new-draft-main-r12-in-corner-no-engraving-lead-ins-cutter-3.175mm.dxf"
+    assert (rows["DXF version"], rows["Unit of the file"]) == ("R12", "inches")
+    assert "every number is in inches" in rows["Unit note"]
+    assert rows["Face"] == "front face up, as the pilot sees it"
+    assert rows["Origin"].endswith("; the sheet lies at x 0.00 to 600.00 mm, y 0.00 to 300.00 mm")
+    assert rows["Left out"] == "engraving, by choice"
+    assert rows["Finish"] == "none"
+    assert rows["Corner relief"] == "none"
+    assert rows["Lead-in points"] == "in the scrap, for a cutter of 3.175 mm"
+    assert "Part of the option" not in rows
+
+
+def test_radii_and_sharp_corners_name_their_holes():
+    sharp, fine = (opening(Rectangle(width=50.0, height=30.0, corner_radius=r)) for r in (0.0, 0.4))
+    cuts = (cut("gauge", -200.0, 0.0), *(cut(f"w{i}", 100.0 * i, 0.0, None, openings=(sharp,)) for i in range(3)))
+    made = project(sheet(state="new", cuts=(*cuts, cut("fine", -100.0, 0.0, None, openings=(fine,)))))
+    rows = rows_of(report_text(made, made.option("new"), "main"))
+
+    assert rows["Smallest inside radius"] == "0.40 mm, in 2"
+    assert rows["Sharp inside corners"] == "12, in 3 to 5"
+    assert rows["Inside corners"] == "too tight for a cutter of 1 mm: 16, in 2 to 5"
+
+
+def test_what_could_not_be_relieved_is_told_with_its_reason():
+    """A slit 0.8 mm high has no room for two lobes of a 1 mm cutter on its short sides."""
+    slit = opening(Rectangle(width=50.0, height=0.8))
+    made = project(
+        sheet(state="new", cuts=(cut("slit", 0.0, 0.0, None, openings=(slit,)), cut("gauge", -100.0, 0.0))),
+    )
+    options = DxfOptions(corner_relief=CornerRelief.ROUND)
+    figures = report(made, options)
+    rows = rows_of(report_text(made, made.option("new"), "main", options))
+
+    assert rows["Not relieved"] == "4, in 2: an edge beside it is too short"
+    assert sum(corners.count for corners in figures.unrelieved.values()) == figures.tight.count == 4
+    thin = DxfOptions(corner_relief=CornerRelief.ROUND, cutter=0.2)
+    assert rows_of(report_text(made, made.option("new"), "main", thin))["Not relieved"] == "none"
+
+
+def test_one_plate_of_several_is_called_a_part():
+    made = project(sheet(state="new"), sheet(200.0, 100.0, id="side", state="new"))
+
+    rows = rows_of(report_text(made, made.option("new"), "side"))
+    assert rows["Part of the option"] == "plate side only, without main"
+
+
+def rows_of(text: str) -> dict[str, str]:
+    """The report's rows by their keys."""
+    lines = (line.partition(": ") for line in text.splitlines())
+    return {key: value.strip() for key, colon, value in lines if colon}

@@ -1,17 +1,21 @@
 import subprocess
+from pathlib import Path
 
 import ezdxf
+import pdfplumber
 import pytest
 
 from panelcad.editing.revision import open_revision
-from panelcad.errors import ReleaseRefused, UnusableInput
+from panelcad.errors import ReleaseRefused, UnknownName, UnusableInput
 from panelcad.model.plate import Bend
 from panelcad.model.profile import Profile
 from panelcad.model.project import Project
+from panelcad.outputs.dxf_options import DxfOptions, DxfVersion, FaceUp
 from panelcad.outputs.manifest import MANIFEST, faults_of
 from panelcad.outputs.release import draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
 from panelcad.store.project_file import from_bytes, to_bytes
+from panelcad.units import LengthUnit
 from tests.builders import cut, project, sheet
 
 DAY = "2026-05-01"
@@ -139,3 +143,86 @@ def test_several_new_plates_are_nested_besides_where_the_stock_is_known(tmp_path
 
     assert {"new-A-stock-1.dxf", "new-A-stock-1-cutting-report.txt"} < set(names)
     assert {"new-A-main.dxf", "new-A-side.dxf"} < set(names)
+
+
+def twin() -> Project:
+    return project(
+        sheet(id="main", state="new"),
+        sheet(200.0, 100.0, id="side", name="Side plate", state="new"),
+        sheet(100.0, 100.0, id="old", state="kept"),
+    )
+
+
+def test_some_plates_are_issued_as_a_part_of_the_option_on_every_paper(tmp_path):
+    done = release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("side PLATE",)))
+    says = "plate side only, without main"
+
+    assert done.folder.name == "new-A-part-side"
+    assert [file.name for file in done.files] == [
+        "new-A-side.dxf",
+        "new-A-side-cutting-report.txt",
+        "new-A-part-side-drawing.pdf",
+        "new-A-part-side-inspection.pdf",
+        "new-A-side-template.pdf",
+        "new-A-part-side-inspection.csv",
+        "new-A-part-side-changes.txt",
+        MANIFEST,
+    ]
+    for file in done.files:
+        if file.suffix in {".dxf", ".txt", ".sha256"}:
+            assert says in file.read_text(), file.name
+        if file.suffix == ".pdf":
+            assert "side only" in text_of(file), file.name
+    rows = (done.folder / "new-A-part-side-inspection.csv").read_text().splitlines()[1:]
+    assert {row.split(",")[1] for row in rows} == {"side"}
+
+
+def test_a_part_and_the_whole_lie_side_by_side_and_agree(tmp_path):
+    part = release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("side",)))
+    whole = release(part.project, "new", tmp_path, "2027-01-01")
+
+    assert whole.project is part.project
+    assert whole.folder.name == "new-A"
+    same = [file.name for file in part.files if file.suffix == ".dxf"]
+    assert same == ["new-A-side.dxf"]
+    assert (whole.folder / same[0]).read_bytes() == part.files[0].read_bytes()
+    assert "Part of the option" not in (whole.folder / MANIFEST).read_text()
+    assert faults_of(part.folder) == faults_of(whole.folder) == ()
+
+
+def test_an_unknown_plate_is_refused_with_all_there_are(tmp_path):
+    with pytest.raises(UnknownName, match=r"no plate of option 'New' that is cut 'x'; there is 'main', 'side'\.$"):
+        release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("x",)))
+    with pytest.raises(UnusableInput, match=r"it is kept, so nothing is cut in it; expected one of .* main, side"):
+        release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("old",)))
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_another_kind_of_cutting_file_has_another_name_and_folder(tmp_path):
+    plain = release(panel(), "new", tmp_path, DAY)
+    options = DxfOptions(DxfVersion.R12, LengthUnit.INCH, face_up=FaceUp.BACK)
+    other = release(plain.project, "new", tmp_path, DAY, ReleaseOptions(dxf=options))
+
+    assert plain.files[0].name == "new-A-main.dxf"
+    assert other.folder.name == "new-A-r12-in-back"
+    assert other.files[0].name == "new-A-main-r12-in-back.dxf"
+    assert "new-A-main-r12-in-back.dxf" in other.files[1].read_text()
+    assert "- new-A-main-r12-in-back.dxf" in (other.folder / "new-A-r12-in-back-changes.txt").read_text()
+    drawn = text_of(other.folder / "new-A-r12-in-back-drawing.pdf")
+    assert "the cutting file is new-A-main-r12-in-back.dxf; numbers in inches; BACK FACE UP" in drawn
+    assert "DXF R12 states no unit" in drawn
+    assert faults_of(plain.folder) == faults_of(other.folder) == ()
+
+
+def test_a_file_in_which_nothing_is_left_is_refused(tmp_path):
+    nothing = ReleaseOptions(dxf=DxfOptions(content=frozenset()))
+
+    with pytest.raises(UnusableInput, match="plate main: nothing is left to write"):
+        release(panel(), "new", tmp_path, DAY, nothing)
+    assert list(tmp_path.iterdir()) == []
+
+
+def text_of(file: Path) -> str:
+    """All words of a PDF in one line."""
+    with pdfplumber.open(file) as pdf:
+        return " ".join(" ".join((page.extract_text() or "").split()) for page in pdf.pages)

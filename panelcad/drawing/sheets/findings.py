@@ -41,6 +41,8 @@ def _shop_notes(subject: Subject) -> Iterator[Row]:
 
 def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
     project = subject.project
+    if subject.part:
+        yield f"These papers are a part of the option: {subject.part}.", ""
     for plate in (each.plate for each in worked_plates(subject)):
         yield (
             f"{plate.name}: {sheet_text(plate, subject.unit)}; {plate.role.value}, {plate.state.value}. {plate.notes}",
@@ -51,6 +53,7 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
         f"Dimensions in {subject.unit_word}; general tolerance {subject.tolerance} unless the schedule says else.",
         "",
     )
+    yield from ((words, "") for words in subject.notes)
     yield from ((words, "") for words in _sheet_words(subject))
     yield _size_note(project, subject), ""
     for plate in (each.plate for each in worked_plates(subject)):
