@@ -57,6 +57,11 @@ def run_over(
         rest = rest[fitting:]
 
 
+def table_height(columns: Sequence[Column], rows: Sequence[Row]) -> float:
+    """With its header, in mm."""
+    return _header_height(columns) + sum(height_of(columns, row) for row in rows)
+
+
 def height_of(columns: Sequence[Column], row: Row, face: Face = Face.REGULAR) -> float:
     lines = 1 if row.is_heading else max(len(_lines(text, column, face)) for text, column in _pairs(row, columns))
     return lines * PITCH + 2 * _PAD - (PITCH - PLAIN) + 0.8

@@ -7,9 +7,9 @@ from panelcad.drawing.paper import PAPERS, usual_series
 from panelcad.drawing.sheet import Sheet
 from panelcad.model.project import Project
 from panelcad.outputs.pdf import Properties, write_pdf
+from panelcad.outputs.proposal_comparison import comparison_pages
 from panelcad.outputs.proposal_pages import (
     Body,
-    comparison_pages,
     decision_page,
     footer,
     header,
@@ -31,7 +31,7 @@ def proposal_sheets(project: Project, told: tuple[Story, ...]) -> list[Sheet]:
     """The pages on A4 or, in a project in inches, on US letter size, landscape."""
     paper = PAPERS[usual_series(project.unit)][0]
     bodies = [
-        overview(project, told, paper),
+        *overview(project, told, paper),
         *(option_page(project, each, paper) for each in told if not each.is_as_found),
         *comparison_pages(told, paper),
         decision_page(project, told, paper),

@@ -15,10 +15,9 @@ from panelcad.drawing.inks import INKS, LARGE, PLAIN, TITLE, Ink, Inks
 from panelcad.drawing.lettering import fitted, wrapped
 from panelcad.drawing.paper import Paper
 from panelcad.drawing.scaling import scaled
-from panelcad.drawing.table import PITCH, Column, Row, run_over
+from panelcad.drawing.table import PITCH, Column, Row, run_over, table_height
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import line
-from panelcad.model.function import Function
 from panelcad.model.layout import layout
 from panelcad.model.project import AS_FOUND, Option, Project
 from panelcad.outputs.story import Story
@@ -28,6 +27,11 @@ EDGE: Final = 14.0
 GAP: Final = 6.0
 HEAD: Final = 18.0
 FOOT: Final = 10.0
+_TITLE: Final = "A new instrument panel"
+_MOST_OF_A_PAGE: Final = 0.66
+"""Of the first page's height, what the table of options may take from the picture."""
+_HAIR: Final = 0.01
+"""What rounding may take from a height, in mm."""
 _INKS: Final[Inks] = INKS[Ink.COLOUR]
 
 
@@ -55,17 +59,22 @@ def picture(project: Project, option: Option, box: Bounds, lighting: Lighting) -
     return Group(scaled(nodes, factor, origin), clip=box_outline(box))
 
 
-def overview(project: Project, stories: tuple[Story, ...], paper: Paper) -> Body:
-    """What the proposal is about: the panel as found, and the options with their prices."""
+def overview(project: Project, stories: tuple[Story, ...], paper: Paper) -> list[Body]:
+    """What the proposal is about: the panel as found, and the options with their prices, over more pages if need be."""
     x1, y1, x2, y2 = room(paper)
-    split = y1 + 0.42 * (y2 - y1)
-    rows = [Row((s.option.name, s.option.summary, s.price)) for s in stories if s.option.id != AS_FOUND]
     width = x2 - x1
-    columns = (Column("Option", 0.22 * width), Column("What it is", 0.53 * width), Column("Price", 0.25 * width))
-    table = next(run_over(columns, rows, [(x1, y1, x2, split - GAP)], _INKS), ())
+    columns = (Column("Option", 0.18 * width), Column("What it is", 0.6 * width), Column("Price", 0.22 * width))
+    rows = [_offer(told) for told in stories if not told.is_as_found]
+    split = y1 + min(_MOST_OF_A_PAGE * (y2 - y1), table_height(columns, rows) + _HAIR + GAP)
+    boxes = ((x1, y1, x2, top) for top in (split - GAP, *(y2,) * len(rows)))
+    table, *more = run_over(columns, rows, boxes, _INKS) if rows else ((),)
     caption = _INKS.text("The panel as found", (x1, y2), PLAIN, across=Across.TOP, face=Face.BOLD)
     shown = picture(project, project.as_found, (x1, split, x2, y2 - PITCH), DAY)
-    return Body("A new instrument panel", (caption, shown, *table))
+    return [Body(_TITLE, (caption, shown, *table)), *(Body(_TITLE, nodes) for nodes in more)]
+
+
+def _offer(told: Story) -> Row:
+    return Row((told.option.name, told.option.summary, " ".join((f"{told.price}.", *_open(told)))))
 
 
 def option_page(project: Project, told: Story, paper: Paper) -> Body:
@@ -122,32 +131,6 @@ def _figures(told: Story, box: Bounds) -> Iterator[Node]:
 
 def _shown_figures(told: Story) -> list[tuple[str, str]]:
     return [figure for figure in told.figures if figure[0] in {"Empty weight", "Electrical load"}]
-
-
-def comparison_pages(stories: tuple[Story, ...], paper: Paper) -> list[Body]:
-    """The table of all options, over as many pages as it needs."""
-    x1, y1, x2, y2 = room(paper)
-    first = 0.2 * (x2 - x1)
-    each = (x2 - x1 - first) / len(stories)
-    columns = (Column("", first), *(Column(told.option.name, each) for told in stories))
-    boxes = ((x1, y1, x2, y2) for _ in range(20))
-    parts = run_over(columns, list(_compared(stories)), boxes, _INKS)
-    return [Body("The options compared", nodes) for nodes in parts]
-
-
-def _compared(stories: tuple[Story, ...]) -> Iterator[Row]:
-    yield Row(("Price", *(told.price for told in stories)))
-    yield Row(("Adds", *("; ".join(told.adds) or "–" for told in stories)))
-    yield Row(("Takes out", *("; ".join(told.takes_out) or "–" for told in stories)))
-    yield Row(("Errors in the fit", *(str(told.cut_errors) for told in stories)))
-    yield Row(("Errors in the plan", *(str(told.plan_errors) for told in stories)))
-    for i, (title, _) in enumerate(stories[0].figures):
-        yield Row((title, *(told.figures[i][1] for told in stories)))
-    functions = [f for f in Function if any(f in told.functions for told in stories)]
-    if functions:
-        yield Row(("Independent sources of each function",), is_heading=True)
-    for function in functions:
-        yield Row((function.value, *(str(told.functions.get(function, 0)) for told in stories)))
 
 
 def decision_page(project: Project, stories: tuple[Story, ...], paper: Paper) -> Body:

@@ -3,12 +3,13 @@
 import pytest
 from pypdfium2 import PdfDocument
 
+from panelcad.drawing.display import Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.paper import PAPERS, usual_series
 from panelcad.library.samples import sample_file
 from panelcad.model.project import AS_FOUND
 from panelcad.outputs.proposal import export_proposal
-from panelcad.outputs.proposal_pages import option_page, room
+from panelcad.outputs.proposal_pages import option_page, overview, room
 from panelcad.outputs.story import stories
 from panelcad.store.project_file import load
 from tests.drawing.panels import small_panel
@@ -49,6 +50,31 @@ def test_every_option_has_its_page(pages, told):
         assert each.adds[0] in page
         assert "Total" in page
         assert each.price.split(";")[0].removeprefix("at least ") in page
+
+
+def test_the_first_page_offers_every_option(pages, told):
+    for each in told[1:]:
+        assert each.option.name in pages[0][0]
+
+
+def test_more_options_than_the_first_page_holds_run_on(project, told):
+    paper = PAPERS[usual_series(project.unit)][0]
+    many = (told[0], *told[1:] * 3)
+
+    bodies = overview(project, many, paper)
+
+    offered = [n.text for body in bodies for n in walk(body.nodes) if isinstance(n, Text)]
+    assert len(bodies) > 1
+    assert offered.count("Option") == len(bodies)
+    assert sum(text.startswith("USD 47,410.13") for text in offered) == 3
+
+
+def test_every_function_is_counted(pages, told):
+    text = " ".join(text for text, _ in pages if text.startswith("Independent sources"))
+    functions = {function.value for each in told for function in each.functions}
+
+    assert functions
+    assert [name for name in functions if name not in text] == []
 
 
 def test_the_whole_comparison_is_there(pages, told):
