@@ -35,10 +35,12 @@ class FileDesk(QObject):
         self._renewal.timeout.connect(self._renew_note)
         self._renewal.start()
 
-    def new(self, project: Project) -> None:
-        """Begin with this project; it has no file yet."""
-        if self.may_leave():
-            self._lay(project, None, None)
+    def new(self, project: Project) -> bool:
+        """Begin with this project, which has no file yet, unless the person would rather keep what is there."""
+        if not self.may_leave():
+            return False
+        self._lay(project, None, None)
+        return True
 
     def ask_and_open(self) -> None:
         if self.may_leave():

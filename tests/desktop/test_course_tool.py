@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 
 from panelcad.editing.outline import edges, outline_of
 from panelcad.geometry.segment import Arc
-from tests.desktop.test_panel_dialogs import field, fill, in_dialog, press
+from tests.desktop.test_panel_dialogs import box, field, fill, in_dialog, press
 
 ALT, SHIFT = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.ShiftModifier
 SPOTS = ((-250, -120), (250, -120), (250, 130), (-250, 130))
@@ -45,10 +45,10 @@ def typed(qtbot, pane, first: str, second: str = "", *, enter: bool = True) -> N
         qtbot.keyClick(pane.figures[1], Qt.Key.Key_Return)
 
 
-def choose(box, words: str) -> None:
-    index = box.findText(words, Qt.MatchFlag.MatchStartsWith)
-    box.setCurrentIndex(index)
-    box.activated.emit(index)
+def choose(chooser, words: str) -> None:
+    index = chooser.findText(words, Qt.MatchFlag.MatchStartsWith)
+    chooser.setCurrentIndex(index)
+    chooser.activated.emit(index)
 
 
 def test_clicks_and_a_click_on_the_first_point_make_an_outline_in_one_step(drawing, desk) -> None:
@@ -192,6 +192,18 @@ def test_backspace_and_escape_in_empty_figures_take_back_and_abandon(drawing, pa
     assert len(desk.course.stations) == 1
     qtbot.keyClick(pane.figures[0], Qt.Key.Key_Escape)
     assert drawing.window.toolbox.tool_id == "select"
+
+
+def test_a_new_panel_is_begun_point_by_point(hands, qtbot) -> None:
+    def begin(dialog) -> None:
+        choose(box(dialog, "Outline"), "drawn point by point")
+        press(dialog, "Begin")
+
+    in_dialog(begin)
+    hands.action("file.new")
+    assert hands.window.bench.document.path is None
+    assert hands.window.toolbox.tool_id == "course-outline"
+    hands.action("tool.select")
 
 
 def test_a_plate_is_drawn_beside_the_others(hands) -> None:

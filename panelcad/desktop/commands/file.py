@@ -13,9 +13,9 @@ _Keys = QKeySequence.StandardKey
 def _new(parts: Parts) -> None:
     from panelcad.desktop.dialogs.new_project import ask_for_project  # noqa: PLC0415 - a dialog loads when it is opened
 
-    project = ask_for_project(parts.window, parts.bench.settings)
-    if project is not None:
-        parts.desk.new(project)
+    panel = ask_for_project(parts.window, parts.bench.settings)
+    if panel is not None and parts.desk.new(panel.project) and panel.next_action:
+        parts.window.menus.run(panel.next_action)
 
 
 def _open(parts: Parts) -> None:

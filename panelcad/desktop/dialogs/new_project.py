@@ -1,6 +1,7 @@
-"""What a new panel starts with: the unit, names, and the first sheet's size."""
+"""What a new panel starts with: the unit, names, and how its outline comes about."""
 
 from dataclasses import dataclass
+from typing import Final
 
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
@@ -11,12 +12,29 @@ from panelcad.editing.blank import blank_project
 from panelcad.model.project import Project
 from panelcad.units import LengthUnit
 
+OUTLINES: Final = (
+    ("a rectangular sheet", ""),
+    ("by its measures", "panel.measures"),
+    ("drawn point by point", "tool.course-outline"),
+    ("out of a drawing (DXF)", "file.take-in"),
+)
+"""How the outline comes about, and the action that goes on with it."""
+
 
 @dataclass(frozen=True)
 class Start:
     unit: LengthUnit
     title: str
     registration: str
+    next_action: str
+
+
+@dataclass(frozen=True)
+class NewPanel:
+    """A project, and the id of the action that its outline is begun with, or ''."""
+
+    project: Project
+    next_action: str
 
 
 class NewProject(QDialog):
@@ -28,14 +46,20 @@ class NewProject(QDialog):
         self.title.setText("New panel")
         self.registration = TextField("Registration")
         self.unit = QComboBox()
+        self.unit.setAccessibleName("Unit")
         self.unit.addItem("inches", LengthUnit.INCH)
         self.unit.addItem("millimetres", LengthUnit.MM)
         self.unit.setCurrentIndex(self.unit.findData(settings.unit))
         form = Form()
         form.row("&Title", self.title)
         form.row("&Registration", self.registration)
+        self.outline = QComboBox()
+        self.outline.setAccessibleName("Outline")
+        for words, action in OUTLINES:
+            self.outline.addItem(words, action)
         form.row("&Unit", self.unit)
-        form.words("The panel starts as a rectangular sheet, as found and as one option.", "faint")
+        form.row("&Outline", self.outline)
+        form.words("The panel starts as a sheet as found and as one option.", "faint")
         buttons = QDialogButtonBox()
         create = buttons.addButton("&Begin", QDialogButtonBox.ButtonRole.AcceptRole)
         create.setDefault(True)
@@ -48,11 +72,16 @@ class NewProject(QDialog):
 
     def chosen(self) -> Start:
         unit = LengthUnit(self.unit.currentData())
-        return Start(unit, self.title.text().strip() or "New panel", self.registration.text().strip())
+        return Start(
+            unit,
+            self.title.text().strip() or "New panel",
+            self.registration.text().strip(),
+            str(self.outline.currentData()),
+        )
 
 
-def ask_for_project(parent: QWidget, settings: Settings) -> Project | None:
-    """The new project, or None where the person thought better of it."""
+def ask_for_project(parent: QWidget, settings: Settings) -> NewPanel | None:
+    """The new panel, or None where the person thought better of it."""
     dialog = NewProject(parent, settings)
     if dialog.exec() != QDialog.DialogCode.Accepted:
         return None
@@ -61,4 +90,4 @@ def ask_for_project(parent: QWidget, settings: Settings) -> Project | None:
     project = blank_project(start.unit, start.title)
     if start.registration:
         project = project.revised(aircraft=project.aircraft.revised(registration=start.registration))
-    return project
+    return NewPanel(project, start.next_action)
