@@ -1,6 +1,6 @@
 """One plate made two along a line, and two made one."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any, NamedTuple
 
 from panelcad.editing.fixed import refuse_kept
@@ -14,10 +14,10 @@ from panelcad.geometry.crossing import nearest
 from panelcad.geometry.point import Point, middle
 from panelcad.geometry.segment import Line
 from panelcad.geometry.split import joined, split
-from panelcad.model.layout import PlateLayout, layout
+from panelcad.model.layout import Feature, FeatureKind, PlateLayout, layout
 from panelcad.model.markup import Dimension, DrawingNote
 from panelcad.model.plate import Plate
-from panelcad.model.project import Option, Project
+from panelcad.model.project import Item, Option, Project
 
 
 @edit
@@ -97,9 +97,13 @@ class _Side(NamedTuple):
 
 def _with_halves(option: Option, left: Plate, right: Plate, side: _Side) -> Option:
     plates = tuple(half for plate in option.plates for half in ((left, right) if plate.id == left.id else (plate,)))
+    right_cuts = {cut.id for cut in right.cuts}
+
+    def is_right(item: Item) -> bool:
+        return item.cut in right_cuts if item.cut is not None else not side.is_left(item.x, item.y)
+
     items = tuple(
-        item.revised(plate=right.id) if item.plate == left.id and not side.is_left(item.x, item.y) else item
-        for item in option.items
+        item.revised(plate=right.id) if item.plate == left.id and is_right(item) else item for item in option.items
     )
     home = {item.id: item.plate for item in items} | {left.id: left.id, right.id: right.id}
     for half in (left, right):
@@ -123,12 +127,19 @@ def _marks_at_home(
 
 
 def _refuse_met(plate: PlateLayout, seam: Line) -> None:
-    for feature in plate.features:
-        if _meets(feature.contour, seam):
-            raise EditRefused(f"The line runs through {feature.purpose} of '{feature.owner}'.")
+    names = {cut.cut.id: f"'{cut.cut.name}'" for cut in plate.cuts}
+    met = [_name(feature, names) for feature in plate.features if _meets(feature.contour, seam)]
+    if met:
+        raise EditRefused(f"The line runs through {', '.join(dict.fromkeys(met))}; it may not run through a cut.")
     for bend in plate.plate.bends:
         if nearest(Line(Point(bend.x1, bend.y1), Point(bend.x2, bend.y2)), seam).distance == 0.0:
             raise EditRefused("The line crosses a bend.")
+
+
+def _name(feature: Feature, cut_names: Mapping[str, str]) -> str:
+    if feature.kind is FeatureKind.ATTACH:
+        return "an attach screw"
+    return cut_names.get(feature.owner, f"the opening for {feature.purpose}")
 
 
 def _meets(contour: Contour, seam: Line) -> bool:

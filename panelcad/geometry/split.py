@@ -53,6 +53,13 @@ def joined(a: Contour, b: Contour) -> Chain:
     return closed_chain(_without_needless_corners([Vertex(*s.start, trimmed(s, s.start, s.end)) for s in whole]))
 
 
+def through_box(box: tuple[float, float, float, float], start: Point, end: Point) -> tuple[Point, Point]:
+    """Two points of the line through `start` and `end`, far enough apart to pass through all of a box, in mm."""
+    x1, y1, x2, y2 = box
+    reach = distance(start, end) + math.hypot(x2 - x1, y2 - y1) + distance(start, Point(x1, y1))
+    return end.towards(start, reach), start.towards(end, reach)
+
+
 def _chain(contour: Contour) -> Chain:
     return contour.chain if isinstance(contour, Rounded) else contour
 
@@ -61,9 +68,7 @@ def _long_line(chain: Chain, start: Point, end: Point) -> Line:
     """The line drawn out beyond the contour both ways. Raises ValueError where both points are one."""
     if distance(start, end) < _SAME:
         raise ValueError("two different points are needed for the line")
-    x1, y1, x2, y2 = chain.bounds
-    reach = distance(start, end) + math.hypot(x2 - x1, y2 - y1) + distance(start, Point(x1, y1))
-    return Line(end.towards(start, reach), start.towards(end, reach))
+    return Line(*through_box(chain.bounds, start, end))
 
 
 def _hits(chain: Chain, line: Line) -> list[tuple[int, Point]]:

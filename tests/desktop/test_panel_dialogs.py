@@ -103,7 +103,7 @@ def test_screws_are_drilled_along_every_edge(hands, plate) -> None:
 
 def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
     def split(dialog) -> None:
-        fill(dialog, At="-100")
+        fill(dialog, From_x="-100", To_x="-100")
         press(dialog, "Split")
 
     in_dialog(split)
@@ -113,6 +113,37 @@ def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
     hands.action("panel.join")
     assert plate().outline.contour().area == pytest.approx(600 * 300)
     assert len(plate().cuts) == 3
+
+
+def test_a_plate_is_split_along_two_clicked_points(hands, qtbot) -> None:
+    """The line slants between the first gauge and the second."""
+    told, seen = [], []
+    hands.window.bench.told.connect(told.append)
+    hands.action("tool.split")
+    hands.click(-140, -150, held=ALT)
+    hands.hover(20, 120)
+    assert "runs through 'two-cut'" in told[-1]
+
+    def split(dialog) -> None:
+        seen.extend(float(field(dialog, name).text()) for name in ("From x", "To x"))
+        press(dialog, "Split")
+
+    in_dialog(split)
+    hands.click(-80, 150, held=ALT)
+    document = hands.window.bench.document
+    qtbot.waitUntil(lambda: len(document.option.plates) == 2)
+    assert seen == pytest.approx([-140, -80], abs=1.0)
+    assert [len(plate.cuts) for plate in document.option.plates] == [1, 2]
+    assert titles(hands) == ["Split the plate"]
+
+
+def test_escape_leaves_the_splitting_line_and_then_the_tool(hands) -> None:
+    hands.action("tool.split")
+    hands.click(-140, -150, held=ALT)
+    hands.key(Qt.Key.Key_Escape)
+    assert hands.window.toolbox.tool_id == "split"
+    hands.key(Qt.Key.Key_Escape)
+    assert hands.window.toolbox.tool_id == "select"
 
 
 def test_the_sheets_data(hands, plate) -> None:

@@ -51,10 +51,35 @@ def test_dimensions_go_with_their_parts_and_one_across_the_line_is_left_out() ->
 
 
 def test_a_line_through_a_cut_or_past_the_plate_is_refused() -> None:
-    with pytest.raises(EditRefused, match="runs through opening of 'left-hole'"):
+    with pytest.raises(EditRefused, match="runs through 'left-hole'"):
         split_plate(two_gauges(), "new", "main", Point(-90.0, 0.0), Point(-90.0, 1.0))
     with pytest.raises(EditRefused, match=r"^The line must cross the outline exactly twice\.$"):
         split_plate(two_gauges(), "new", "main", Point(900.0, 0.0), Point(900.0, 1.0))
+
+
+def test_any_straight_line_parts_the_plate_and_joins_again() -> None:
+    """A trapezium's area is its height times the mean of its parallel sides (Euclid I.41)."""
+    slanted = Point(-50.0, -150.0), Point(50.0, 150.0)
+    made = split_plate(two_gauges(), "new", "main", *slanted).project
+    left, right = made.option("new").plates
+    assert left.outline.contour().area == pytest.approx(300.0 * (250.0 + 350.0) / 2)
+    assert [[cut.id for cut in plate.cuts] for plate in (left, right)] == [["left-hole"], ["right-hole"]]
+    whole = join_plates(made, "new", "main", "main-2").option("new")
+    assert whole.plates[0].outline.contour().area == pytest.approx(600.0 * 300.0)
+
+
+def test_the_refusal_names_all_that_the_line_runs_through() -> None:
+    with pytest.raises(EditRefused, match="runs through 'left-hole', 'right-hole'; it may not run through a cut"):
+        split_plate(two_gauges(), "new", "main", Point(-300.0, -30.0), Point(300.0, 30.0))
+
+
+def test_an_item_goes_with_its_cut() -> None:
+    """Two units of one opening stand either side of the line; both go where the opening goes."""
+    plate = builders.sheet(cuts=(builders.cut("hole", -100.0, 0.0),))
+    items = (builders.item("upper", -100.0, 20.0, cut="hole"), builders.item("lower", -100.0, -60.0, cut="hole"))
+    line = Point(-300.0, -55.0), Point(300.0, -55.0)
+    option = split_plate(builders.project(plate, items=items), "new", "main", *line).project.option("new")
+    assert {item.plate for item in option.items} == {plate.id for plate in option.plates if plate.cuts}
 
 
 def test_plates_that_differ_are_not_joined() -> None:

@@ -6,7 +6,6 @@ from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
 from panelcad.desktop.dialogs.template_entry import TemplateEntry
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.extents import Axis
 from panelcad.editing.made import Made
 from panelcad.editing.outline import set_outline
 from panelcad.editing.plates import add_plate, revise_plate
@@ -15,6 +14,7 @@ from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
 from panelcad.model.plate import Plate, PlateRole, PlateState
 from panelcad.model.project import Project
+from panelcad.units import rounded
 
 
 def outline_by_measures(bench: Workbench, parent: QWidget) -> None:
@@ -46,19 +46,25 @@ def another_plate(bench: Workbench, parent: QWidget) -> None:
         bench.stage.look_at_plate(bench.document.option.plates[-1].id)
 
 
-def split_sheet(bench: Workbench, parent: QWidget) -> None:
-    """The plate made two along an upright or a level line."""
+def split_sheet(bench: Workbench, parent: QWidget, drawn: tuple[Point, Point] | None = None) -> None:
+    """The plate made two along the straight line through two points."""
     project, option_id, plate_id = start(bench)
     dialog = EditDialog(bench, "Split the plate", "&Split", parent)
-    axis = QComboBox()
-    axis.setAccessibleName("Line")
-    axis.addItem("along an upright line", Axis.ACROSS)
-    axis.addItem("along a level line", Axis.UP)
-    axis.activated.connect(lambda _: dialog.preview())
-    dialog.form.row("&Line", axis)
-    at = length_row(dialog, "&At", 0.0)
-    dialog.form.words("What is on the plate goes to its side of the line; the line may not run through a cut.", "faint")
-    dialog.ask(lambda: split_plate(project, option_id, plate_id, *_line(axis.currentData(), at.mm)))
+    x1, y1, x2, y2 = bench.stage.layout().plate(plate_id).outline.bounds
+    first, second = drawn or (Point((x1 + x2) / 2, y1), Point((x1 + x2) / 2, y2))
+    ways = (("&From x", first.x), ("From &y", first.y), ("&To x", second.x), ("T&o y", second.y))
+    fields = [length_row(dialog, title, rounded(mm)) for title, mm in ways]
+    dialog.form.words(
+        "What is on the plate goes to its side of the line; the line may not run through a cut. "
+        "The part to the left of the way keeps the plate's name and is shown.",
+        "faint",
+    )
+
+    def change() -> Made:
+        from_x, from_y, to_x, to_y = (field.mm for field in fields)
+        return split_plate(project, option_id, plate_id, Point(from_x, from_y), Point(to_x, to_y))
+
+    dialog.ask(change)
 
 
 def join_sheets(bench: Workbench, parent: QWidget) -> None:
@@ -114,8 +120,3 @@ def sheet_data(bench: Workbench, parent: QWidget) -> None:
         return revise_plate(changed, option_id, plate_id, **changes)
 
     dialog.ask(change)
-
-
-def _line(axis: Axis, at: float) -> tuple[Point, Point]:
-    """Two points of the line, so that the left or upper part keeps the plate's name."""
-    return (Point(at, 0.0), Point(at, 1.0)) if axis is Axis.ACROSS else (Point(0.0, at), Point(1.0, at))

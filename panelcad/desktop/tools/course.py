@@ -1,6 +1,6 @@
 """Draw an outline point by point: click or type each point, close it at the first one."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 from typing import Final
@@ -12,13 +12,12 @@ from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.sketch import Drawn, Label, Run, Sketch
 from panelcad.desktop.drawing_desk import Coming, EdgeKind, Use
 from panelcad.desktop.tools.base import Tool
-from panelcad.desktop.tools.moving import Follower, end_of_move
+from panelcad.desktop.tools.moving import caught_place, end_of_move, spot
 from panelcad.desktop.tools.outline_drag import edge_words
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.course import Course, drawn
+from panelcad.editing.course import drawn
 from panelcad.editing.outline import about_its_middle, set_outline
 from panelcad.editing.plates import add_plate
-from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point, bearing, distance
 from panelcad.geometry.segment import Arc, Line, Segment, segment_between
 from panelcad.model.plate import Plate, PlateState
@@ -123,18 +122,13 @@ class CourseTool(Tool):
         at = self.bench.stage.to_plate(pointer.at)
         course = self._desk.course
         if course is None:
-            return self._settled(at, at, pointer, ())
+            return caught_place(self.bench, pointer, None)
         is_near = distance(at, course.first) <= _REACH_PX * pointer.mm_per_pixel
         if is_near and len(course.stations) > 1 and self._desk.arc_end is None:
             end_of_move(self.bench)
             return course.first
-        return self._settled(course.last.at, at, pointer, tuple(_spots(course)))
-
-    def _settled(self, start: Point, at: Point, pointer: Pointer, spots: tuple[Standing, ...]) -> Point:
-        moving = Standing("point", start, (*start, *start))
-        follower = Follower(self.bench, self.bench.stage.layout(), (), moving, spots)
-        settled = follower.settle(at.x - start.x, at.y - start.y, pointer.held, pointer.mm_per_pixel)
-        return start.moved(settled.dx, settled.dy)
+        spots = tuple(spot(f"point {number}", station.at) for number, station in enumerate(course.stations, 1))
+        return caught_place(self.bench, pointer, course.last.at, spots)
 
     def key(self, event: QKeyEvent) -> bool:
         act = {
@@ -218,11 +212,6 @@ class CourseTool(Tool):
         for signal in (self._desk.changed, self.bench.theme_changed, self.bench.view.zoomed, self.bench.stage.shown):
             signal.disconnect(self._show)
         self._desk.end()
-
-
-def _spots(course: Course) -> Iterator[Standing]:
-    for number, station in enumerate(course.stations, 1):
-        yield Standing(f"point {number}", station.at, (*station.at, *station.at))
 
 
 def _closes(coming: Coming | None) -> bool:

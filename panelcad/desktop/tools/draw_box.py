@@ -9,11 +9,10 @@ from typing import Final
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeyEvent
 
-from panelcad.desktop.canvas.gesture import Held, Pointer
+from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.base import DRAG_PX, Tool
-from panelcad.desktop.tools.moving import Follower, end_of_move
+from panelcad.desktop.tools.moving import caught_place, end_of_move
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point, distance, middle
 from panelcad.model.shape import Rectangle
 from panelcad.units import format_length, format_number
@@ -78,11 +77,7 @@ class BoxTool(Tool):
 
     def _caught(self, pointer: Pointer) -> Point:
         """The place under the pointer, drawn to what is near."""
-        at = self.bench.stage.to_plate(pointer.at)
-        spot = Standing("corner", at, (*at, *at))
-        follower = Follower(self.bench, self.bench.stage.layout(), (), spot)
-        settled = follower.settle(0.0, 0.0, Held(free=pointer.held.free), pointer.mm_per_pixel)
-        return at.moved(settled.dx, settled.dy)
+        return caught_place(self.bench, pointer, None)
 
     def _tell_size(self) -> None:
         width, height = self._size()

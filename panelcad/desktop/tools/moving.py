@@ -4,7 +4,7 @@ from collections.abc import Collection
 from dataclasses import replace
 from typing import Final
 
-from panelcad.desktop.canvas.gesture import Held
+from panelcad.desktop.canvas.gesture import Held, Pointer
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.guides import guides
 from panelcad.desktop.stage import Stage
@@ -73,6 +73,23 @@ def _kept_straight(settled: Snap, dx: float, dy: float) -> Snap:
 
 def _grid(bench: Workbench) -> float:
     return bench.settings.step("grid", bench.unit) if bench.settings.shows_grid else 0.0
+
+
+def caught_place(bench: Workbench, pointer: Pointer, start: Point | None, spots: tuple[Standing, ...] = ()) -> Point:
+    """The place under the pointer, in mm of the plate, drawn to what is near; Shift keeps it level with `start` or
+    upright over it. `spots` are places that catch it beside what is there.
+    """
+    at = bench.stage.to_plate(pointer.at)
+    begin = start or at
+    held = pointer.held if start is not None else Held(free=pointer.held.free)
+    follower = Follower(bench, bench.stage.layout(), (), Standing("place", begin, (*begin, *begin)), spots)
+    settled = follower.settle(at.x - begin.x, at.y - begin.y, held, pointer.mm_per_pixel)
+    return begin.moved(settled.dx, settled.dy)
+
+
+def spot(name: str, at: Point) -> Standing:
+    """A mere place that others are caught by."""
+    return Standing(name, at, (*at, *at))
 
 
 def end_of_move(bench: Workbench) -> None:

@@ -14,6 +14,7 @@ from panelcad.desktop.tools.outline import OutlineTool
 from panelcad.desktop.tools.pan import PanTool
 from panelcad.desktop.tools.section import SectionTool
 from panelcad.desktop.tools.select import SelectTool
+from panelcad.desktop.tools.split import SplitTool
 from panelcad.desktop.tools.words import WORDINGS
 from panelcad.desktop.workbench import Workbench
 
@@ -45,6 +46,16 @@ TOOLS: Final = (
     *(
         ToolKind(f"course-{one.id}", one.title, "", one.shortcut, one.hint, one.tool, menu="Pane&l", on_bar=False)
         for one in COURSES
+    ),
+    ToolKind(
+        "split",
+        "Split along a li&ne",
+        "",
+        "Shift+S",
+        "Two plates of one along any straight line",
+        SplitTool,
+        menu="Pane&l",
+        on_bar=False,
     ),
     ToolKind("pan", "&Pan", "pan", "H", "Move the view", PanTool),
     ToolKind("section", "Se&ction", "section", "S", "Drag the line of the section", SectionTool),
