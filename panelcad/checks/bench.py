@@ -7,7 +7,6 @@ records keep their findings, and only what is new is judged, alone and against i
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from operator import attrgetter
-from typing import Any
 
 from panelcad.checks.judging import judged, worst
 from panelcad.checks.parts import Layer, Part, Piece
@@ -18,7 +17,8 @@ from panelcad.checks.setting import Setting
 from panelcad.checks.sources import Source, sources
 from panelcad.model.layout import PlateLayout
 
-Key = tuple[Any, ...]
+Key = int
+"""The identity of a part's source, which is held as long as it is known."""
 Layers = dict[Layer, Rows]
 
 
@@ -70,11 +70,11 @@ class Bench:
     def lay(self, plate: PlateLayout) -> None:
         """Put the plate's present parts on the bench and judge those that are new."""
         before = self._known
-        self._known = {}
-        for source in sources(plate, self.setting):
-            key = source.key
-            self._known[key] = before.get(key) or (source, source.make())
-        self._forget([part for key, (_, part) in before.items() if key not in self._known])
+        self._known = {
+            id(source): before.get(id(source)) or (source, source.make(self.setting))
+            for source in sources(plate, self.setting)
+        }
+        self._forget([before[key][1] for key in before.keys() - self._known.keys()])
         fresh = [part for key, (_, part) in self._known.items() if key not in before]
         if fresh:
             self.take(fresh)

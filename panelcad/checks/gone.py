@@ -13,8 +13,10 @@ from panelcad.model.plate import CutState
 def gone_features(plate: PlateLayout) -> dict[str, frozenset[str]]:
     """The ids of old cuts' contours that a new opening swallows, by the id of the old cut."""
     old = [f for cut in plate.cuts if cut.cut.state is CutState.EXISTING for f in cut.features]
+    if not old:
+        return {}
     new = [f for cut in plate.cuts if cut.cut.state is not CutState.EXISTING for f in cut.openings]
-    if not old or not new:
+    if not new:
         return {}
     gone: dict[str, set[str]] = {}
     for small, large in _inside_boxes(old, new):

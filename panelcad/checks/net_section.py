@@ -20,7 +20,7 @@ from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc, Segment
 from panelcad.model.finding import Finding, Measure, Severity
-from panelcad.model.kept import kept_with
+from panelcad.model.kept import kept_row, kept_with
 from panelcad.model.layout import Feature, Layout, PlacedCut, PlateLayout
 from panelcad.model.plate import PlateState
 
@@ -73,7 +73,7 @@ def weakest_line(plate: PlateLayout, across: Across, below: float = math.inf) ->
 
     None where no share is less, or on a plate without cuts.
     """
-    cuts = [_numbers(cut)[across] for cut in plate.cuts]
+    cuts = [numbers[across] for numbers in kept_row(("section numbers", plate.plate.id), plate.cuts, (), _numbers)]
     if not cuts:
         return None
     at = np.unique(np.concatenate([cut.places for cut in cuts]))

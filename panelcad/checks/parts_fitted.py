@@ -20,7 +20,7 @@ from panelcad.model.travel import Turn
 Around = Obstacle | MovingPart | KeepOut | DepthLimit
 
 
-def item_part(placed: PlacedItem, *, is_existing: bool) -> Part:
+def item_part(placed: PlacedItem, is_existing: bool, _: Setting) -> Part:  # noqa: FBT001 - bound in `sources`
     def pieces(part: Part) -> Pieces:
         yield from _bezel(part, placed)
         yield from _bodies(part, placed)

@@ -26,7 +26,7 @@ class Attach:
     features: tuple[Feature, ...]
 
 
-def cut_part(placed: PlacedCut) -> Part:
+def cut_part(placed: PlacedCut, _: Setting) -> Part:
     def pieces(part: Part) -> Pieces:
         return _contours(part, placed.features)
 

@@ -41,7 +41,7 @@ def flight_instruments(laid: Layout) -> FlightInstruments:
 
 
 def _flight_instruments(laid: Layout) -> FlightInstruments:
-    able = [seen for seen in seen_items(laid) if seen.item.shows & set(FLIGHT)]
+    able = [seen for seen in seen_items(laid) if not seen.item.shows.isdisjoint(FLIGHT)]
     eye = laid.project.surroundings.eye
     centre_line = eye.centre_line if eye else 0.0
     whole = [seen for seen in able if seen.item.shows >= set(FLIGHT)]

@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import PlateFrame, Spot, angle_between, azimuth, elevation
-from panelcad.model.kept import kept_with
+from panelcad.model.kept import kept_row, kept_with
 from panelcad.model.layout import Layout, PlacedItem, PlateLayout
 from panelcad.model.plate import Plate
 from panelcad.model.surroundings import Eye
@@ -58,8 +59,7 @@ def sight_of(plate: Plate, eye: Eye, line_of_sight_down: float) -> Sight:
     return Sight(eye_spot(eye), plate_frame(plate), line_of_sight_down)
 
 
-@dataclass(frozen=True)
-class Seen:
+class Seen(NamedTuple):
     """A fitted item with its plate and its middle in aircraft axes."""
 
     item: PlacedItem
@@ -78,5 +78,10 @@ def seen_items(laid: Layout) -> tuple[Seen, ...]:
 
 def _seen_on_all(laid: Layout) -> Iterator[Seen]:
     for plate in laid.plates:
-        frame = plate_frame(plate.plate)
-        yield from (Seen(item, plate, frame.on_face(item.centre)) for item in plate.items)
+        yield from (Seen(item, plate, middle) for item, middle in zip(plate.items, _middles(plate), strict=True))
+
+
+def _middles(plate: PlateLayout) -> tuple[Spot, ...]:
+    frame = plate_frame(plate.plate)
+    key = ("middles in the aircraft", plate.plate.id)
+    return kept_row(key, plate.items, (plate.plate.frame,), lambda item: frame.on_face(item.centre))

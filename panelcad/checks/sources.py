@@ -1,9 +1,12 @@
-"""The records that a plate's parts are made from. The same records give the same part."""
+"""The records that a plate's parts are made from. The same records give the same source, and a source gives one part.
+
+Sources are kept between edits, so that what an edit left alone is recognised without a look at it.
+"""
 
 from collections.abc import Callable, Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import partial
-from typing import Any, Final, NamedTuple
+from typing import Any, Final
 
 from panelcad.checks.gone import gone_features
 from panelcad.checks.parts import Fitting, Part
@@ -18,74 +21,80 @@ from panelcad.checks.parts_metal import (
     sheet_part,
 )
 from panelcad.checks.setting import Setting
-from panelcad.model.kept import kept_with
-from panelcad.model.layout import Feature, PlacedCut, PlacedItem, PlateLayout
+from panelcad.model.kept import kept, kept_row, kept_while
+from panelcad.model.layout import PlacedCut, PlacedItem, PlateLayout
 from panelcad.model.plate import CutState
 
+Gone = dict[str, frozenset[str]]
+"""The ids of contours that are gone, by the id of their cut."""
 _NONE: Final[frozenset[str]] = frozenset()
 
 
-class Source(NamedTuple):
-    """The frozen records of one part, held so that their identity stays theirs, and how to make the part."""
+@dataclass(frozen=True, eq=False)
+class Source:
+    """How to make one part, in whatever setting it stands. Two sources are never equal: each stands for its records."""
 
-    records: tuple[Any, ...]
-    make: Callable[[], Part]
-    role: int = 0
-    without: frozenset[str] = _NONE
-    """Ids of the part's contours that are gone."""
-
-    @property
-    def key(self) -> tuple[Any, ...]:
-        return (self.role, self.without, *map(id, self.records))
+    make: Callable[[Setting], Part]
 
 
 def sources(plate: PlateLayout, setting: Setting) -> Iterator[Source]:
     """A source for each part of the plate and for what stands around it."""
-    yield Source((setting.plate.outline,), partial(sheet_part, setting))
+    yield _kept("sheet", (setting.plate.outline,), sheet_part)
     for number, bend in enumerate(setting.plate.bends, 1):
-        yield Source((bend,), partial(bend_part, bend, number, setting))
-    yield from _fixed(plate, setting)
+        yield _kept("bend", (bend, number), partial(bend_part, bend, number))
+    yield from _fixed(plate)
     gone = gone_features(plate)
-    for cut in plate.cuts:
-        lost = gone.get(cut.cut.id, _NONE) if gone else _NONE
-        yield _source_without(cut, lost) if lost else kept_with(cut, "source of", partial(_source_of, cut))
+    yield from _cuts(plate, gone)
     yield from _items(plate)
-    for fitting in fittings(plate):
-        lost = gone.get(fitting.cut.cut.id, _NONE)
-        left = Fitting(remaining(fitting.cut, lost), fitting.items)
-        yield Source((fitting.cut, *fitting.items), partial(fitting_part, left, setting), role=1, without=lost)
+    yield from _fittings(plate, gone)
     for thing in setting.surroundings.things:
         if thing.plate == setting.plate.id:
-            yield Source((thing,), partial(surrounding_part, thing, setting))
+            yield _kept("around", (thing,), partial(surrounding_part, thing))
 
 
-def _fixed(plate: PlateLayout, setting: Setting) -> Iterator[Source]:
-    by_screw: dict[str, list[Feature]] = {}
-    for feature in plate.attach:
-        by_screw.setdefault(feature.owner, []).append(feature)
+def _kept(role: str, records: tuple[Any, ...], make: Callable[[Setting], Part]) -> Source:
+    return kept(f"source of {role}", records, partial(Source, make))
+
+
+def _fixed(plate: PlateLayout) -> Iterator[Source]:
     for screw in plate.plate.attach_screws:
-        attach = Attach(screw, tuple(by_screw[screw.id]))
-        yield Source((screw,), partial(attach_part, attach, setting))
-    for opening, feature in zip(plate.plate.inner_openings, plate.inner, strict=True):
-        yield Source((opening,), partial(inner_part, feature, setting))
+        attach = Attach(screw, tuple(feature for feature in plate.attach if feature.owner == screw.id))
+        yield _kept("screw", (screw,), partial(attach_part, attach))
+    for feature in plate.inner:
+        yield _kept("inner opening", (feature,), partial(inner_part, feature))
 
 
-def _items(plate: PlateLayout) -> Iterator[Source]:
+def _cuts(plate: PlateLayout, gone: Gone) -> tuple[Source, ...]:
+    def source(cut: PlacedCut) -> Source:
+        lost = gone.get(cut.cut.id, _NONE)
+        return _kept("cut", (cut, *sorted(lost)), partial(cut_part, remaining(cut, lost)))
+
+    return kept_row(("sources of cuts", plate.plate.id, frozenset(gone.items())), plate.cuts, (), source)
+
+
+def _items(plate: PlateLayout) -> tuple[Source, ...]:
     """Each item, with the cut it uses: an item in an old cut cannot be moved."""
-    old = {placed.cut.id for placed in plate.cuts if placed.cut.state is CutState.EXISTING}
-    for item in plate.items:
-        if item.item.cut in old:
-            yield Source((item,), partial(item_part, item, is_existing=True), role=3)
+    old = frozenset(placed.cut.id for placed in plate.cuts if placed.cut.state is CutState.EXISTING)
+
+    def source(item: PlacedItem) -> Source:
+        is_existing = item.item.cut in old
+        return _kept(f"item {is_existing}", (item,), partial(item_part, item, is_existing))
+
+    return kept_row(("sources of items", plate.plate.id, old), plate.items, (), source)
+
+
+def _fittings(plate: PlateLayout, gone: Gone) -> Iterator[Source]:
+    for cut, items in _uses(plate):
+        if cut.cut.id in gone:
+            lost = gone[cut.cut.id]
+            left = Fitting(remaining(cut, lost), items)
+            yield _kept("fitting", (cut, *items, *sorted(lost)), partial(fitting_part, left))
         else:
-            yield kept_with(item, "source of", partial(_item_source, item))
+            yield kept_while(cut, "source of fitting", items, partial(_fitting, cut, items))
 
 
-def _source_of(cut: PlacedCut) -> Source:
-    return Source((cut,), partial(cut_part, cut))
-
-
-def _source_without(cut: PlacedCut, lost: frozenset[str]) -> Source:
-    return Source((cut,), partial(cut_part, remaining(cut, lost)), without=lost)
+def _fitting(cut: PlacedCut, items: tuple[PlacedItem, ...]) -> Source:
+    return Source(partial(fitting_part, Fitting(cut, items)))
 
 
 def remaining(cut: PlacedCut, gone: frozenset[str]) -> PlacedCut:
@@ -93,18 +102,14 @@ def remaining(cut: PlacedCut, gone: frozenset[str]) -> PlacedCut:
     return replace(cut, features=tuple(f for f in cut.features if f.id not in gone)) if gone else cut
 
 
-def _item_source(item: PlacedItem) -> Source:
-    return Source((item,), partial(item_part, item, is_existing=False), role=2)
-
-
 def fittings(plate: PlateLayout) -> Iterator[Fitting]:
     """Each cut with the items that use it."""
+    return (Fitting(cut, items) for cut, items in _uses(plate))
+
+
+def _uses(plate: PlateLayout) -> Iterator[tuple[PlacedCut, tuple[PlacedItem, ...]]]:
     users: dict[str | None, list[PlacedItem]] = {}
     for item in plate.items:
         users.setdefault(item.item.cut, []).append(item)
     for cut in plate.cuts:
-        yield _fitting(cut, users)
-
-
-def _fitting(cut: PlacedCut, users: dict[str | None, list[PlacedItem]]) -> Fitting:
-    return Fitting(cut, tuple(users.get(cut.cut.id, ())))
+        yield cut, tuple(users.get(cut.cut.id, ()))

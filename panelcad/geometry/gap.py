@@ -79,16 +79,21 @@ def rounded_distances(a: list[Rounded], b: list[Rounded]) -> "np.ndarray[tuple[i
 
 
 def _rounded_gap(a: Rounded, b: Rounded) -> Gap:
-    core_a, core_b = core_geometry(a), core_geometry(b)
-    apart = float(core_a.distance(core_b))
+    apart, on_a, on_b = _cores_nearest(a, b)
     reach = a.radius + b.radius
     if apart > 0.0:
-        ends = shapely.shortest_line(core_a, core_b).coords
-        on_a, on_b = Point(*ends[0]), Point(*ends[1])
         return Gap(apart - reach, on_a.towards(on_b, a.radius), on_b.towards(on_a, b.radius))
-    shared = shapely.intersection(core_a, core_b)
-    at = Point(*(shapely.shortest_line(core_a, core_b) if shared.is_empty else shared.centroid).coords[0])
+    shared = shapely.intersection(core_geometry(a), core_geometry(b))
+    at = on_a if shared.is_empty else Point(*shared.centroid.coords[0])
     return Gap(-(_core_penetration(a.core, b.core) + reach), at, at)
+
+
+def _cores_nearest(a: Rounded, b: Rounded) -> Nearest:
+    if a.is_circle and b.is_circle:
+        return Nearest(distance(a.core[0], b.core[0]), a.core[0], b.core[0])
+    core_a, core_b = core_geometry(a), core_geometry(b)
+    (x1, y1), (x2, y2) = shapely.shortest_line(core_a, core_b).coords
+    return Nearest(float(core_a.distance(core_b)), Point(x1, y1), Point(x2, y2))
 
 
 def _core_penetration(a: tuple[Point, ...], b: tuple[Point, ...]) -> float:

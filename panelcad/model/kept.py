@@ -82,3 +82,13 @@ def kept_with(thing: Any, purpose: str, make: Callable[[], Made]) -> Made:
         store[purpose] = make()
     made: Made = store[purpose]
     return made
+
+
+def kept_while(thing: Any, purpose: str, sources: tuple[Any, ...], make: Callable[[], Made]) -> Made:
+    """As `kept_with`, and made again where it was made from other sources; sources count by identity."""
+    store: dict[str, Any] = thing.__dict__
+    found = store.get(purpose)
+    if found is None or not _same(found[0], sources):
+        found = store[purpose] = (sources, make())
+    made: Made = found[1]
+    return made

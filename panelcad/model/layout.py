@@ -74,7 +74,7 @@ class PlacedCut:
     def own_web(self) -> float:
         return self.cutout.own_web if self.cutout else 0.0
 
-    @property
+    @cached_property
     def openings(self) -> tuple[Feature, ...]:
         return tuple(f for f in self.features if f.kind is FeatureKind.OPENING)
 
@@ -93,7 +93,7 @@ class PlacedItem:
     mounting: Mounting
     unit: EquipmentUnit | None = None
 
-    @property
+    @cached_property
     def shows(self) -> frozenset[Function]:
         """What the pilot gets from it: what its unit provides, or what its face shows where no unit is known."""
         return frozenset(self.unit.provides if self.unit else self.cutout.shows)

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from panelcad.model.kept import kept_row
+from panelcad.model.kept import kept_row, kept_while
 
 ROWS = st.lists(st.lists(st.integers(0, 9), max_size=6), max_size=8)
 
@@ -46,3 +46,10 @@ def test_other_sources_make_everything_anew() -> None:
     assert make.asked == [1, 2]
     kept_row(("sources",), (1, 2), (object(),), make)
     assert make.asked == [1, 2, 1, 2]
+
+
+def test_what_is_kept_with_a_thing_is_made_again_from_other_sources() -> None:
+    thing, sources = Maker(), (object(), object())
+    first = kept_while(thing, "a text", sources, lambda: "first")
+    assert kept_while(thing, "a text", tuple(sources), lambda: "second") == first
+    assert kept_while(thing, "a text", sources[:1], lambda: "third") == "third"
