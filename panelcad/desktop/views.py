@@ -72,16 +72,22 @@ def _appearance(light: str, title: str, shortcut: str, hint: str) -> ViewKind:
     return ViewKind(f"look-{light}", title, shortcut, hint, _as_it_will_look(light), keeps_pixmaps=True)
 
 
-def _pilot(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:  # noqa: ARG001 - it shows every plate
-    from panelcad.drawing.views.pilot import pilot_view  # noqa: PLC0415
+def _pilot(view_id: str, title: str, shortcut: str, hint: str, whose: int = 0) -> ViewKind:
+    """The panel, every plate of it, as one of `eye_heights` sees it."""
 
-    return pilot_view(layout, theme.view)
+    def draw(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:  # noqa: ARG001 - it shows every plate
+        from panelcad.checks.pilot_hidden import eye_heights  # noqa: PLC0415
+        from panelcad.drawing.views.pilot import pilot_view  # noqa: PLC0415
 
+        return pilot_view(layout, theme.view, eye_heights(layout.project.profile)[whose])
 
-def _seen_by_pilot(layout: Layout, plate_id: str, at: Point) -> Point:
-    from panelcad.drawing.views.pilot import seen_at  # noqa: PLC0415
+    def place(layout: Layout, plate_id: str, at: Point) -> Point:
+        from panelcad.checks.pilot_hidden import eye_heights  # noqa: PLC0415
+        from panelcad.drawing.views.pilot import seen_at  # noqa: PLC0415
 
-    return seen_at(layout, plate_id, at)
+        return seen_at(layout, plate_id, at, eye_heights(layout.project.profile)[whose])
+
+    return ViewKind(view_id, title, shortcut, hint, draw, place=place, moves_things=False)
 
 
 VIEWS: Final = (
@@ -94,15 +100,14 @@ VIEWS: Final = (
         _behind,
         _MIRRORED,
     ),
-    ViewKind(
+    _pilot(
         "pilot",
         "Pilot's eye",
         "F9",
         "In true perspective from the pilot's eye, with fields of view, hidden parts and reach",
-        _pilot,
-        place=_seen_by_pilot,
-        moves_things=False,
     ),
+    _pilot("pilot-shorter", "Pilot's eye, shorter", "Shift+F9", "The same from a shorter pilot's eye", 1),
+    _pilot("pilot-taller", "Pilot's eye, taller", "Ctrl+F9", "The same from a taller pilot's eye", 2),
     _appearance("day", "Appearance, day", "F8", "As the owner will see it, with instruments that show one flight"),
     _appearance("dusk", "Appearance, dusk", "Shift+F8", "The same at dusk, legends and screens lit"),
     _appearance("night", "Appearance, night", "Ctrl+F8", "The same at night under white flood lights"),

@@ -63,3 +63,17 @@ def test_a_first_eye_is_set_by_dragging(window, hands) -> None:
     window.menus.actions["tool.eye"].trigger()
     hands.drag((0.0, 0.0), (30.0, 0.0))
     assert eye_of(window) is not None
+
+
+def test_the_panel_is_seen_from_a_shorter_and_a_taller_pilots_eye_too(seen) -> None:
+    low, middle, high = (eye_mark(seen, view) for view in ("pilot-shorter", "pilot", "pilot-taller"))
+    sweep = seen.bench.document.project.profile.eye_sweep
+    assert (abs(middle - low), abs(high - middle), abs(high - low)) == pytest.approx((sweep, sweep, 2 * sweep), abs=1)
+
+
+def eye_mark(seen, view: str) -> float:
+    """How high on the picture the middle of the eye's mark and centre line is."""
+    seen.menus.actions[f"view.{view}"].trigger()
+    assert seen.bench.stage.view.id == view
+    _, bottom, _, top = seen.bench.stage.scene.box({"eye"})
+    return (bottom + top) / 2

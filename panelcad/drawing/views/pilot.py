@@ -11,10 +11,11 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_field import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
-from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, obstruction_shadow, obstructions
+from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, hidden_parts, obstruction_shadow, obstructions
 from panelcad.checks.pilot_reach import shoulder
-from panelcad.checks.pilot_sight import eye_spot, plate_frame
-from panelcad.drawing.display import Across, Along, Group, Measured, Path, Text
+from panelcad.checks.pilot_sight import eye_spot, plate_frame, seen_items
+from panelcad.checks.wording import quantity
+from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Measured, Path, Text
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.perspective import Perspective, projected
 from panelcad.drawing.style import SCREEN_LIGHT, Line, ViewStyle
@@ -25,6 +26,7 @@ from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
 from panelcad.geometry.space import Spot
 from panelcad.geometry.track import Track, line
+from panelcad.model.finding import Measure
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.profile import Profile
 from panelcad.model.surroundings import Eye
@@ -35,6 +37,8 @@ _LETTER_PX: Final = 9.0
 _ARC_STEPS: Final = 96
 _CLEAR: Final = 4.0
 """Between a line and the words above it, in mm."""
+_TOLD: Final = 0.005
+"""The least share of a face that is hidden and said to be."""
 
 
 @dataclass(frozen=True)
@@ -71,7 +75,7 @@ def pilot_view(layout: Layout, style: ViewStyle, height: EyeHeight = PILOT) -> t
         return (_note(layout, style),)
     scene = Scene(layout, eye, height, style)
     plates = [group for plate in layout.plates for group in _plate(scene, plate)]
-    return (*plates, *_solids(scene), *_reach(scene), *_zones(scene), _eye_mark(scene))
+    return (*plates, *_solids(scene), *_reach(scene), *_zones(scene), _eye_mark(scene), *_shares(scene))
 
 
 def eye_place(layout: Layout) -> Point | None:
@@ -80,12 +84,12 @@ def eye_place(layout: Layout) -> Point | None:
     return None if eye is None else Point(eye.x, eye.y)
 
 
-def seen_at(layout: Layout, plate_id: str, at: Point) -> Point:
-    """Where the pilot sees a place of a plate, on the picture of `pilot_view`."""
+def seen_at(layout: Layout, plate_id: str, at: Point, height: EyeHeight = PILOT) -> Point:
+    """Where an eye at this height sees a place of a plate, on the picture of `pilot_view`."""
     eye = layout.project.surroundings.eye
     if eye is None:
         return at
-    return Scene(layout, eye, PILOT, SCREEN_LIGHT).of(layout.plate(plate_id)).point(at)
+    return Scene(layout, eye, height, SCREEN_LIGHT).of(layout.plate(plate_id)).point(at)
 
 
 def _plate(scene: Scene, plate: PlateLayout) -> Iterator[Group]:
@@ -105,6 +109,30 @@ def _hidden(scene: Scene, plate: PlateLayout, seen: Perspective) -> Group:
         for piece in _pieces(part)
     )
     return Group(paths, layer=Layer.HIDDEN, title="Hidden from the eye")
+
+
+def _shares(scene: Scene) -> Iterator[Group]:
+    """How much of each face the eye cannot see, in words on the face."""
+    for face in seen_items(scene.layout):
+        told = [part.share for part in hidden_parts(face, scene.layout) if part.whose == scene.height.whose]
+        if face.item.shows and max(told, default=0.0) >= _TOLD:
+            text = Text(
+                f"{quantity(told[0], Measure.RATIO, scene.layout.project.unit)} hidden",
+                scene.of(face.plate).point(_lower_half(face.item.face.bounds)),
+                _LETTER_PX,
+                scene.style.palette.ink,
+                Along.CENTRE,
+                Across.MIDDLE,
+                face=Face.BOLD,
+                measured=Measured.PIXELS,
+            )
+            yield Group((text,), layer=Layer.HIDDEN, title=f"Hidden share of {face.item.item.name}")
+
+
+def _lower_half(bounds: Bounds) -> Point:
+    """The middle of a box's lower half, clear of the marks of findings."""
+    left, bottom, right, top = bounds
+    return Point((left + right) / 2, bottom + (top - bottom) / 4)
 
 
 def _pieces(part: BaseGeometry) -> list[shapely.Polygon]:
@@ -129,15 +157,17 @@ def _solids(scene: Scene) -> Iterator[Group]:
 
 
 def _zones(scene: Scene) -> Iterator[Group]:
-    for zone, title in ((IMPORTANT_ZONE, "important"), (PRIMARY_ZONE, "primary")):
-        yield _zone(scene, zone, f"{title} field of view")
+    yield _zone(scene, IMPORTANT_ZONE, "important field of view", Along.LEFT)
+    yield _zone(scene, PRIMARY_ZONE, "primary field of view", Along.RIGHT)
 
 
-def _zone(scene: Scene, zone: Zone, title: str) -> Group:
+def _zone(scene: Scene, zone: Zone, title: str, along: Along) -> Group:
+    """A zone with its name at its upper left corner, on the inside or the outside."""
     colours = scene.style.palette
     contour = zone_contour(scene, zone)
     left, _, _, top = contour.bounds
-    label = Text(title, Point(left, top + _CLEAR), _LETTER_PX, colours.limit_edge, measured=Measured.PIXELS)
+    at = Point(left, top + _CLEAR) if along is Along.LEFT else Point(left - _CLEAR, top)
+    label = Text(title, at, _LETTER_PX, colours.limit_edge, along, measured=Measured.PIXELS)
     path = Path((contour,), pen=scene.style.wide_pen(colours.limit_edge, Line.CHAIN))
     return Group((path, label), layer=Layer.VIEW, title=title)
 
@@ -174,8 +204,8 @@ def _reach_group(scene: Scene, plate: PlateLayout, contour: Chain, title: str) -
     path = Path((contour,), pen=scene.style.wide_pen(colours.body_edge, Line.DASHED))
     inside = [vertex.point for vertex in contour.vertices if contains(edge, vertex.point)]
     labels = tuple(
-        Text(f" {title}", at, _LETTER_PX, colours.body_edge, measured=Measured.PIXELS)
-        for at in sorted(inside, key=lambda point: -point.y)[:1]
+        Text(title, at.moved(0.0, -_CLEAR), _LETTER_PX, colours.body_edge, across=Across.TOP, measured=Measured.PIXELS)
+        for at in sorted(inside, key=lambda point: point.y)[:1]
     )
     return Group((Group((path,), clip=edge), *labels), layer=Layer.REACH, title=f"{title}, {plate.plate.name}")
 

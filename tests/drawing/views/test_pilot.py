@@ -5,12 +5,13 @@ import math
 import pytest
 
 from panelcad.checks.pilot_field import PRIMARY_ZONE
-from panelcad.checks.pilot_hidden import PILOT
-from panelcad.drawing.display import Group, walk
+from panelcad.checks.pilot_hidden import PILOT, EyeHeight, eye_heights
+from panelcad.drawing.display import Group, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.style import SCREEN_LIGHT
-from panelcad.drawing.views.pilot import Scene, eye_place, pilot_view, reach_contour, zone_contour
+from panelcad.drawing.views.pilot import Scene, eye_place, pilot_view, reach_contour, seen_at, zone_contour
+from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
 from panelcad.model.plate import Frame
 from panelcad.model.project import Project
@@ -27,6 +28,8 @@ SHIELD = KeepOut(
     ),
     is_solid=True,
 )
+
+SHADE = "Hidden from the eye"
 
 
 def scene(project: Project) -> Scene:
@@ -53,7 +56,8 @@ def test_every_cut_and_item_is_there_under_its_own_id() -> None:
 
 def test_what_the_glareshield_hides_is_shaded_where_its_shadow_falls() -> None:
     project = panel(fitted("attitude", 0, 200), around=Surroundings(eye=eye(), keep_outs=(SHIELD,)))
-    (shade,) = [node for node in walk(groups(project)) if isinstance(node, Group) and node.layer == Layer.HIDDEN]
+    (shade,) = [node for node in walk(groups(project)) if isinstance(node, Group) and node.title == SHADE]
+    assert shade.layer == Layer.HIDDEN
     assert extent(shade.nodes) == pytest.approx((-400, 180, 400, 220), abs=0.1)
 
 
@@ -81,3 +85,27 @@ def test_without_an_eye_point_the_view_says_so() -> None:
     (note,) = groups(project)
     assert "not entered" in note.nodes[0].text
     assert eye_place(layout(project, project.option("new"))) is None
+
+
+def shares_told(project: Project, height: EyeHeight = PILOT) -> list[str]:
+    drawn = pilot_view(layout(project, project.option("new")), SCREEN_LIGHT, height)
+    return [node.text for node in walk(drawn) if isinstance(node, Text) and node.text.endswith("hidden")]
+
+
+def test_how_much_of_a_face_is_hidden_stands_on_it() -> None:
+    """The bar's shadow, 180 to 220 mm up, takes 40 of the face's 80 mm; none of the face below it."""
+    items = fitted("attitude", 0, 200), fitted("altimeter", 0, 0)
+    project = panel(*items, around=Surroundings(eye=eye(), keep_outs=(SHIELD,)))
+    assert shares_told(project) == ["50% hidden"]
+
+
+def test_a_taller_pilots_view_tells_what_is_hidden_from_there() -> None:
+    """From 69.85 mm higher the shadow falls as much lower: 110.15 to 150.15 mm up."""
+    items = fitted("attitude", 0, 200), fitted("altimeter", 0, 120)
+    project = panel(*items, around=Surroundings(eye=eye(), keep_outs=(SHIELD,)))
+    assert shares_told(project, eye_heights(project.profile)[2]) == ["50% hidden"]
+    assert seen_from_above(project) == pytest.approx((0, 120), abs=1e-6)
+
+
+def seen_from_above(project: Project) -> Point:
+    return seen_at(layout(project, project.option("new")), "main", Point(0, 120), eye_heights(project.profile)[2])
