@@ -105,7 +105,7 @@ class Stage(QObject):
 
     def whole(self, ids: tuple[str, ...]) -> frozenset[str]:
         """These ids and what moves with them."""
-        return together(self._document.option, ids)
+        return together(self._document.option, ids).union(ids)
 
     def _known_ids(self) -> set[str]:
         from panelcad.editing.parts import all_things  # noqa: PLC0415 - keeps the import list of this file short

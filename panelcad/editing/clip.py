@@ -11,6 +11,7 @@ from panelcad.editing.fixed import new_cut_state, refuse_kept
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.lookup import plate_holding, together
 from panelcad.editing.made import Made
+from panelcad.editing.parts import standing_around
 from panelcad.editing.place import names_in, with_plate
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnusableInput
@@ -18,7 +19,7 @@ from panelcad.model.base import Record
 from panelcad.model.cutout import Cutout
 from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.planning import Circuit
-from panelcad.model.plate import AttachScrew, Cut, Engraving
+from panelcad.model.plate import AttachScrew, Cut, Engraving, Plate
 from panelcad.model.project import Item, Option, Project
 
 Part = Item | Cut | AttachScrew | Engraving
@@ -57,11 +58,8 @@ def copy(project: Project, option_id: str, ids: Collection[str]) -> Clip:
     Raises `EditRefused` where they are on several plates, `UnknownName`.
     """
     option = project.option(option_id)
+    plate = plate_of(project, option_id, ids)
     wanted = together(option, ids)
-    plates = {plate_holding(option, one).id for one in wanted}
-    if len(plates) != 1:
-        raise EditRefused("Only things of one plate can be copied together.")
-    plate = option.plate(plates.pop())
     items = tuple(item if item.cut in wanted else item.revised(cut=None) for item in _among(option.items, wanted))
     cuts = _among(plate.cuts, wanted)
     cutouts = {item.cutout for item in items} | {cut.cutout for cut in cuts}
@@ -74,6 +72,19 @@ def copy(project: Project, option_id: str, ids: Collection[str]) -> Clip:
         cutouts=tuple(cutout for cutout in project.cutouts if cutout.name in cutouts),
         units=tuple(unit for unit in project.units if unit.name in units),
     )
+
+
+def plate_of(project: Project, option_id: str, ids: Collection[str]) -> Plate:
+    """The one plate that what can be copied of these stands on. Raises `EditRefused`, `UnknownName`."""
+    option = project.option(option_id)
+    notes = {note.id for note in option.drawing_notes}
+    around = {thing.id for thing in standing_around(project.surroundings)}
+    plates = {plate_holding(option, one).id for one in together(option, ids) - notes - around}
+    if not plates:
+        raise EditRefused("Notes, dimensions and what stands around the panel are not copied.")
+    if len(plates) != 1:
+        raise EditRefused("Only things of one plate can be copied together.")
+    return option.plate(plates.pop())
 
 
 @edit

@@ -3,8 +3,7 @@
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from panelcad.editing.clip import copy, paste
-from panelcad.editing.lookup import plate_holding
+from panelcad.editing.clip import copy, paste, plate_of
 from panelcad.editing.made import Made
 from panelcad.errors import EditRefused
 from panelcad.model.project import Project
@@ -28,7 +27,7 @@ class Grid:
 
 def duplicate(project: Project, option_id: str, ids: Collection[str], dx: float, dy: float) -> Made:
     """These things once more on the same plate, moved by mm. Raises `EditRefused`, `UnknownName`."""
-    plate = plate_holding(project.option(option_id), next(iter(ids)))
+    plate = plate_of(project, option_id, ids)
     return paste(project, option_id, plate.id, copy(project, option_id, ids), dx, dy)
 
 
@@ -43,7 +42,7 @@ def duplicate_in_grid(project: Project, option_id: str, ids: Collection[str], gr
     if len(set(shifts) | {(0.0, 0.0)}) != len(shifts) + 1:
         raise EditRefused("A pitch other than 0 is expected, so that no two places coincide.")
     clip = copy(project, option_id, ids)
-    plate = plate_holding(project.option(option_id), next(iter(ids)))
+    plate = plate_of(project, option_id, ids)
     made: list[str] = []
     for dx, dy in shifts:
         pasted = paste(project, option_id, plate.id, clip, dx, dy)

@@ -8,6 +8,7 @@ from panelcad.editing.groups import with_groups
 from panelcad.editing.lookup import Bundle, bundles
 from panelcad.editing.parts import standing_around
 from panelcad.editing.places import place_of, places
+from panelcad.errors import EditRefused
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point
 from panelcad.model.layout import PlateLayout, layout
@@ -91,6 +92,14 @@ def bodies(project: Project, option: Option, ids: Collection[str]) -> tuple[Body
             box = _seen(option, members, known)
             made[members] = Body(members, box, box.centre)
     return tuple(made.values())
+
+
+def middle(project: Project, option: Option, ids: Collection[str]) -> Point:
+    """The middle of all these things; the origin of one alone. Raises `EditRefused` where none has a place."""
+    chosen = bodies(project, option, ids)
+    if not chosen:
+        raise EditRefused("Nothing that is selected has a place of its own.")
+    return chosen[0].origin if len(chosen) == 1 else around(body.box for body in chosen).centre
 
 
 def _group_members(option: Option, bundle: Bundle) -> frozenset[str] | None:

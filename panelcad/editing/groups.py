@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterable
 
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
-from panelcad.editing.lookup import together
+from panelcad.editing.lookup import together, without_dimensions
 from panelcad.editing.parts import all_things
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
@@ -18,6 +18,7 @@ def group(project: Project, option_id: str, ids: Collection[str], name: str = "G
     Raises `EditRefused` for fewer than two things, `UnknownName`.
     """
     option = project.option(option_id)
+    ids = without_dimensions(option, ids)
     _refuse_unknown(project, option, ids)
     members = in_order(project, option, together(option, ids))
     if len(members) < 2:
@@ -47,7 +48,7 @@ def with_groups(option: Option, ids: Collection[str]) -> frozenset[str]:
 def lock(project: Project, option_id: str, ids: Collection[str]) -> Project:
     """The project with these things, and what moves with them, held where they are. Raises `UnknownName`."""
     option = project.option(option_id)
-    _refuse_unknown(project, option, ids)
+    _refuse_unknown(project, option, without_dimensions(option, ids))
     held = frozenset(option.locked) | together(option, ids)
     return project.with_option(option.revised(locked=in_order(project, option, held)))
 

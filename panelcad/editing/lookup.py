@@ -30,9 +30,10 @@ def sharers(option: Option) -> dict[str, tuple[Item, ...]]:
 def together(option: Option, ids: Collection[str]) -> frozenset[str]:
     """These ids and all that moves with them.
 
-    A cut takes all its items along. An item takes its cut along, unless it shares the cut with one that stays.
+    A cut takes all its items along. An item takes its cut along, unless it shares the cut with one that stays. A
+    dimension has no place of its own: it follows what it measures and is left out.
     """
-    wanted = set(ids)
+    wanted = without_dimensions(option, ids)
     touched = wanted | {item.cut for item in option.items if item.id in wanted}
     fellows: defaultdict[str, set[str]] = defaultdict(set)
     for item in option.items:
@@ -44,13 +45,18 @@ def together(option: Option, ids: Collection[str]) -> frozenset[str]:
     return frozenset(wanted)
 
 
+def without_dimensions(option: Option, ids: Collection[str]) -> set[str]:
+    """Those of these ids that can have a place of their own."""
+    return set(ids) - {dimension.id for dimension in option.dimensions}
+
+
 def bundles(option: Option, ids: Collection[str]) -> tuple[Bundle, ...]:
     """The things among these ids that each move as one, in the order of `ids`."""
     wanted = together(option, ids)
     shared = sharers(option)
     of_item = {item.id: item.cut for item in option.items if item.cut in wanted}
     made: dict[str, Bundle] = {}
-    for one in (*ids, *sorted(wanted)):
+    for one in (*(i for i in ids if i in wanted), *sorted(wanted)):
         cut = one if one in shared else of_item.get(one)
         members = shared[cut] if cut is not None else ()
         anchor = members[0].id if len(members) == 1 else cut or one

@@ -4,7 +4,7 @@ from collections.abc import Collection
 from dataclasses import replace
 from typing import Final
 
-from panelcad.editing.extents import around, bodies
+from panelcad.editing.extents import bodies, middle
 from panelcad.editing.lookup import bundles, together
 from panelcad.editing.move import standing
 from panelcad.editing.parts import all_things
@@ -51,7 +51,7 @@ def turn_as_one(project: Project, option_id: str, ids: Collection[str], degrees:
     """Everything named, and what is taken along with it, turned as one about its common centre, counter-clockwise."""
     option = project.option(option_id)
     whole = taken_along(project, option, ids)
-    return rotate_about(project, option_id, whole, common_centre(project, option, whole), degrees)
+    return rotate_about(project, option_id, whole, middle(project, option, whole), degrees)
 
 
 def turn_each(project: Project, option_id: str, ids: Collection[str], degrees: float) -> Project:
@@ -60,12 +60,6 @@ def turn_each(project: Project, option_id: str, ids: Collection[str], degrees: f
     for body in bodies(project, option, taken_along(project, option, ids)):
         project = rotate_about(project, option_id, body.ids, body.origin, degrees)
     return project
-
-
-def common_centre(project: Project, option: Option, ids: Collection[str]) -> Point:
-    """What these turn about as one: the origin of a single thing, else the middle of the box around all of them."""
-    chosen = bodies(project, option, ids)
-    return chosen[0].origin if len(chosen) == 1 else around(body.box for body in chosen).centre
 
 
 def can_turn(project: Project, option: Option, ids: Collection[str]) -> bool:

@@ -34,6 +34,27 @@ def measured(plate: PlateLayout, dimension: Dimension) -> Measured:
     return Measured(start, end, _distance(start, end, dimension.along))
 
 
+def off_line(found: Measured, along: Along) -> tuple[float, float]:
+    """The unit vector along which a dimension line stands off from what it measures."""
+    if along is Along.ACROSS:
+        return 0.0, 1.0
+    span = distance(found.start, found.end)
+    if along is Along.UP or span == 0.0:
+        return (1.0, 0.0) if along is Along.UP else (0.0, 1.0)
+    return (found.start.y - found.end.y) / span, (found.end.x - found.start.x) / span
+
+
+def line_ends(found: Measured, dimension: Dimension) -> tuple[Point, Point]:
+    """The ends of the dimension line, `offset` away from the first point."""
+    x, y = off_line(found, dimension.along)
+    start = found.start.moved(x * dimension.offset, y * dimension.offset)
+    if dimension.along is Along.ACROSS:
+        return start, Point(found.end.x, start.y)
+    if dimension.along is Along.UP:
+        return start, Point(start.x, found.end.y)
+    return start, found.end.moved(x * dimension.offset, y * dimension.offset)
+
+
 def hook_point(plate: PlateLayout, hook: Hook) -> Point:
     """The point a hook holds. Raises `UnknownName` for a part that is not on this plate."""
     if hook.part is None:

@@ -22,7 +22,7 @@ from panelcad.model.surroundings import Surroundings
 from panelcad.units import LengthUnit
 
 AS_FOUND = "as-found"
-Named = TypeVar("Named", Plate, "Item")
+Named = TypeVar("Named", Plate, Dimension, "Item")
 
 
 class Item(Record):
@@ -87,6 +87,9 @@ class Option(Record):
 
     def plate(self, plate_id: str) -> Plate:
         return _named("plate", plate_id, self.plates)
+
+    def dimension(self, dimension_id: str) -> Dimension:
+        return _named("dimension", dimension_id, self.dimensions)
 
     def item(self, item_id: str) -> Item:
         return _named("item", item_id, self.items)

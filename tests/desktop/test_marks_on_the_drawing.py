@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from panelcad.desktop.panes.one_mark import OneMark
+from panelcad.editing.marks import add_dimension
 from panelcad.model.markup import Along, Hook
 from tests.desktop.test_panel_dialogs import fill, in_dialog, press
 
@@ -59,6 +60,65 @@ def test_a_dimension_is_picked_changed_and_taken_away(hands) -> None:
     sheet.along.activated.emit(0)
     assert option(hands).dimensions[0].along is Along.STRAIGHT
     hands.action("edit.delete")
+    assert option(hands).dimensions == ()
+
+
+def test_a_dimension_line_is_pulled_nearer_and_put_back(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    (before,) = option(hands).dimensions
+    hands.click(-150, 110)
+    assert hands.window.bench.selection.ids == ("dimension-1",)
+    hands.drag((-150, 110), (-130, 120), held=ALT, steps=6)
+    (pulled,) = option(hands).dimensions
+    assert pulled.offset == pytest.approx(before.offset + 10.0, abs=1.0)
+    assert (pulled.start, pulled.end, pulled.along) == (before.start, before.end, before.along)
+    hands.action("edit.undo")
+    assert option(hands).dimensions == (before,)
+
+
+def test_an_instrument_is_taken_hold_of_where_extension_lines_cross_it(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    hands.click(0, 60)
+    assert hands.window.bench.selection.ids == ("two",)
+
+
+def test_escape_leaves_a_dimension_line_where_it_was(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    (before,) = option(hands).dimensions
+    hands.press(-150, 110)
+    hands.move(-150, 130)
+    hands.move(-150, 140)
+    hands.key(Qt.Key.Key_Escape)
+    hands.release(-150, 140)
+    assert option(hands).dimensions == (before,)
+    assert len(hands.window.bench.document.done) == 1
+
+
+def test_a_dimension_line_comes_in_line_with_another(hands) -> None:
+    put_dimension(hands)
+    hands.window.bench.edit(
+        "Another",
+        lambda project, name: add_dimension(
+            project, name, "main", Hook(part="two"), Hook(part="three"), Along.ACROSS, 80.0
+        )[0],
+    )
+    hands.action("tool.select")
+    hands.drag((-150, 110), (-150, 127), steps=6)
+    # The other line stands at y = 50 + 80.
+    assert option(hands).dimensions[0].offset == 80.0
+
+
+def test_a_dimension_by_keys(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    (before,) = option(hands).dimensions
+    hands.click(-150, 110)
+    hands.key(Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+    assert option(hands).dimensions[0].offset == pytest.approx(before.offset + 5.0)
+    hands.key(Qt.Key.Key_Delete)
     assert option(hands).dimensions == ()
 
 

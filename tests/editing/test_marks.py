@@ -1,6 +1,6 @@
 import pytest
 
-from panelcad.editing.marks import add_dimension, add_note, revise_mark
+from panelcad.editing.marks import add_dimension, add_note, in_line, pull_dimensions, revise_mark
 from panelcad.editing.move import move_by
 from panelcad.editing.remove import remove
 from panelcad.errors import UnknownName
@@ -53,3 +53,28 @@ def test_a_second_dimension_gets_the_next_number() -> None:
     again, name = add_dimension(marked(), "new", "main", Hook(), Hook(x=1.0), Along.STRAIGHT, 5.0)
     assert name == "dimension-2"
     assert len(again.option("new").dimensions) == 2
+
+
+@pytest.mark.parametrize(
+    ("along", "pull", "offset"),
+    [
+        (Along.ACROSS, (99.0, 3.0), 15.0),
+        (Along.UP, (3.0, 99.0), 15.0),
+        # From (0, 0) to (10, 20) the line stands off to the left, along (-20, 10) / √500.
+        (Along.STRAIGHT, (-2.0, 1.0), 12.0 + 5.0**0.5),
+        (Along.STRAIGHT, (1.0, 2.0), 12.0),
+    ],
+)
+def test_only_a_pull_away_from_what_is_measured_counts(along, pull, offset) -> None:
+    project = revise_mark(marked(), "new", "dimension-1", along=along)
+    (pulled,) = pull_dimensions(project, "new", ["dimension-1", "note"], *pull).option("new").dimensions
+    assert pulled.offset == pytest.approx(offset, abs=1e-6)
+
+
+def test_lines_that_run_the_same_way_come_in_line() -> None:
+    project, other = add_dimension(marked(), "new", "main", Hook(x=50.0, y=5.0), Hook(), Along.ACROSS, 8.0)
+    project, _ = add_dimension(project, "new", "main", Hook(x=50.0, y=5.0), Hook(), Along.UP, 8.0)
+    lined, found = in_line(project, "new", "dimension-1", 1.5)
+    assert (found, lined.option("new").dimensions[0].offset) == (other, 13.0)
+    assert in_line(project, "new", "dimension-1", 0.5) == (project, "")
+    assert in_line(project, "new", "dimension-3", 100.0) == (project, "")

@@ -5,8 +5,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from panelcad.editing.extents import middle
 from panelcad.editing.groups import group
-from panelcad.editing.rotate import can_turn, common_centre, rotate_about, rotate_by, rotate_to, turn_as_one, turn_each
+from panelcad.editing.rotate import can_turn, rotate_about, rotate_by, rotate_to, turn_as_one, turn_each
 from panelcad.geometry.point import Point
 from panelcad.model.hole import HoleForm
 from panelcad.model.plate import AttachScrew
@@ -43,7 +44,7 @@ def test_four_quarter_turns_about_a_point_come_back() -> None:
 
 def test_a_row_turned_as_one_keeps_its_centre() -> None:
     before = row(0.0, 50.0, 100.0)
-    assert common_centre(before, before.option("new"), "abc") == Point(50.0, 0.0)
+    assert middle(before, before.option("new"), "abc") == Point(50.0, 0.0)
     assert where(turn_as_one(before, "new", "abc", 90.0)) == {"a": (50.0, -50.0), "b": (50.0, 0.0), "c": (50.0, 50.0)}
 
 

@@ -4,15 +4,17 @@ import math
 from typing import Final
 
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QPainter, QPainterPath, QPixmapCache
+from PySide6.QtGui import QPainter, QPainterPath, QPainterPathStroker, QPixmapCache
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_width
+from panelcad.geometry.track import Track
 from panelcad.outputs.qt_painter import outline_path, placement_transform, prepare
 
+_HAIR: Final = 0.1
 _LEAST_MARGIN_PX: Final = 2.0
 _PIXMAPS_KB: Final = 256 * 1024
 """Room for kept pictures of a whole panel on a large screen; Qt's own limit of 10 MB is one panel at 1920 pixels."""
@@ -46,15 +48,21 @@ class GroupItem(QGraphicsItem):
             self.setCacheMode(mode)
 
     @property
+    def is_line(self) -> bool:
+        """Made of lines and words alone: what is pointed at exactly is meant before the areas that it lies over."""
+        outlines = (outline for node in walk((self.picture,)) if isinstance(node, Path) for outline in node.outlines)
+        return all(isinstance(outline, Track) for outline in outlines)
+
+    @property
     def box(self) -> QRectF:
         """What the group covers, in mm."""
         return self._box
 
     @property
     def outline(self) -> QPainterPath:
-        """The area of all closed contours, for hits and highlights."""
+        """The area of all closed contours, for hits and highlights; along the lines where there are only lines."""
         if self._outline is None:
-            self._outline = _covered(_reach(self.picture))
+            self._outline = _along(self.picture) if self.is_line else _covered(_reach(self.picture))
         return self._outline
 
     def zoomed(self, mm_per_pixel: float) -> None:
@@ -100,6 +108,20 @@ def _widest_pixel_text(group: Group) -> float:
 def _reach(group: Group) -> Group:
     """The part that says where the group is touched; the whole group where it has none."""
     return next((n for n in group.nodes if isinstance(n, Group) and n.layer == Layer.REACH), group)
+
+
+def _along(group: Group) -> QPainterPath:
+    """A hair's width along the lines that are touched, and what the words cover."""
+    hair = QPainterPathStroker()
+    hair.setWidth(_HAIR)
+    path = QPainterPath()
+    for node in walk((_reach(group),)):
+        if isinstance(node, Path):
+            path.addPath(hair.createStroke(outline_path(node.outlines)))
+    for node in walk((group,)):
+        if isinstance(node, Text):
+            path.addRect(rect_of(extent((node,))))
+    return path.simplified()
 
 
 def _covered(group: Group) -> QPainterPath:

@@ -91,10 +91,10 @@ class PanelScene(QGraphicsScene):
         return union(boxes) if boxes else None
 
     def owners_at(self, at: Point, reach: float) -> tuple[str, ...]:
-        """The owners whose area is within `reach` mm of a point, the smallest thing first."""
+        """The owners whose area is within `reach` mm of a point: lines first, then the smallest thing."""
         spot = QRectF(at.x - reach, at.y - reach, 2 * reach, 2 * reach)
         hits = [item for item in self._at(spot) if item.outline.intersects(spot)]
-        hits.sort(key=lambda item: item.box.width() * item.box.height())
+        hits.sort(key=lambda item: (not item.is_line, item.box.width() * item.box.height()))
         return tuple(dict.fromkeys(item.owner for item in hits))
 
     def owners_within(self, area: Bounds) -> tuple[str, ...]:

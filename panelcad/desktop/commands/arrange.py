@@ -10,11 +10,12 @@ from panelcad.desktop.commands.placing import dialog
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import Line, align, align_to, distribute, equal_gaps
-from panelcad.editing.extents import Axis, around, bodies
+from panelcad.editing.extents import Axis, middle
 from panelcad.editing.groups import group, lock, ungroup, unlock
 from panelcad.editing.mirror import mirror
 from panelcad.editing.rotate import turn_each
 from panelcad.editing.snapping.on_plate import pilot_line
+from panelcad.model.project import Project
 
 Run = Callable[[Parts], None]
 
@@ -70,9 +71,12 @@ def _mirror(axis: Axis) -> Run:
     def run(parts: Parts) -> None:
         bench = parts.bench
         ids = bench.selection.ids
-        box = around(body.box for body in bodies(bench.document.project, bench.document.option, ids))
-        at = box.centre.x if axis is Axis.ACROSS else box.centre.y
-        bench.edit("Mirror", lambda project, option: mirror(project, option, ids, axis, at))
+
+        def mirrored(project: Project, option_id: str) -> Project:
+            at = middle(project, project.option(option_id), ids)[axis.value]
+            return mirror(project, option_id, ids, axis, at)
+
+        bench.edit("Mirror", mirrored)
 
     return run
 

@@ -22,15 +22,25 @@ _Keys = QKeySequence.StandardKey
 
 
 def _copy(parts: Parts) -> None:
-    bench = parts.bench
-    clip = copy(bench.document.project, bench.document.option_id, bench.selection.ids)
+    _copied(parts.bench)
+
+
+def _copied(bench: Workbench) -> bool:
+    """Whether there was something to copy; why not is told."""
+    try:
+        clip = copy(bench.document.project, bench.document.option_id, bench.selection.ids)
+    except PanelcadError as refusal:
+        bench.told.emit(str(refusal))
+        return False
     QGuiApplication.clipboard().setText(to_text(clip))
     bench.told.emit(f"Copied {len(bench.selection)} to the clipboard")
+    return True
 
 
 def _cut(parts: Parts) -> None:
     ids = parts.bench.selection.ids
-    _copy(parts)
+    if not _copied(parts.bench):
+        return
     parts.bench.edit("Cut", lambda project, option: remove(project, option, ids))
 
 

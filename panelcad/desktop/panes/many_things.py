@@ -8,6 +8,7 @@ from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.standing import around
+from panelcad.editing.taken_along import taken_along
 from panelcad.model.layout import layout
 from panelcad.model.project import Project
 from panelcad.units import format_length, format_number
@@ -46,4 +47,8 @@ class ManyThings(Form):
 
     def _move(self) -> None:
         ids, dx, dy = self._bench.selection.ids, self.dx.value, self.dy.value
-        self._bench.edit(f"Move {len(ids)} things", lambda project, option: move_by(project, option, ids, dx, dy))
+
+        def moved(project: Project, option_id: str) -> Project:
+            return move_by(project, option_id, taken_along(project, project.option(option_id), ids), dx, dy)
+
+        self._bench.edit(f"Move {len(ids)} things", moved)

@@ -7,8 +7,10 @@ from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.marks import pull_dimensions
 from panelcad.editing.move import move_by
 from panelcad.editing.taken_along import taken_along
+from panelcad.model.project import Project
 
 DRAG_PX: Final = 4.0
 ARROWS: Final = {
@@ -78,7 +80,12 @@ class Tool:
         dx, dy = self.nudge_step(event)
         whole = taken_along(self.bench.document.project, self.bench.document.option, ids)
         title = "Nudge on" if event.isAutoRepeat() else "Nudge"
-        self.bench.edit(title, lambda project, option: move_by(project, option, whole, dx, dy))
+
+        def nudged(project: Project, option_id: str) -> Project:
+            moved = move_by(project, option_id, whole, dx, dy)
+            return moved if whole else pull_dimensions(moved, option_id, ids, dx, dy)
+
+        self.bench.edit(title, nudged)
 
     def nudge_step(self, event: QKeyEvent) -> tuple[float, float]:
         """The mm of the plate that an arrow key means: a fine step, or a coarse one with Shift."""

@@ -8,6 +8,7 @@ from PySide6.QtGui import QKeyEvent
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.band import Band
 from panelcad.desktop.tools.base import DRAG_PX, Gesture, Tool
+from panelcad.desktop.tools.dimension_drag import DimensionDrag
 from panelcad.desktop.tools.drag import try_drag
 from panelcad.desktop.tools.picking import all_at, picked_at
 from panelcad.desktop.tools.turn import try_turn
@@ -88,6 +89,9 @@ class SelectTool(Tool):
     def _begin(self, start: Pointer) -> None:
         if not self._grabbed:
             self._gesture = Band(self.bench, start)
+            return
+        if self._grabbed in {dimension.id for dimension in self.bench.document.option.dimensions}:
+            self._gesture = DimensionDrag(self.bench, start, self._grabbed)
             return
         self._gesture = try_drag(self.bench, start, self._grabbed)
         if self._gesture is None:

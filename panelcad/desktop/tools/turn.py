@@ -9,14 +9,16 @@ from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.moving import end_of_move, plate_point
 from panelcad.desktop.tools.turn_handle import TurnHandle
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.extents import middle
 from panelcad.editing.move import standing
-from panelcad.editing.rotate import common_centre, turn_as_one
+from panelcad.editing.rotate import turn_as_one
 from panelcad.editing.taken_along import taken_along
 from panelcad.errors import PanelcadError
 from panelcad.geometry.point import Point, distance, polar
 from panelcad.model.project import Project
 
 STEP: Final = 15.0
+_LABEL_PX: Final = 10.0
 _FREE_STEP: Final = 0.1
 """Freely one turns by tenths of a degree; finer angles are typed."""
 
@@ -29,9 +31,7 @@ class Turn:
         document = bench.document
         self._before = document.project
         self._ids = tuple(bench.selection.ids)
-        self._pivot = common_centre(
-            self._before, document.option, taken_along(self._before, document.option, self._ids)
-        )
+        self._pivot = middle(self._before, document.option, taken_along(self._before, document.option, self._ids))
         self._pressed = plate_point(bench, start.at)
         self._radius = distance(self._pivot, self._pressed)
         self._stood = self._rotation()
@@ -68,9 +68,11 @@ class Turn:
         start = _bearing(self._pivot, self._pressed)
         was, now = (polar(self._pivot, self._radius, angle) for angle in (start, start + degrees))
         words = self._words(degrees)
+        beyond = polar(self._pivot, self._radius + _LABEL_PX / self._bench.view.zoom, start + degrees)
+        side = LabelSide.ABOVE if now.y >= self._pivot.y else LabelSide.BELOW
         guides = (
             Guide(to_picture(self._pivot), to_picture(was)),
-            Guide(to_picture(self._pivot), to_picture(now), words, to_picture(now), LabelSide.ABOVE),
+            Guide(to_picture(self._pivot), to_picture(now), words, to_picture(beyond), side),
         )
         self._bench.stage.scene.set_guides(guides)
         self._handle.show_at(to_picture(now))

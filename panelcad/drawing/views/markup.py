@@ -13,9 +13,7 @@ from panelcad.drawing.style import ViewStyle
 from panelcad.geometry.point import Point, distance, middle
 from panelcad.geometry.track import Track, line
 from panelcad.model.layout import Layout, PlateLayout
-from panelcad.model.marked import Measured as MeasuredDimension
-from panelcad.model.marked import hook_point, measured
-from panelcad.model.markup import Along as Measure
+from panelcad.model.marked import hook_point, line_ends, measured
 from panelcad.model.markup import Dimension, DrawingNote
 from panelcad.units import LengthUnit, format_number
 
@@ -35,7 +33,7 @@ def markup_view(layout: Layout, plate_id: str, style: ViewStyle) -> tuple[Group,
 
 def _dimension(dimension: Dimension, plate: PlateLayout, unit: LengthUnit, style: ViewStyle) -> Group:
     found = measured(plate, dimension)
-    start, end = _line_ends(found, dimension)
+    start, end = line_ends(found, dimension)
     way = _way(start, end)
     pen = style.narrow_pen(style.palette.ink)
     tracks = (
@@ -46,18 +44,8 @@ def _dimension(dimension: Dimension, plate: PlateLayout, unit: LengthUnit, style
         _stroke(end, way),
     )
     text = _value(format_number(found.value, unit), middle(start, end), way, style)
-    return Group((Path(tracks, pen=pen), text), dimension.id, Layer.DIMENSIONS, title="Dimension")
-
-
-def _line_ends(found: MeasuredDimension, dimension: Dimension) -> tuple[Point, Point]:
-    """The ends of the dimension line, `offset` away from the first point."""
-    start, end, offset = found.start, found.end, dimension.offset
-    if dimension.along is Measure.ACROSS:
-        return Point(start.x, start.y + offset), Point(end.x, start.y + offset)
-    if dimension.along is Measure.UP:
-        return Point(start.x + offset, start.y), Point(start.x + offset, end.y)
-    dx, dy = _way(start, end)
-    return start.moved(-dy * offset, dx * offset), end.moved(-dy * offset, dx * offset)
+    reach = Group((Path((line(start, end),)),), layer=Layer.REACH)
+    return Group((Path(tracks, pen=pen), text, reach), dimension.id, Layer.DIMENSIONS, title="Dimension")
 
 
 def _way(start: Point, end: Point) -> tuple[float, float]:

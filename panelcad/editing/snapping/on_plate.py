@@ -9,13 +9,18 @@ from panelcad.editing.snapping.racks import rack_lines
 from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.boxes import Box, box_around
 from panelcad.geometry.point import Point
+from panelcad.model.kept import kept
 from panelcad.model.layout import Feature, Layout, PlacedItem, PlateLayout
 from panelcad.model.project import Project
 
 
 def standings(layout: Layout, plate_id: str) -> dict[str, Standing]:
     """Every placed thing of a plate by the id that stands for it: an item with its cut, a shared cut, a lone one."""
-    plate = layout.plate(plate_id)
+    sources = (layout.project, layout.option, plate_id)
+    return dict(kept("standings", sources, lambda: _standings(layout, layout.plate(plate_id))))
+
+
+def _standings(layout: Layout, plate: PlateLayout) -> dict[str, Standing]:
     boxes = dict(_boxes(plate))
     origins, names, racks = dict(_origins(plate)), dict(_names(plate)), rack_lines(plate)
     fitted = {item.item.id for item in plate.items}

@@ -7,7 +7,7 @@ more (a centre before a rack's rail, a rail before an edge, an edge before an eq
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum
-from typing import Final
+from typing import Final, NamedTuple
 
 from panelcad.editing.extents import Axis
 from panelcad.editing.snapping.field import Field
@@ -28,8 +28,7 @@ class Rank(Enum):
     GRID = 5
 
 
-@dataclass(frozen=True)
-class Caught:
+class Caught(NamedTuple):
     """One axis settled: how far to shift, by what, and the line to show.
 
     `other` is the thing that caught it; `second` the other one of two whose gap is repeated or shared.

@@ -37,9 +37,12 @@ def view(project, style=SCREEN_LIGHT):
 )
 def test_a_dimension_shows_its_distance_between_its_parts(along, value, line):
     (group,) = view(marked(dimension(along)))
-    path, text = group.nodes
+    path, text, reach = group.nodes
     assert (group.owner, group.layer) == ("d1", Layer.DIMENSIONS)
     assert text.text == value
+    assert reach.layer == Layer.REACH
+    assert reach.nodes[0].outlines == path.outlines[:1]
+    assert reach.nodes[0].pen is None
     if line:
         assert path.outlines[0].bounds == pytest.approx(line)
 
