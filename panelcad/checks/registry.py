@@ -118,6 +118,7 @@ _PILOT: Final = (
     "pilot_field",
     "pilot_fingers",
     "pilot_hidden",
+    "pilot_hidden_words",
     "pilot_lights",
     "pilot_reach",
     "pilot_reading",

@@ -15,7 +15,7 @@ from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, hidden_p
 from panelcad.checks.pilot_reach import shoulder
 from panelcad.checks.pilot_sight import eye_spot, plate_frame, seen_items
 from panelcad.checks.wording import quantity
-from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Measured, Path, Text
+from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Group, Measured, Path, Text
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.perspective import Perspective, projected
 from panelcad.drawing.style import SCREEN_LIGHT, Line, ViewStyle
@@ -35,6 +35,8 @@ DEFAULT_DISTANCE: Final = 762.0
 """Eye to panel where the eye point is not known: 30 in (AC 23.1311-1C paragraph 15.4, from memory)."""
 _LETTER_PX: Final = 9.0
 _ARC_STEPS: Final = 96
+_SHADE: Final = Colour(0, 0, 0, 110)
+"""Dark in a light and in a dark window: shade."""
 _CLEAR: Final = 4.0
 """Between a line and the words above it, in mm."""
 _TOLD: Final = 0.005
@@ -103,10 +105,8 @@ def _hidden(scene: Scene, plate: PlateLayout, seen: Perspective) -> Group:
     """What of the plate the eye cannot see, shaded."""
     dark = hidden_from(plate.plate, scene.layout, scene.height)
     part = polygon(plate.outline, error=0.1).intersection(dark)
-    colours = scene.style.palette
     paths = tuple(
-        Path(tuple(_ring(ring, seen) for ring in (piece.exterior, *piece.interiors)), colours.ink.faded(0.35))
-        for piece in _pieces(part)
+        Path(tuple(_ring(ring, seen) for ring in (piece.exterior, *piece.interiors)), _SHADE) for piece in _pieces(part)
     )
     return Group(paths, layer=Layer.HIDDEN, title="Hidden from the eye")
 
@@ -202,12 +202,24 @@ def _reach_group(scene: Scene, plate: PlateLayout, contour: Chain, title: str) -
     colours = scene.style.palette
     edge = scene.of(plate).contour(plate.outline)
     path = Path((contour,), pen=scene.style.wide_pen(colours.body_edge, Line.DASHED))
-    inside = [vertex.point for vertex in contour.vertices if contains(edge, vertex.point)]
     labels = tuple(
-        Text(title, at.moved(0.0, -_CLEAR), _LETTER_PX, colours.body_edge, across=Across.TOP, measured=Measured.PIXELS)
-        for at in sorted(inside, key=lambda point: point.y)[:1]
+        Text(title, at, _LETTER_PX, colours.body_edge, across=Across.TOP, measured=Measured.PIXELS)
+        for at in _below(contour, edge)
     )
     return Group((Group((path,), clip=edge), *labels), layer=Layer.REACH, title=f"{title}, {plate.plate.name}")
+
+
+def _below(contour: Chain, edge: Chain) -> list[Point]:
+    """Where the words for a contour stand: under its lowest place on the plate, or under the plate that it leaves."""
+    lowest = min(
+        (vertex.point for vertex in contour.vertices if contains(edge, vertex.point)),
+        key=lambda point: point.y,
+        default=None,
+    )
+    if lowest is None:
+        return []
+    leaves = contour.bounds[1] < edge.bounds[1]
+    return [Point(lowest.x, (edge.bounds[1] if leaves else lowest.y) - _CLEAR)]
 
 
 def reach_contour(scene: Scene, plate: PlateLayout, reach: float) -> Chain | None:
