@@ -25,6 +25,8 @@ from panelcad.model.layout import Feature, Layout, PlacedCut, PlateLayout
 from panelcad.model.plate import PlateState
 
 Numbers = np.ndarray[Any, np.dtype[np.float64]]
+_ALIKE: Final = 1e-9
+"""Shares of the sheet that differ by less than this differ by rounding only."""
 _COLUMNS: Final = 7
 """low, high, sign, kind (0 line, 1 arc), and three numbers of its form."""
 
@@ -85,10 +87,13 @@ def weakest_line(plate: PlateLayout, across: Across, below: float = math.inf) ->
 
 
 def _weakest_of(plate: PlateLayout, across: Across, at: Numbers, shares: Numbers, below: float) -> Section | None:
-    """The least exact share; a sum is never more than the exact share, so that the rest need no measuring."""
+    """The least exact share; a sum is never more than the exact share, so that the rest need no measuring.
+
+    Of lines that are alike the first stands for all: evenly spaced cuts leave the same share on many.
+    """
     best: Section | None = None
     for row in np.argsort(shares, kind="stable"):
-        if shares[row] >= (below if best is None else best.share):
+        if shares[row] >= (below if best is None else best.share - _ALIKE):
             break
         section = _measured(plate, across, float(at[row]))
         if section is not None and (best is None or section.share < best.share):

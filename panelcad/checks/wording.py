@@ -6,6 +6,7 @@ from typing import Final, NamedTuple
 
 from panelcad.checks.report import CheckReport
 from panelcad.model.finding import Cure, Finding, Measure
+from panelcad.model.kept import kept
 from panelcad.model.project import Option, Project
 from panelcad.units import LengthUnit, format_angle, format_length, format_number
 
@@ -68,6 +69,10 @@ def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:
 
 def names(project: Project, option: Option) -> dict[str, str]:
     """What people call each plate, cut, item, screw and thing around the panel, by id."""
+    return kept("names", (project.surroundings, option), lambda: _names(project, option))
+
+
+def _names(project: Project, option: Option) -> dict[str, str]:
     known = {thing.id: thing.name for thing in project.surroundings.things}
     for plate in option.plates:
         known |= {screw.id: f"attach screw {screw.id}" for screw in plate.attach_screws}

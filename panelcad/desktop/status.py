@@ -2,6 +2,7 @@
 
 from PySide6.QtWidgets import QLabel, QStatusBar
 
+from panelcad.desktop.steady import SteadyPlace
 from panelcad.desktop.window_parts import Parts
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
@@ -15,14 +16,18 @@ class Status(QStatusBar):
         self._parts = parts
         self.setSizeGripEnabled(False)
         self.words = QLabel()
-        self.words.setMinimumWidth(60)
         self.place, self.zoom, self.found, self.revision = QLabel(), QLabel(), QLabel(), QLabel()
-        shown = ((self.revision, "Revision"), (self.found, "Findings"), (self.place, "Pointer"), (self.zoom, "Zoom"))
-        self.place.setMinimumWidth(self.fontMetrics().horizontalAdvance("x -000.000   y -000.000 mm") + 20)
-        self.addWidget(self.words, 1)
-        for label, name in shown:
+        self.found_place = SteadyPlace(self.found, 0)
+        shown = (
+            (self.revision, "Revision", self.revision),
+            (self.found, "Findings", self.found_place),
+            (self.place, "Pointer", SteadyPlace(self.place, self._pointer_width())),
+            (self.zoom, "Zoom", self.zoom),
+        )
+        self.addWidget(SteadyPlace(self.words, 60), 1)
+        for label, name, widget in shown:
             label.setAccessibleName(name)
-            self.addPermanentWidget(label)
+            self.addPermanentWidget(widget)
         bench = parts.bench
         bench.told.connect(self._tell)
         bench.view.pointed.connect(self._point)
@@ -34,6 +39,9 @@ class Status(QStatusBar):
             signal.connect(self._show_revision)
         self._show_revision()
         self._tell("")
+
+    def _pointer_width(self) -> int:
+        return self.fontMetrics().horizontalAdvance("x -000.000   y -000.000 mm") + 20
 
     def _show_revision(self) -> None:
         document = self._parts.bench.document
@@ -65,3 +73,4 @@ class Status(QStatusBar):
         if report.not_judged:
             words.append(f"{len(report.not_judged)} rules could not judge")
         self.found.setText(", ".join(words) or "nothing found")
+        self.found_place.make_room()

@@ -77,6 +77,8 @@ def _steps(node: Node) -> Iterator[Step]:
         yield _lettering(node)
     elif isinstance(node, Picture):
         yield _Image(QImage.fromData(QByteArray(node.content)), QRectF(node.at.x, node.at.y, node.width, node.height))
+    elif node.placement is None and node.clip is None and node.opacity == 1.0:
+        yield from prepare(node.nodes).steps
     else:
         yield _group(node)
 

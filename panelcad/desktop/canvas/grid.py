@@ -20,29 +20,28 @@ class GridItem(QGraphicsItem):
         self._step = 0.0
         self._area = QPainterPath()
         self._colour = QColor()
-        self._lines: dict[float, list[QLineF]] = {}
         self.setZValue(_HEIGHT)
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)
 
     def lay(self, area: QPainterPath, step: float, colour: QColor) -> None:
         """Cover this area with lines `step` mm apart through the origin; none where it is 0."""
         self.prepareGeometryChange()
         self._area, self._step, self._colour = area, step, colour
-        self._lines = {}
         self.setVisible(step > 0)
 
     def boundingRect(self) -> QRectF:
         return self._area.boundingRect()
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
+        """Draw the lines of the part that is painted anew, and no others."""
         scale = painter.worldTransform().m11() / painter.device().devicePixelRatioF()
         step = coarsened(self._step, scale)
-        if step not in self._lines:
-            self._lines = {step: _lines(self._area.boundingRect(), step)}
+        part = option.exposedRect.intersected(self._area.boundingRect())
         painter.save()
         painter.setClipPath(self._area)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
         painter.setPen(thin(self._colour, 1.0))
-        painter.drawLines(self._lines[step])
+        painter.drawLines(_lines(part, step))
         painter.restore()
 
 

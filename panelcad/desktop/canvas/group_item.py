@@ -3,9 +3,9 @@
 import math
 from typing import Final
 
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QPainterPathStroker, QPixmapCache
-from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
+from PySide6.QtWidgets import QGraphicsRectItem, QStyleOptionGraphicsItem, QWidget
 
 from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
 from panelcad.drawing.extent import extent
@@ -20,23 +20,27 @@ _PIXMAPS_KB: Final = 256 * 1024
 """Room for kept pictures of a whole panel on a large screen; Qt's own limit of 10 MB is one panel at 1920 pixels."""
 
 
-class GroupItem(QGraphicsItem):
-    """Paints a group in mm, y up. `owner` is the id of what it shows."""
+class GroupItem(QGraphicsRectItem):
+    """Paints a group in mm, y up. `owner` is the id of what it shows.
+
+    Its rectangle is what it covers with a margin around: Qt asks for that of many items at each repaint.
+    """
 
     def __init__(self, group: Group) -> None:
         super().__init__()
+        self.setPen(Qt.PenStyle.NoPen)
         self._mm_per_pixel = 1.0
         self.take(group)
 
     def take(self, group: Group) -> None:
         """Show another group from now on."""
-        self.prepareGeometryChange()
         self.picture = group
         self.owner = group.owner
         self._prepared = prepare((group,))
         self._box = rect_of(_extent_or_nothing(group))
         self._margin_px = max(_LEAST_MARGIN_PX, _widest_pixel_text(group))
         self._outline: QPainterPath | None = None
+        self._cover()
         self.update()
 
     def keep_pixmap(self, *, wanted: bool) -> None:
@@ -72,12 +76,12 @@ class GroupItem(QGraphicsItem):
         """
         step = 2.0 ** math.ceil(math.log2(mm_per_pixel))
         if step != self._mm_per_pixel:
-            self.prepareGeometryChange()
             self._mm_per_pixel = step
+            self._cover()
 
-    def boundingRect(self) -> QRectF:
+    def _cover(self) -> None:
         margin = self._margin_px * self._mm_per_pixel
-        return self._box.adjusted(-margin, -margin, margin, margin)
+        self.setRect(self._box.adjusted(-margin, -margin, margin, margin))
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
         self._prepared.replay(painter)

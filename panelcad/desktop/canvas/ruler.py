@@ -3,7 +3,7 @@
 from enum import Enum
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -59,8 +59,17 @@ class Ruler(QWidget):
         self._draw_anew()
 
     def _point(self, at: Point | None) -> None:
+        """Only where the pointer's mark was and where it is now is painted anew."""
+        self.update(self._mark_area())
         self._at = at
-        self.update()
+        self.update(self._mark_area())
+
+    def _mark_area(self) -> QRect:
+        if self._at is None:
+            return QRect()
+        if self._edge is Edge.TOP:
+            return QRect(int(self._pixel(self._at.x)) - 2, 0, 5, THICKNESS)
+        return QRect(0, int(self._pixel(self._at.y)) - 2, THICKNESS, 5)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002
         """The scale is drawn once and kept; only the pointer's mark is drawn each time."""

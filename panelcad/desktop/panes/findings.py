@@ -43,9 +43,11 @@ class FindingModel(QAbstractListModel):
     def offer(self, entries: list[Entry]) -> None:
         """Keep the rows where only their words changed, so that nothing jumps while something is dragged."""
         same = [e.finding.identity for e in entries] == [e.finding.identity for e in self.entries]
-        if same and entries:
+        if same:
+            changed = [row for row, (now, was) in enumerate(zip(entries, self.entries, strict=True)) if now != was]
             self.entries = entries
-            self.dataChanged.emit(self.index(0), self.index(len(entries) - 1))
+            for row in changed:
+                self.dataChanged.emit(self.index(row), self.index(row))
             return
         self.beginResetModel()
         self.entries = entries

@@ -1,0 +1,49 @@
+"""The status bar tells without moving anything: words that change with the pointer lay nothing out anew."""
+
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import QApplication
+
+
+class Layouts(QObject):
+    """Counts how often a widget was asked to lay itself out."""
+
+    count = 0
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - the name is Qt's
+        self.count += event.type() is QEvent.Type.LayoutRequest
+        return super().eventFilter(watched, event)
+
+
+def test_words_that_change_lay_nothing_out_anew(window) -> None:
+    status, layouts = window.statusBar(), Layouts()
+    window.bench.judge.check_now()
+    QApplication.processEvents()
+    status.installEventFilter(layouts)
+    width = status.words.width()
+    status.words.setText("Snapped to the left edge of the second radio of the stack, and much more besides")
+    status.place.setText("x -123.456   y -78.9 mm")
+    QApplication.processEvents()
+    assert layouts.count == 0
+    assert status.words.width() == width
+
+
+def test_what_was_found_has_room_and_keeps_it(window) -> None:
+    status = window.statusBar()
+    QApplication.processEvents()
+    status.found.setText("112 errors, 113 warnings, 114 advice, 2 rules could not judge")
+    status.found_place.make_room()
+    QApplication.processEvents()
+    width = status.found.width()
+    assert width >= status.found.sizeHint().width()
+    status.found.setText("nothing found")
+    status.found_place.make_room()
+    QApplication.processEvents()
+    assert status.found.width() == width
+
+
+def test_the_pointers_place_is_never_clipped(hands) -> None:
+    status = hands.window.statusBar()
+    hands.hover(-250.0, -120.0)
+    QApplication.processEvents()
+    assert status.place.text().startswith("x -2")
+    assert status.place.width() >= status.place.sizeHint().width()
