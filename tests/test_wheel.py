@@ -8,6 +8,9 @@ from pathlib import Path
 
 import pytest
 
+from panelcad.desktop.help.page_html import links
+from panelcad.desktop.help.pages import PAGES
+
 ROOT = Path(__file__).parent.parent
 
 
@@ -39,6 +42,17 @@ def test_the_wheel_brings_its_samples_and_fonts(installed: Path) -> None:
     run(installed, "new", "copy.panel.json", "--sample", "tourer")
     assert (installed.parent / "copy.panel.json").stat().st_size > 0
     assert (installed / "panelcad" / "drawing" / "fonts" / "regular.ttf").is_file()
+
+
+def test_the_wheel_brings_its_pages_of_help_and_no_scripts(installed: Path) -> None:
+    docs = installed / "panelcad" / "packaged" / "docs"
+    assert [page.file for page in PAGES if not (docs / page.file).is_file()] == []
+    for page in PAGES:
+        file = docs / page.file
+        for link in links(file.read_text(encoding="utf-8")):
+            path = link.partition("#")[0]
+            assert not path or (file.parent / path).is_file(), f"{page.file}: {link}"
+    assert list(docs.rglob("*.py")) == []
 
 
 def test_the_wheel_is_what_runs(installed: Path) -> None:

@@ -5,6 +5,8 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
+from panelcad.desktop.help.ask import explained_by_key
+from panelcad.desktop.help.topics import MESSAGES
 from panelcad.store.project_file import SUFFIX
 
 _PROJECTS = f"panelcad projects (*{SUFFIX} *.json)"
@@ -39,9 +41,7 @@ class Asking:
 
     def leaving(self, name: str) -> Leaving:
         """What becomes of the changes to this project."""
-        box = QMessageBox(self._parent)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle("Unsaved changes")
+        box = self._box("Unsaved changes", QMessageBox.Icon.Question)
         box.setText(f"Save the changes to '{name}'?")
         box.setInformativeText("They are lost if you do not save them.")
         save = box.addButton("&Save", QMessageBox.ButtonRole.AcceptRole)
@@ -55,9 +55,7 @@ class Asking:
 
     def choice(self, title: str, question: str, detail: str, *buttons: str) -> str:
         """The button that was pressed; the last one is what Escape means."""
-        box = QMessageBox(self._parent)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setWindowTitle(title)
+        box = self._box(title, QMessageBox.Icon.Question)
         box.setText(question)
         box.setInformativeText(detail)
         made = [box.addButton(words, QMessageBox.ButtonRole.AcceptRole) for words in buttons]
@@ -69,5 +67,13 @@ class Asking:
 
     def tell(self, title: str, sentence: str) -> None:
         """A sentence that must be read."""
-        box = QMessageBox(QMessageBox.Icon.Warning, title, sentence, QMessageBox.StandardButton.Ok, self._parent)
+        box = self._box(title, QMessageBox.Icon.Warning)
+        box.setText(sentence)
         box.exec()
+
+    def _box(self, title: str, sign: QMessageBox.Icon) -> QMessageBox:
+        box = QMessageBox(self._parent)
+        box.setIcon(sign)
+        box.setWindowTitle(title)
+        explained_by_key(box, MESSAGES[title])
+        return box

@@ -1,6 +1,6 @@
 """Menus and tool bar, made of the table of actions."""
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence
@@ -8,11 +8,15 @@ from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
 
 from panelcad.desktop.actions import MENUS, Action, all_actions, with_mnemonics
 from panelcad.desktop.choosers import OptionChooser, PlateChooser, ViewChooser
+from panelcad.desktop.commands.help_ import open_page
+from panelcad.desktop.help.pages import GUIDE, REFERENCE, Page
 from panelcad.desktop.icons import icon
 from panelcad.desktop.window_parts import Parts
 
 if TYPE_CHECKING:
     from panelcad.desktop.panes.docks import Docks
+
+_EXPLAINED: Final = "F1 explains it while it is in hand"
 
 
 class Menus:
@@ -27,6 +31,7 @@ class Menus:
         self._menus = {title: self._menu(title) for title in MENUS}
         self._add_panes(docks)
         self._add_recent()
+        self._add_pages_of_help()
         self.bar = self._bar()
         bench = parts.bench
         for signal in (
@@ -51,7 +56,8 @@ class Menus:
             made.setShortcut(QKeySequence(action.shortcut))
         made.setCheckable(action.checked is not None)
         keys = f"  ({action.keys})" if action.keys else ""
-        made.setToolTip(f"{action.plain_title}{keys}" + (f"\n{action.hint}" if action.hint else ""))
+        lines = (f"{action.plain_title}{keys}", action.hint, _EXPLAINED if action.id.startswith("tool.") else "")
+        made.setToolTip("\n".join(line for line in lines if line))
         made.setStatusTip(action.hint)
         made.triggered.connect(lambda: self.run(action.id))
         self._parts.window.addAction(made)
@@ -103,6 +109,19 @@ class Menus:
             entry.triggered.connect(lambda _=False, path=path: self._parts.desk.open(path))
         if menu.isEmpty():
             menu.addAction("No file yet").setEnabled(False)
+
+    def _add_pages_of_help(self) -> None:
+        menu = self._menus["&Help"]
+        menu.addSeparator()
+        for title, files in (("&Doing things", GUIDE), ("&Looking things up", REFERENCE)):
+            pages = menu.addMenu(title)
+            pages.aboutToShow.connect(lambda pages=pages, files=files: self._fill_pages(pages, files))
+
+    def _fill_pages(self, menu: QMenu, files: tuple[str, ...]) -> None:
+        """The titles are read when somebody first looks."""
+        if menu.isEmpty():
+            for file, title in zip(files, with_mnemonics([Page(file).title for file in files]), strict=True):
+                menu.addAction(title).triggered.connect(lambda _=False, file=file: open_page(self._parts, file))
 
     def _bar(self) -> QToolBar:
         bar = self._parts.window.addToolBar("Tools")

@@ -9,6 +9,8 @@ from PySide6.QtCore import QPoint, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
 
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.drawing.appearance import Look
 from panelcad.drawing.appearance_light import LIGHTS
 from panelcad.drawing.appearance_panel import panel_view
@@ -126,6 +128,7 @@ class OwnerView(QWidget):
         self.slider.setAccessibleName("Wipe between the left and the right panel")
         self._lay_out()
         self._connect()
+        explained(self, Dialog.OWNER_VIEW)
         self.slider.setFocus()
 
     def _lay_out(self) -> None:

@@ -50,7 +50,8 @@ class Status(QStatusBar):
     def _tell(self, words: str) -> None:
         """A passing word, or what the tool in hand does."""
         tool = self._parts.toolbox.tool
-        text = words or (tool.hint if tool is not None else "")
+        hint = tool.hint if tool is not None else ""
+        text = f"{hint} · F1 explains" if hint and words in {"", hint} else words
         self.words.setText(text)
         self.words.setToolTip(text)
 

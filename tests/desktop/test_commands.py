@@ -139,10 +139,9 @@ def test_a_step_that_is_none_is_refused(hands, text) -> None:
     assert hands.window.settings.step_text("grid", LengthUnit.MM) == "5"
 
 
-def test_shortcuts_and_cautions_can_be_read(hands) -> None:
-    for name in ("help.shortcuts", "help.cautions"):
-        in_dialog(QDialog, lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
-        hands.action(name)
+def test_cautions_can_be_read(hands) -> None:
+    in_dialog(QDialog, lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
+    hands.action("help.cautions")
 
 
 def test_the_first_screen_shows_the_cautions(qtbot, own_settings) -> None:

@@ -6,6 +6,8 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QPlainTextEd
 
 from panelcad.checks.acceptance import accept
 from panelcad.checks.wording import sentence
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.acceptances import add_acceptance
@@ -40,6 +42,7 @@ class AcceptanceQuestion(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)
+        explained(self, Dialog.ACCEPTANCE)
         self.reason.textChanged.connect(self._look)
         self.initials.textChanged.connect(self._look)
         self._look()

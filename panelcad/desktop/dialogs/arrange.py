@@ -3,6 +3,7 @@
 from PySide6.QtWidgets import QComboBox, QSpinBox, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import AngleEntry, EditDialog, LengthEntry
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import set_gaps
 from panelcad.editing.duplicate import Grid, duplicate_in_grid
@@ -18,7 +19,7 @@ def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
     width, height = _size(bench)
     step = project.profile.web_advised
-    dialog = EditDialog(bench, "Repeat in a row or grid", "&Repeat", parent)
+    dialog = EditDialog(bench, "Repeat in a row or grid", "&Repeat", parent, at=Dialog.ARRANGE_GRID)
     columns, rows = _count("Columns", 2), _count("Rows", 1)
     across = LengthEntry("Pitch across", rounded(width + step), bench.unit)
     up = LengthEntry("Pitch up", rounded(height + step), bench.unit)
@@ -37,7 +38,7 @@ def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
 def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
     """What is selected, one after the other with a gap between bezels."""
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
-    dialog = EditDialog(bench, "Set the gaps", "&Set", parent)
+    dialog = EditDialog(bench, "Set the gaps", "&Set", parent, at=Dialog.ARRANGE_GAPS)
     axis = QComboBox()
     axis.addItem("from left to right", Axis.ACROSS)
     axis.addItem("from below upwards", Axis.UP)
@@ -54,7 +55,7 @@ def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
 def turn_in_figures(bench: Workbench, parent: QWidget) -> None:
     """What is selected, by an angle: as one about the common centre, or each thing about its own."""
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
-    dialog = EditDialog(bench, "Turn by an angle", "&Turn", parent)
+    dialog = EditDialog(bench, "Turn by an angle", "&Turn", parent, at=Dialog.TURN)
     angle = AngleEntry("Turn by, degrees", 15.0)
     about = QComboBox()
     about.addItem("their common centre, as one", turn_as_one)

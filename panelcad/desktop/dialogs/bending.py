@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start, text_row
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.plates import set_bends
 from panelcad.errors import EditRefused
@@ -34,7 +35,7 @@ def bend_edge(bench: Workbench, parent: QWidget) -> None:
     """A flange more on the plate that is looked at; it is laid out flat afterwards, for cutting."""
     project, option_id, plate_id = start(bench)
     plate = project.option(option_id).plate(plate_id)
-    dialog = EditDialog(bench, "Flange on an edge", "&Add", parent)
+    dialog = EditDialog(bench, "Flange on an edge", "&Add", parent, at=Dialog.FLANGE)
     edges = straight_edges(plate)
     edge = _edge_row(dialog, edges, bench.unit)
     height = length_row(dialog, "&Height of the flange", _FLANGE[bench.unit])

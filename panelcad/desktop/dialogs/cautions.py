@@ -4,6 +4,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFrame, QLabel, QVBoxLayout, QWidget
 
 from panelcad.desktop.cautions import FULL
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 
 
 def show_cautions(parent: QWidget) -> None:
@@ -16,6 +18,7 @@ def show_cautions(parent: QWidget) -> None:
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     buttons.rejected.connect(dialog.reject)
     column.addWidget(buttons)
+    explained(dialog, Dialog.CAUTIONS)
     dialog.exec()
 
 

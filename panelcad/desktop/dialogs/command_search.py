@@ -4,6 +4,8 @@ from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.menus import Menus
 from panelcad.library.search import Index
 
@@ -30,6 +32,7 @@ class CommandSearch(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(self.words)
         column.addWidget(self.list)
+        explained(self, Dialog.FIND_ACTION)
         self.words.textChanged.connect(self.refresh)
         self.words.installEventFilter(self)
         self.list.itemActivated.connect(lambda _: self._do())

@@ -7,6 +7,8 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.tab_order import fields_first
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
@@ -56,9 +58,9 @@ class AngleEntry(QLineEdit):
 
 
 class EditDialog(QDialog):
-    """`change` gives the outcome of what the fields say now; it may raise a `PanelcadError`."""
+    """`change` gives the outcome of what the fields say now; it may raise a `PanelcadError`. `at` explains it."""
 
-    def __init__(self, bench: Workbench, title: str, verb: str, parent: QWidget) -> None:
+    def __init__(self, bench: Workbench, title: str, verb: str, parent: QWidget, *, at: Dialog) -> None:
         super().__init__(parent)
         self.bench = bench
         self.form = Form()
@@ -80,6 +82,7 @@ class EditDialog(QDialog):
         column.addWidget(self.form)
         column.addWidget(self.problem)
         column.addWidget(buttons)
+        explained(self, at)
 
     def ask(self, change: Callable[[], Outcome]) -> bool:
         """Let the person fill it in; whether the change was made. What was made is selected then."""

@@ -1,17 +1,24 @@
 """Why a finding is one: what the rule measures, what it found, its limits, and where they come from."""
 
 from collections.abc import Iterator
+from typing import Final
 
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.checks.registry import Rule, all_rules
 from panelcad.checks.wording import words
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.pages import rule_link
+from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.help.window import open_help
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.finding import Finding
 from panelcad.model.profile import Profile, is_length, limit_source
 from panelcad.model.project import Project
 from panelcad.units import format_length
+
+_WIDTH: Final = 480
 
 
 def explain(bench: Workbench, finding: Finding, parent: QWidget) -> None:
@@ -21,7 +28,7 @@ def explain(bench: Workbench, finding: Finding, parent: QWidget) -> None:
     said = words(finding, document.project, document.option)
     dialog = QDialog(parent)
     dialog.setWindowTitle("Why?")
-    dialog.setMinimumWidth(480)
+    dialog.setMinimumWidth(_WIDTH)
     form = Form()
     form.heading(rule.title if rule is not None else finding.problem)
     for line in (f"{said.problem}: {said.who} {said.where}.", _numbers(said.measured, said.required), said.cure):
@@ -35,10 +42,23 @@ def explain(bench: Workbench, finding: Finding, parent: QWidget) -> None:
     form.words(f"Source: {finding.source}", "faint")
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     buttons.rejected.connect(dialog.reject)
+    if rule is not None:
+        form.add(_rule_link(rule, dialog))
     column = QVBoxLayout(dialog)
     column.addWidget(form)
     column.addWidget(buttons)
+    explained(dialog, Dialog.WHY)
+    dialog.resize(_WIDTH, column.totalHeightForWidth(_WIDTH))
     dialog.exec()
+
+
+def _rule_link(rule: Rule, dialog: QDialog) -> QPushButton:
+    """To the rule's section of the page of rules."""
+    button = QPushButton(f"&The rule '{rule.id}' in the page of rules")
+    button.setProperty("quiet", True)
+    button.setAutoDefault(False)
+    button.clicked.connect(lambda: open_help(rule_link(rule.id), dialog))
+    return button
 
 
 def _numbers(measured: str, required: str) -> str:

@@ -3,6 +3,7 @@
 from PySide6.QtWidgets import QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.tools.eye import PILOT_VIEW
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.eye import eye_or_first, place_eye
@@ -13,7 +14,7 @@ def eye_point(bench: Workbench, parent: QWidget) -> None:
     project, unit = bench.document.project, bench.unit
     bench.stage.look_from(PILOT_VIEW)
     eye = eye_or_first(project)
-    dialog = EditDialog(bench, "The pilot's eye point", "&Set", parent)
+    dialog = EditDialog(bench, "The pilot's eye point", "&Set", parent, at=Dialog.EYE)
     fields = (
         LengthEntry("Eye to the right of the datum", eye.x, unit),
         LengthEntry("Eye above the datum", eye.y, unit),

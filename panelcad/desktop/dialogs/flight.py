@@ -5,6 +5,7 @@ from typing import Any, Final
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.look import flight_changed
 from panelcad.errors import UnreadableQuantity
@@ -41,7 +42,7 @@ def flight_shown(bench: Workbench, parent: QWidget) -> None:
     project = bench.document.project
     if not bench.stage.view.keeps_pixmaps:
         bench.stage.look_from("look-day")
-    dialog = EditDialog(bench, "The flight that instruments show", "&Set", parent)
+    dialog = EditDialog(bench, "The flight that instruments show", "&Set", parent, at=Dialog.FLIGHT)
     fields = _fields(dialog, project.flight)
     dialog.ask(lambda: _changed(project, fields))
 

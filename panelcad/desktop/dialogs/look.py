@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QColorDialog, QComboBox, QPushButton, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.look import look_changed
 from panelcad.model.appearance import Appearance, Finish, Shield, Trim, Yokes
@@ -48,7 +49,7 @@ def option_look(bench: Workbench, parent: QWidget) -> None:
     project, option = bench.document.project, bench.document.option
     if not bench.stage.view.keeps_pixmaps:
         bench.stage.look_from("look-day")
-    dialog = EditDialog(bench, "How it looks", "&Set", parent)
+    dialog = EditDialog(bench, "How it looks", "&Set", parent, at=Dialog.LOOK)
     boxes = {name: _box(dialog, name, word, kinds, option.appearance) for name, word, kinds in _CHOICES}
     buttons = {name: _button(dialog, name, word, option.appearance) for name, word in _COLOURS}
     dialog.form.words("Nothing here is metal: checks, cutting files and fingerprints do not know it.", "faint")

@@ -6,6 +6,8 @@ from typing import Final
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from panelcad.desktop.fields import TextField
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.settings import Settings
 from panelcad.editing.blank import blank_project
@@ -69,6 +71,7 @@ class NewProject(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)
+        explained(self, Dialog.NEW_PANEL)
 
     def chosen(self) -> Start:
         unit = LengthUnit(self.unit.currentData())

@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QCheckBox, QInputDialog, QWidget
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start, text_row
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
+from panelcad.desktop.help.ask import explained_by_key
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.plates import add_inner_opening, remove_inner_opening, revise_inner_opening
 from panelcad.geometry.point import Point
@@ -24,7 +26,7 @@ def inner_opening(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] 
     """An opening more in the sheet."""
     project, option_id, plate_id = start(bench)
     shape, at = drawn or (Circle(diameter=50.8), Point(0.0, 0.0))
-    dialog = EditDialog(bench, "An opening of the sheet", "&Cut", parent)
+    dialog = EditDialog(bench, "An opening of the sheet", "&Cut", parent, at=Dialog.OPENING)
     fields = _fields(dialog, Opening(shape=shape, x=at.x, y=at.y, purpose="control column", source=_USER))
     dialog.ask(lambda: add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER)))
 
@@ -35,7 +37,7 @@ def change_opening(bench: Workbench, parent: QWidget) -> None:
     index = _which(bench, parent)
     if index is None:
         return
-    dialog = EditDialog(bench, "An opening of the sheet", "&Take", parent)
+    dialog = EditDialog(bench, "An opening of the sheet", "&Take", parent, at=Dialog.OPENING)
     fields = _fields(dialog, project.option(option_id).plate(plate_id).inner_openings[index])
     gone = QCheckBox("&Without this opening")
     gone.toggled.connect(dialog.preview)
@@ -59,8 +61,12 @@ def _which(bench: Workbench, parent: QWidget) -> int | None:
         f"{i}: {o.purpose} at {format_number(o.x, bench.unit)}, {format_number(o.y, bench.unit)}"
         for i, o in enumerate(openings, 1)
     ]
-    chosen, taken = QInputDialog.getItem(parent, "Openings of the sheet", "Which opening?", names, 0, editable=False)
-    return names.index(chosen) if taken else None
+    question = QInputDialog(parent)
+    question.setWindowTitle("Openings of the sheet")
+    question.setLabelText("Which opening?")
+    question.setComboBoxItems(names)
+    explained_by_key(question, Dialog.OPENING)
+    return names.index(question.textValue()) if question.exec() else None
 
 
 def _fields(dialog: EditDialog, opening: Opening) -> Callable[[], dict[str, Any]]:

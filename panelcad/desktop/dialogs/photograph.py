@@ -6,6 +6,7 @@ from PySide6.QtGui import QImageReader
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QSizePolicy, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.photo_board import PhotoBoard
 from panelcad.desktop.window_parts import Parts
 from panelcad.editing.look import look_changed
@@ -39,7 +40,7 @@ def set_straight(parts: Parts, file: Path, parent: QWidget) -> None:
     plate = bench.stage.layout().plate(bench.stage.plate_id)
     if not bench.stage.view.keeps_pixmaps:
         bench.stage.look_from("look-day")
-    dialog = EditDialog(bench, "Photograph of the panel", "&Set", parent)
+    dialog = EditDialog(bench, "Photograph of the panel", "&Set", parent, at=Dialog.PHOTOGRAPH)
     board = PhotoBoard(image)
     dialog.form.words(
         "Put each marker on a place you have measured, such as a corner of the sheet or the middle of a screw, and type"

@@ -3,6 +3,8 @@
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.screen_size import ScreenSize
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import ThemeChoice
@@ -36,6 +38,7 @@ class Preferences(QDialog):
         column.addWidget(tabs)
         column.addWidget(self.problem)
         column.addWidget(buttons)
+        explained(self, Dialog.PREFERENCES)
 
     def _general(self) -> Form:
         form = Form()

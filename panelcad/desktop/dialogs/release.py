@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgress
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.folder_field import FolderField
 from panelcad.desktop.fields import TextField
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
 from panelcad.errors import PanelcadError, ReleaseRefused
@@ -51,6 +53,7 @@ class ReleaseQuestion(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)
+        explained(self, Dialog.RELEASE)
 
 
 def release_option(parts: Parts) -> None:

@@ -4,6 +4,7 @@ from PySide6.QtWidgets import QWidget
 
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.swap import swap
 from panelcad.errors import EditRefused
@@ -12,7 +13,7 @@ from panelcad.model.project import Project
 
 def replace_in_place(bench: Workbench, parent: QWidget) -> None:
     part = bench.selection.current
-    dialog = EditDialog(bench, f"Replace {bench.name_of(part)}", "&Replace", parent)
+    dialog = EditDialog(bench, f"Replace {bench.name_of(part)}", "&Replace", parent, at=Dialog.REPLACE)
     choice = CutoutChoice("Replace with", bench.catalogue.cutouts.values())
     item = next((one for one in bench.document.option.items if one.id == part), None)
     choice.choose(item.cutout or "" if item is not None else "")

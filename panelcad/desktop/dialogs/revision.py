@@ -5,6 +5,8 @@ from datetime import UTC, datetime
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPlainTextEdit, QVBoxLayout, QWidget
 
 from panelcad.desktop.fields import TextField
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
 from panelcad.editing.revision import open_revision
@@ -38,6 +40,7 @@ class RevisionQuestion(QDialog):
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)
+        explained(self, Dialog.REVISION)
         self.reason.textChanged.connect(self._look)
         self._look()
 

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QComboBox, QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.attach import Spread, attach_all_round, attach_along
 from panelcad.editing.made import Made
@@ -26,7 +27,7 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     """Attach screws along one edge or all of them."""
     project, option_id, plate_id = start(bench)
     segments = edges(outline_of(project.option(option_id).plate(plate_id).outline))
-    dialog = EditDialog(bench, "Attach screws along edges", "&Drill", parent)
+    dialog = EditDialog(bench, "Attach screws along edges", "&Drill", parent, at=Dialog.SCREWS)
     edge = QComboBox()
     edge.setAccessibleName("Edge")
     edge.addItem("every edge", _EVERY)

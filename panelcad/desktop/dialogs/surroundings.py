@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDoubleSpinBox, QWidget
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.around import add_standing, revise_standing
 from panelcad.editing.made import Made
@@ -70,7 +71,7 @@ def change_standing(bench: Workbench, parent: QWidget) -> None:
     if thing is None:
         return
     project, _, _ = start(bench)
-    dialog = EditDialog(bench, f"Change {thing.name}", "&Take", parent)
+    dialog = EditDialog(bench, f"Change {thing.name}", "&Take", parent, at=Dialog.STANDING)
     fields = _fields(dialog, thing)
     dialog.ask(lambda: revise_standing(project, thing.id, **fields()))
 
@@ -86,7 +87,7 @@ def selected_standing(bench: Workbench) -> Standing | None:
 
 def _add(bench: Workbench, parent: QWidget, thing: Standing) -> None:
     project, _, _ = start(bench)
-    dialog = EditDialog(bench, f"Add {_WORDS[type(thing)]}", "&Add", parent)
+    dialog = EditDialog(bench, f"Add {_WORDS[type(thing)]}", "&Add", parent, at=Dialog.STANDING)
     fields = _fields(dialog, thing)
 
     def change() -> Made:

@@ -5,6 +5,8 @@ from pathlib import Path
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFileDialog, QPlainTextEdit, QVBoxLayout, QWidget
 
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
 from panelcad.errors import PanelcadError
@@ -34,6 +36,7 @@ class Verification(QDialog):
         column.addWidget(form)
         column.addWidget(self.words, 1)
         column.addWidget(buttons)
+        explained(self, Dialog.VERIFY)
 
 
 def verify_file(parts: Parts) -> None:

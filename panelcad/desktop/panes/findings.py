@@ -142,9 +142,18 @@ class FindingsPane(QWidget):
     def _go_to(self, index: Index) -> None:
         self._bench.finding_chosen.emit(self.model.entries[index.row()].finding.identity)
 
-    def _show_detail(self, *_: object) -> None:
+    @property
+    def chosen(self) -> Finding | None:
+        """The finding that is chosen in the list."""
+        entry = self._entry_chosen()
+        return entry.finding if entry is not None else None
+
+    def _entry_chosen(self) -> Entry | None:
         row = self.list.currentIndex().row()
-        entry = self.model.entries[row] if 0 <= row < len(self.model.entries) else None
+        return self.model.entries[row] if 0 <= row < len(self.model.entries) else None
+
+    def _show_detail(self, *_: object) -> None:
+        entry = self._entry_chosen()
         accepted = entry is not None and entry.kind is MarkKind.ACCEPTED
         self.detail.show_finding(entry.finding if entry is not None else None, is_accepted=accepted)
 

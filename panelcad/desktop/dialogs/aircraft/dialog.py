@@ -12,6 +12,8 @@ from panelcad.desktop.dialogs.aircraft.tabs import (
     WeightPage,
     tabs,
 )
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.planning import set_option_planning, set_planning
 from panelcad.errors import PanelcadError
@@ -64,6 +66,7 @@ class AircraftData(QDialog):
         column.addWidget(self.tabs, 1)
         column.addWidget(self.problem)
         column.addWidget(buttons)
+        explained(self, Dialog.AIRCRAFT)
 
     def _show(self) -> None:
         project, option = self._bench.document.project, self._bench.document.option

@@ -25,6 +25,8 @@ from panelcad.desktop.dialogs.own.bodies import BodiesTable
 from panelcad.desktop.dialogs.own.holes import HolesEntry
 from panelcad.desktop.dialogs.own.picture import CutoutPicture
 from panelcad.desktop.dialogs.shape_entry import CUTTABLE, ShapeEntry
+from panelcad.desktop.help.ask import explained
+from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.ids import fresh_id
@@ -157,6 +159,7 @@ class OwnCutout(QDialog):
         column = QVBoxLayout(self)
         column.addLayout(row, 1)
         column.addWidget(buttons)
+        explained(self, Dialog.OWN_CUTOUT)
         self.resize(900, 620)
 
     # What the form says
