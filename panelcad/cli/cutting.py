@@ -21,7 +21,7 @@ def verify(
     unit: Annotated[LengthUnit | None, typer.Option("--unit", help="Where the DXF states none.")] = None,
     as_json: AsJson = False,  # noqa: FBT002
 ) -> None:
-    """Hold a DXF against the project: exit code 0 the same, 1 differs, 2 unusable.
+    """Hold a DXF against the project: exit code 0 the same, 1 differs, 2 unusable. Notes alone do not make it 1.
 
     Of any other paper it says which revision it is of; of a folder, whether it is as its manifest says.
     """

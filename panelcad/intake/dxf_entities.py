@@ -9,6 +9,7 @@ from typing import Any, Final
 from panelcad.geometry.contour import Vertex
 from panelcad.geometry.point import Point, polar
 from panelcad.intake.dxf_chains import Piece
+from panelcad.intake.dxf_curves import KINDS, Curve
 
 _NO_SHAPE: Final = frozenset(
     {"DIMENSION", "HATCH", "IMAGE", "LEADER", "MULTILEADER", "VIEWPORT", "WIPEOUT", "ATTDEF", "ATTRIB", "ACAD_TABLE"}
@@ -26,6 +27,7 @@ class Gathered:
     closed: list[tuple[str, tuple[Vertex, ...]]] = field(default_factory=list)
     points: list[tuple[str, Point]] = field(default_factory=list)
     texts: list[str] = field(default_factory=list)
+    curves: list[Curve] = field(default_factory=list)
     unreadable: list[tuple[str, str]] = field(default_factory=list)
     count: int = 0
 
@@ -44,6 +46,8 @@ def gather(entity: Any, found: Gathered, depth: int = 0) -> None:
             gather(part, found, depth + 1)
     elif kind in _READERS:
         _READERS[kind](_upright(entity), found)
+    elif kind in KINDS:
+        found.curves.append(Curve(layer_of(entity), kind, entity.flattening))
     elif kind not in _NO_SHAPE:
         found.unreadable.append((kind, layer_of(entity)))
 

@@ -7,6 +7,7 @@ import io
 import logging
 import math
 from dataclasses import dataclass, replace
+from enum import Enum, StrEnum, auto
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
@@ -16,8 +17,9 @@ from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import FULL_TURN, Arc
 from panelcad.geometry.track import Track
 from panelcad.intake.dxf_chains import Piece, chained
+from panelcad.intake.dxf_curves import chords
 from panelcad.intake.dxf_entities import Gathered, gather, layer_of
-from panelcad.intake.dxf_unit import other_unit, stated_unit
+from panelcad.intake.dxf_unit import header_unit, other_unit, stated_unit, unit_in_words
 from panelcad.units import LARGEST_LENGTH, LengthUnit
 
 if TYPE_CHECKING:
@@ -25,14 +27,35 @@ if TYPE_CHECKING:
 
 LARGEST_FILE: Final = 64 * 1024 * 1024
 EXPECTED: Final = "a DXF drawing of closed lines, arcs, circles and polylines"
+_MANY: Final = 24
+"""A contour of more pieces than this, on a layer with splines or ellipses, was one of them."""
 _ONE_CIRCLE: Final = 1e-4
 """Arcs whose centres and radii agree to this many mm and that go all around are one circle."""
 
 
+class Curves(Enum):
+    """What is done with splines and ellipses."""
+
+    UNREADABLE = auto()
+    CHORDS = auto()
+
+
+class UnitFrom(StrEnum):
+    """Where the unit of a file's numbers was learnt."""
+
+    HEADER = "its header"
+    WORDS = "the words on it"
+    TOLD = "whoever reads it"
+
+
 @dataclass(frozen=True)
 class FoundContour:
+    """`is_joined` where it was loose lines and arcs, `is_curved` where a spline or an ellipse was, now in chords."""
+
     layer: str
     contour: Contour
+    is_joined: bool = False
+    is_curved: bool = False
 
 
 @dataclass(frozen=True)
@@ -49,6 +72,8 @@ class DxfFile:
 
     source: str
     unit: LengthUnit
+    unit_from: UnitFrom
+    version: str
     contours: tuple[FoundContour, ...]
     tracks: tuple[FoundTrack, ...]
     points: tuple[tuple[str, Point], ...]
@@ -56,19 +81,42 @@ class DxfFile:
     unreadable: tuple[tuple[str, str], ...]
 
 
-def read_dxf(path: Path | str, unit: LengthUnit | None = None) -> DxfFile:
-    """Read a drawing; `unit` is meant where the file states none. Raises `UnusableInput` in one sentence."""
+def read_dxf(
+    path: Path | str,
+    unit: LengthUnit | None = None,
+    curves: Curves = Curves.UNREADABLE,
+    largest: float = LARGEST_LENGTH,
+) -> DxfFile:
+    """Read a drawing; `unit` is meant where the file states none, `largest` is the greatest coordinate in mm.
+
+    Raises `UnusableInput` in one sentence.
+    """
     file = Path(path)
     content = _content(file)
-    found = _gathered(file, _drawing(file, content))
-    return _in_mm(str(file), found, _unit(file, content, found, unit))
+    drawing = _drawing(file, content)
+    found = _gathered(file, drawing)
+    stated, unit_from = _unit(file, content, found, unit)
+    read = DxfFile(
+        source=str(file),
+        unit=stated,
+        unit_from=unit_from,
+        version=drawing.dxfversion,
+        contours=(),
+        tracks=(),
+        points=tuple((layer, _point(at, stated)) for layer, at in found.points),
+        texts=tuple(found.texts),
+        unreadable=(),
+    )
+    read = _with_shapes(read, found, curves)
+    _refuse_wild_numbers(read, largest)
+    return read
 
 
 def rescaled(drawing: DxfFile, factor: float) -> DxfFile:
     """The same drawing with every length times `factor`."""
     return replace(
         drawing,
-        contours=tuple(FoundContour(c.layer, _times(c.contour, factor)) for c in drawing.contours),
+        contours=tuple(replace(each, contour=_times(each.contour, factor)) for each in drawing.contours),
         tracks=tuple(FoundTrack(t.layer, Track(_times_each(t.track.vertices, factor))) for t in drawing.tracks),
         points=tuple((layer, Point(at.x * factor, at.y * factor)) for layer, at in drawing.points),
     )
@@ -130,47 +178,63 @@ def _gathered(file: Path, drawing: "Drawing") -> Gathered:
     return found
 
 
-def _unit(file: Path, content: bytes, found: Gathered, named: LengthUnit | None) -> LengthUnit:
-    unit = stated_unit(content, found.texts) or named
-    if unit is not None:
-        return unit
+def _unit(file: Path, content: bytes, found: Gathered, named: LengthUnit | None) -> tuple[LengthUnit, UnitFrom]:
+    for unit, source in (
+        (header_unit(content), UnitFrom.HEADER),
+        (unit_in_words(found.texts), UnitFrom.WORDS),
+        (named, UnitFrom.TOLD),
+    ):
+        if unit is not None:
+            return unit, source
     other = other_unit(content)
     problem = f"its unit is {other}" if other else "it does not say its unit"
     raise UnusableInput(str(file), "", problem, "mm or in; name the unit that its numbers are in")
 
 
-def _in_mm(source: str, found: Gathered, unit: LengthUnit) -> DxfFile:
-    contours = [FoundContour(layer, _ring(vertices, unit)) for layer, vertices in found.closed]
+def _with_shapes(read: DxfFile, found: Gathered, curves: Curves) -> DxfFile:
+    """The drawing with everything that was found in it, loose pieces joined where their ends meet."""
+    contours = [FoundContour(layer, _ring(vertices, read.unit)) for layer, vertices in found.closed]
+    pieces = {layer: [_scaled(piece, read.unit) for piece in loose] for layer, loose in found.pieces.items()}
+    unreadable, curved = list(found.unreadable), set[str]()
+    for curve in found.curves:
+        points = chords(curve, read.unit) if curves is Curves.CHORDS else ()
+        if points:
+            pieces.setdefault(curve.layer, []).append(_scaled(Piece(points), read.unit))
+            curved.add(curve.layer)
+        else:
+            unreadable.append((curve.kind, curve.layer))
     tracks: list[FoundTrack] = []
-    for layer, pieces in found.pieces.items():
-        joined = chained([Piece(_scaled(piece.vertices, unit)) for piece in pieces])
-        contours += [FoundContour(layer, _ring(ring, LengthUnit.MM)) for ring in joined.closed]
+    for layer, loose in pieces.items():
+        joined = chained(loose)
+        contours += [_joined(layer, ring, may_be_curved=layer in curved) for ring in joined.closed]
         tracks += [FoundTrack(layer, Track(piece.vertices)) for piece in joined.open]
-    points = tuple((layer, _point(at, unit)) for layer, at in found.points)
-    read = DxfFile(
-        source, unit, tuple(contours), tuple(tracks), points, tuple(found.texts), tuple(dict.fromkeys(found.unreadable))
-    )
-    _refuse_wild_numbers(read)
-    return read
+    return replace(read, contours=tuple(contours), tracks=tuple(tracks), unreadable=tuple(dict.fromkeys(unreadable)))
 
 
-def _refuse_wild_numbers(read: DxfFile) -> None:
+def _joined(layer: str, ring: tuple[Vertex, ...], *, may_be_curved: bool) -> FoundContour:
+    is_curved = may_be_curved and len(ring) > _MANY
+    return FoundContour(layer, _ring(ring, LengthUnit.MM), is_joined=not is_curved, is_curved=is_curved)
+
+
+def _refuse_wild_numbers(read: DxfFile, largest: float) -> None:
     for found in read.contours:
-        if not all(abs(edge) <= LARGEST_LENGTH for edge in found.contour.bounds):
-            raise UnusableInput(read.source, f"layer {found.layer}", "a contour has wild numbers", "at most 100 m")
+        if not all(abs(edge) <= largest for edge in found.contour.bounds):
+            raise UnusableInput(
+                read.source, f"layer {found.layer}", "a contour has wild numbers", f"at most {largest / 1000:g} m"
+            )
 
 
 def _point(at: Point, unit: LengthUnit) -> Point:
     return Point(at.x * unit.mm, at.y * unit.mm)
 
 
-def _scaled(vertices: tuple[Vertex, ...], unit: LengthUnit) -> tuple[Vertex, ...]:
-    return _times_each(vertices, unit.mm)
+def _scaled(piece: Piece, unit: LengthUnit) -> Piece:
+    return Piece(_times_each(piece.vertices, unit.mm))
 
 
 def _ring(vertices: tuple[Vertex, ...], unit: LengthUnit) -> Contour:
     """The contour through these vertices; arcs of one circle that go all around are that circle."""
-    chain = closed_chain(_scaled(vertices, unit))
+    chain = closed_chain(_times_each(vertices, unit.mm))
     return _as_circle(chain) or chain
 
 

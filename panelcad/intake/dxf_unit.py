@@ -17,9 +17,17 @@ _WORDS: Final = {"millimetres": LengthUnit.MM, "inches": LengthUnit.INCH}
 
 def stated_unit(content: bytes, texts: list[str]) -> LengthUnit | None:
     """The unit the header or a line 'Unit: inches' names; None where neither does, or for a unit nobody cuts in."""
+    return header_unit(content) or unit_in_words(texts)
+
+
+def header_unit(content: bytes) -> LengthUnit | None:
+    """The unit the file's header states, if it is one that people cut in."""
     found = _INSUNITS.search(content)
-    if found and int(found[1]) in _OF_CODE:
-        return _OF_CODE[int(found[1])]
+    return _OF_CODE.get(int(found[1])) if found else None
+
+
+def unit_in_words(texts: list[str]) -> LengthUnit | None:
+    """The unit a line 'Unit: inches' names."""
     said = (text.removeprefix("Unit:").strip() for text in texts if text.startswith("Unit:"))
     return next((_WORDS[word] for word in said if word in _WORDS), None)
 

@@ -17,7 +17,7 @@ _SHARES: Final = (1.0, 0.5, 0.25, 0.1)
 def with_centre_marks(plan: Plan, smallest: float) -> Plan:
     """The plan with a mark in place of each round hole below `smallest` mm across."""
     small = [loop for loop in plan.loops if _is_small(loop, smallest)]
-    marks = tuple(Mark(Layer.CENTRE_MARK, _centre(loop.contour)) for loop in small)
+    marks = tuple(Mark(Layer.CENTRE_MARK, _centre(loop.contour), loop.feature) for loop in small)
     return replace(plan, loops=tuple(loop for loop in plan.loops if loop not in small), marks=plan.marks + marks)
 
 

@@ -30,8 +30,11 @@ class Stroke:
 
 @dataclass(frozen=True)
 class Mark:
+    """A point; `feature` is the id of the hole whose centre it marks."""
+
     layer: Layer
     at: Point
+    feature: str = ""
 
 
 @dataclass(frozen=True)

@@ -19,6 +19,7 @@ _ESCAPED: Final = re.compile(r"\\U\+([0-9A-F]{4})", re.IGNORECASE)
 class Claim:
     """Empty strings where the file does not say; `options` None where it does not say how it lies."""
 
+    project: str = ""
     option: str = ""
     plate: str = ""
     revision: str = ""
@@ -33,6 +34,7 @@ def claim(texts: tuple[str, ...]) -> Claim:
     """The claim in a file's texts, whatever else somebody wrote there."""
     said = _said(texts)
     return Claim(
+        project=said.get("Project", ""),
         option=_first(_NAMED, said.get("Option", "")),
         plate=_first(_NAMED, said.get("Plate", "")),
         revision="" if said.get("Revision", "not").startswith("not") else said["Revision"],

@@ -1,11 +1,13 @@
 """Every way in which a file may be held against a project's plates, and how well each fits."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import Final
 
 from panelcad.geometry.contour import circle
 from panelcad.geometry.placement import Placement
+from panelcad.geometry.point import distance
 from panelcad.intake.dxf_file import DxfFile
 from panelcad.intake.dxf_outline import NOT_CUT
 from panelcad.model.layout import PlateLayout, layout
@@ -15,19 +17,21 @@ from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_finish import finish_on
 from panelcad.outputs.dxf_layers import CUT_THROUGH, IN_THE_METAL, Layer
 from panelcad.outputs.dxf_nest import part_plan
-from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
+from panelcad.outputs.dxf_options import EVERYTHING, DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.outputs.verify_claim import Claim
+from panelcad.outputs.verify_layers import is_ours
 from panelcad.outputs.verify_match import Seen, count_same
 
 _COMPARED: Final = CUT_THROUGH | IN_THE_METAL
+_STAYS: Final = Placement()
 
 
 @dataclass(frozen=True)
 class Held:
     """Plates and the way a file is held against them; `back` leads from the file's axes to the plate's.
 
-    Several plates nested on a stock sheet are compared in the stock's axes.
+    Several plates nested on a stock sheet are compared in the stock's axes. `finish` is in mm on each surface.
     """
 
     option: Option
@@ -35,22 +39,42 @@ class Held:
     written_as: DxfOptions
     plan: Plan
     back: Placement
+    finish: float
+
+    @cached_property
+    def expected(self) -> tuple[Seen, ...]:
+        """What a whole file of this kind has to cut or to mark, in the plate's axes."""
+        cuts = (
+            Seen(loop.feature, loop.contour, finish_on(loop.layer, self.finish), loop.layer)
+            for loop in self.plan.loops
+            if loop.layer in _COMPARED
+        )
+        marks = (mark for mark in self.plan.marks if mark.layer is Layer.CENTRE_MARK)
+        return (*cuts, *(Seen(mark.feature, circle(mark.at, 0.0), layer=mark.layer) for mark in marks))
 
 
 @dataclass(frozen=True)
 class Fit:
-    """A way to hold the file with the contours of both sides in the plate's axes, and how many are in their place."""
+    """A way to hold the file, what of it is cut, in the plate's axes, and how many contours are in their place.
+
+    `back` leads from the file's axes to the plate's, past what is wrong with how the file lies.
+    """
 
     held: Held
-    expected: tuple[Seen, ...]
     found: tuple[Seen, ...]
     same: int
+    back: Placement
+
+    @property
+    def is_mostly_right(self) -> bool:
+        return self.same > len(self.held.expected) / 2
 
 
 def ways_to_hold(
     project: Project, said: Claim, option_id: str | None = None, plate_id: str | None = None
 ) -> Iterator[Held]:
     """Every plate and way that the file names, or all where it names none."""
+    finish = project.profile.finish_thickness
     for option in _options(project, said, option_id):
         if said.parts:
             yield _nested(project, option, said)
@@ -58,7 +82,14 @@ def ways_to_hold(
         for plate in _plates(project, option, said, plate_id):
             for written in _ways(said):
                 back = _inverse(to_file_axes(plate, project, written))
-                yield Held(option, (plate,), written, plate_plan(plate, project, written), back)
+                yield Held(option, (plate,), written, plate_plan(plate, project, written), back, finish)
+
+
+def whole(project: Project, held: Held) -> int:
+    """How many contours the same file would have with nothing left out by choice."""
+    options = replace(held.written_as, content=EVERYTHING)
+    plans = (plate_plan(plate, project, options) for plate in held.plates)
+    return sum(len(replace(held, plan=plan).expected) for plan in plans)
 
 
 def _nested(project: Project, option: Option, said: Claim) -> Held:
@@ -66,30 +97,34 @@ def _nested(project: Project, option: Option, said: Claim) -> Held:
     plan = Plan()
     for part in said.parts:
         plan = plan.joined(part_plan(project, option, part, written))
-    return Held(option, tuple(laid.plate(part.plate) for part in said.parts), written, plan, Placement())
+    plates = tuple(laid.plate(part.plate) for part in said.parts)
+    return Held(option, plates, written, plan, Placement(), project.profile.finish_thickness)
 
 
-def fitted(held: Held, drawing: DxfFile, finish: float, tolerance: float) -> Fit:
-    """How well the drawing fits this way; `finish` is the thickness in mm on each surface."""
-    cuts = tuple(
-        Seen(loop.feature, loop.contour, finish_on(loop.layer, finish))
-        for loop in held.plan.loops
-        if loop.layer in _COMPARED
-    )
-    marks = (mark.at for mark in held.plan.marks if mark.layer is Layer.CENTRE_MARK)
-    expected = (*cuts, *(Seen("centre mark", circle(at, 0.0)) for at in marks))
-    found = seen(drawing, held.back)
-    return Fit(held, expected, found, count_same(expected, found, tolerance))
+def fitted(held: Held, drawing: DxfFile, tolerance: float, right: Placement = _STAYS) -> Fit:
+    """How well the drawing fits this way; `right` puts right in the plate's axes how it lies."""
+    back = right.after(held.back)
+    marks = [each for each in held.expected if each.layer == Layer.CENTRE_MARK]
+    found = (*seen(drawing, back), *_marks_elsewhere(drawing, back, marks, tolerance))
+    return Fit(held, found, count_same(held.expected, found, tolerance), back)
 
 
 def seen(drawing: DxfFile, back: Placement) -> tuple[Seen, ...]:
     """The file's cut contours and centre marks in the plate's axes."""
     cuts = (each for each in drawing.contours if is_cut(each.layer))
-    marks = (at for layer, at in drawing.points if layer.upper() == Layer.CENTRE_MARK)
+    marks = ((layer, at) for layer, at in drawing.points if layer.upper() == Layer.CENTRE_MARK)
     return (
-        *(Seen(f"on layer {each.layer}", back.contour(each.contour)) for each in cuts),
-        *(Seen("centre mark", circle(back.point(at), 0.0)) for at in marks),
+        *(Seen("", back.contour(each.contour), 0.0, each.layer, each.is_joined, each.is_curved) for each in cuts),
+        *(Seen("", circle(back.point(at), 0.0), layer=layer) for layer, at in marks),
     )
+
+
+def _marks_elsewhere(drawing: DxfFile, back: Placement, marks: list[Seen], tolerance: float) -> Iterator[Seen]:
+    """Points on layers of other names that lie where a centre mark is expected."""
+    for layer, at in drawing.points if marks else ():
+        point = back.point(at)
+        if not is_ours(layer) and any(distance(mark.middle, point) <= tolerance for mark in marks):
+            yield Seen("", circle(point, 0.0), layer=layer)
 
 
 def is_cut(layer: str) -> bool:

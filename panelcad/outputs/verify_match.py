@@ -2,12 +2,12 @@
 
 import math
 from collections import defaultdict
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 from itertools import product
-from typing import Final
+from typing import Final, Protocol, TypeVar
 
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point, distance
@@ -29,16 +29,30 @@ class Difference(StrEnum):
     DOUBLED = "doubled"
 
 
+class Boxed(Protocol):
+    """Something with a box: its size, and the middle of it."""
+
+    @property
+    def size(self) -> tuple[float, float]: ...
+
+    @property
+    def middle(self) -> Point: ...
+
+
 @dataclass(frozen=True)
 class Seen:
-    """A contour with its name: the feature it cuts, or the layer it was found on.
+    """A contour with its layer and its name: the feature it cuts; empty for one that was found in a file.
 
     `finish` is how many mm each side will lose to the finish: negative for the sheet's edge, which gains.
+    `is_joined` and `is_curved` say how it came, as for `FoundContour`.
     """
 
     name: str
     contour: Contour
     finish: float = 0.0
+    layer: str = ""
+    is_joined: bool = False
+    is_curved: bool = False
 
     @cached_property
     def size(self) -> tuple[float, float]:
@@ -79,6 +93,9 @@ class Differing:
         return self.now.middle.x - self.subject.middle.x, self.now.middle.y - self.subject.middle.y
 
 
+Box = TypeVar("Box", bound=Boxed)
+
+
 def differences(expected: tuple[Seen, ...], found: tuple[Seen, ...], tolerance: float) -> tuple[Differing, ...]:
     """Every difference beyond `tolerance` mm; expected contours first, in their order."""
     rest_of_expected, rest_of_found = list(expected), list(found)
@@ -94,9 +111,14 @@ def differences(expected: tuple[Seen, ...], found: tuple[Seen, ...], tolerance: 
     return (*told, *_surplus(rest_of_found, expected, tolerance))
 
 
-def count_same(expected: tuple[Seen, ...], found: tuple[Seen, ...], tolerance: float) -> int:
+def count_same(expected: Sequence[Boxed], found: Sequence[Boxed], tolerance: float) -> int:
     """How many expected contours have one of the same place and size."""
-    return len(_paired(list(expected), list(found), _same_place, tolerance))
+    return len(in_place(expected, found, tolerance))
+
+
+def in_place(expected: Sequence[Box], found: Sequence[Box], tolerance: float) -> list[tuple[Box, Box]]:
+    """Each expected contour with the one found of the same place and size."""
+    return _paired(expected, found, same_place, tolerance)
 
 
 def _without(seen: list[Seen], used: list[Seen]) -> list[Seen]:
@@ -104,14 +126,16 @@ def _without(seen: list[Seen], used: list[Seen]) -> list[Seen]:
     return [each for each in seen if id(each) not in gone]
 
 
-Nearness = Callable[[Seen, Seen, float], float | None]
+Nearness = Callable[[Boxed, Boxed, float], float | None]
 
 
-def _paired(expected: list[Seen], found: list[Seen], nearness: Nearness, tolerance: float) -> list[tuple[Seen, Seen]]:
+def _paired(
+    expected: Sequence[Box], found: Sequence[Box], nearness: Nearness, tolerance: float
+) -> list[tuple[Box, Box]]:
     """The nearest pairs first, each contour once."""
     near = [
         (how_near, i, j)
-        for i, j in _worth_a_look(expected, found, tolerance if nearness is _same_place else FARTHEST_LOOK)
+        for i, j in _worth_a_look(expected, found, tolerance if nearness is same_place else FARTHEST_LOOK)
         if (how_near := nearness(expected[i], found[j], tolerance)) is not None
     ]
     used_expected, used_found, pairs = set[int](), set[int](), []
@@ -123,7 +147,7 @@ def _paired(expected: list[Seen], found: list[Seen], nearness: Nearness, toleran
     return pairs
 
 
-def _worth_a_look(expected: list[Seen], found: list[Seen], reach: float) -> Iterator[tuple[int, int]]:
+def _worth_a_look(expected: Sequence[Boxed], found: Sequence[Boxed], reach: float) -> Iterator[tuple[int, int]]:
     """Pairs whose middles may be `reach` mm apart, found by a grid of that pitch."""
     cells: dict[tuple[int, int], list[int]] = defaultdict(list)
     for j, other in enumerate(found):
@@ -138,28 +162,29 @@ def _cell(at: Point, pitch: float) -> tuple[int, int]:
     return math.floor(at.x / pitch), math.floor(at.y / pitch)
 
 
-def _size_difference(one: Seen, other: Seen) -> float:
+def _size_difference(one: Boxed, other: Boxed) -> float:
     return max(abs(one.size[0] - other.size[0]), abs(one.size[1] - other.size[1]))
 
 
-def _same_place(one: Seen, other: Seen, tolerance: float) -> float | None:
+def same_place(one: Boxed, other: Boxed, tolerance: float) -> float | None:
+    """How far apart two boxes are that count as one and the same; None where they do not."""
     apart = distance(one.middle, other.middle)
     same = apart <= tolerance and _size_difference(one, other) <= 2 * tolerance
     return apart if same else None
 
 
-def _same_size(one: Seen, other: Seen, tolerance: float) -> float | None:
+def _same_size(one: Boxed, other: Boxed, tolerance: float) -> float | None:
     apart = distance(one.middle, other.middle)
     same = apart <= FARTHEST_MOVE and _size_difference(one, other) <= 2 * tolerance
     return apart if same else None
 
 
-def _overlapping(one: Seen, other: Seen, _tolerance: float) -> float | None:
+def _overlapping(one: Boxed, other: Boxed, _tolerance: float) -> float | None:
     apart = distance(one.middle, other.middle)
     return apart + _size_difference(one, other) if apart <= max(*one.size, *other.size) / 2 else None
 
 
-def _told_same_place(one: Seen, other: Seen, tolerance: float) -> Iterator[Differing]:
+def _toldsame_place(one: Seen, other: Seen, tolerance: float) -> Iterator[Differing]:
     strays = deviation(one.contour, other.contour)
     if strays > tolerance:
         yield Differing(Difference.RESHAPED, one, other, strays)
@@ -176,7 +201,7 @@ def _told_resized(one: Seen, other: Seen, _tolerance: float) -> Iterator[Differi
 
 
 _STAGES: Final = (
-    (_same_place, _told_same_place),
+    (same_place, _toldsame_place),
     (_same_size, _told_moved),
     (_overlapping, _told_resized),
 )
@@ -184,8 +209,8 @@ _STAGES: Final = (
 
 def _surplus(found: list[Seen], expected: tuple[Seen, ...], tolerance: float) -> Iterator[Differing]:
     for other in found:
-        is_double = any(_same_place(one, other, tolerance) is not None for one in expected)
-        yield Differing(Difference.DOUBLED if is_double else Difference.NEW, None, other)
+        twin = next((one for one in expected if same_place(one, other, tolerance) is not None), None)
+        yield Differing(Difference.DOUBLED if twin else Difference.NEW, twin, other)
 
 
 def deviation(one: Contour, other: Contour) -> float:

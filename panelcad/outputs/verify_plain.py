@@ -4,8 +4,9 @@ from typing import Any
 
 from panelcad.outputs.plain import SHAPE
 from panelcad.outputs.verify import VerifyReport
+from panelcad.outputs.verify_lie import RIGHT
 from panelcad.outputs.verify_match import Differing, Seen
-from panelcad.outputs.verify_words import made_from, sentences
+from panelcad.outputs.verify_words import made_from, notes, of_whole_file, sentences
 
 
 def verify_as_plain(report: VerifyReport) -> dict[str, Any]:
@@ -17,22 +18,44 @@ def verify_as_plain(report: VerifyReport) -> dict[str, Any]:
         "plates": [laid.plate.id for laid in report.plates],
         "made_from": made_from(report),
         "fingerprint": report.claim.fingerprint or None,
+        "unit": report.read_as.unit.value,
+        "unit_from": "guess" if report.read_as.is_unit_guessed else report.read_as.unit_from.name.lower(),
         "same": report.is_same,
         "compared": report.compared,
+        "whole": report.whole,
+        "left_out": [each.value for each in report.written_as.left_out],
+        "holes": report.holes,
+        "holes_agreeing": report.holes_agreeing,
+        "foreign": report.is_foreign,
+        "lie": _lie(report),
         "tolerance": report.tolerance,
-        "scale": report.scale,
         "finish": report.project.profile.finish_thickness,
         "differences": [_difference(each) for each in report.differing],
+        "doubled": [_difference(each) for each in report.doubled],
         "open_ends": [{"layer": layer, "at": list(at)} for layer, at in report.open_ends],
         "unreadable": [{"kind": kind, "layer": layer} for kind, layer in report.unreadable],
-        "messages": list(sentences(report)),
+        "messages": [*of_whole_file(report), *sentences(report)],
+        "notes": list(notes(report)),
+    }
+
+
+def _lie(report: VerifyReport) -> dict[str, Any] | None:
+    """How the whole file is off; null where it lies as it should."""
+    lie = report.lie
+    if lie == RIGHT:
+        return None
+    return {
+        "scaled": lie.was_scaled,
+        "mirrored": lie.mirrored or None,
+        "turned": lie.turned,
+        "shifted": list(lie.shift),
     }
 
 
 def _difference(each: Differing) -> dict[str, Any]:
     return {
         "kind": each.kind.value,
-        "feature": each.subject.name,
+        "feature": each.subject.name or f"on layer {each.subject.layer}",
         "by": each.by,
         "expected": _seen(each.expected),
         "found": _seen(each.found),

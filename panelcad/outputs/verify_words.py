@@ -1,38 +1,68 @@
-"""A verification in words: what it was held against, which revision it is of, and every difference."""
+"""A verification in words: what is wrong with the whole file, what it was held against, and every difference."""
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from itertools import islice
 from typing import Final
 
 from panelcad.geometry.point import Point
+from panelcad.intake.dxf_chains import JOIN
+from panelcad.intake.dxf_curves import CHORD
+from panelcad.intake.dxf_file import UnitFrom
 from panelcad.model.fingerprint import option_fingerprint
+from panelcad.model.layout import layout
+from panelcad.model.part import part_text
 from panelcad.model.revision import releases_of
+from panelcad.outputs.dxf_words import UNIT_NAME, left_out_text
+from panelcad.outputs.hole_names import HoleNames
 from panelcad.outputs.verify import VerifyReport
+from panelcad.outputs.verify_lie import RIGHT, Lie
 from panelcad.outputs.verify_match import Difference, Differing, Seen
-from panelcad.units import LengthUnit, decimals, format_length, format_number
+from panelcad.units import MM_PER_INCH, LengthUnit, decimals, format_length, format_number
 
 _TOLD_MOVE: Final = 0.01
 """A resized hole that moved by less than this many mm is told as resized only."""
+_MOST_TOLD: Final = 40
+"""Differences told in a text for people; the JSON has them all."""
+_MOST_NAMED: Final = 5
 
 
 def verify_text(report: VerifyReport) -> str:
-    """The report as lines of text in the project's unit."""
-    return "\n".join([*_heading(report), "", *sentences(report), verdict(report)]) + "\n"
+    """The report as lines of text in the project's unit: what is wrong with the whole first, then the details."""
+    first, details = of_whole_file(report), sentences(report)
+    more = len(details) - _MOST_TOLD
+    told = [*details[:_MOST_TOLD], *([f"... and {more} more, all of them with --json"] if more > 0 else [])]
+    blocks = ([*first], [*_heading(report)], [*told], [*notes(report)], [verdict(report)])
+    return "\n\n".join("\n".join(lines) for lines in blocks if lines) + "\n"
 
 
 def verdict(report: VerifyReport) -> str:
     """One line: the same, or how many differences."""
     within = f"within {format_length(report.tolerance, report.project.unit, places=4)}"
-    if report.is_same:
-        return f"The same: {report.compared} contours agree {within}."
+    if report.is_foreign:
+        return f"Differs: {_foreign(report)}."
     count = len(sentences(report))
     differences = f"{count} difference{'s' if count > 1 else ''}"
-    return f"Differs: {differences}; the rest of {report.compared} contours agree {within}."
+    agree = f"{report.compared} contours agree {within}"
+    if report.lie != RIGHT:
+        apart = f"{differences}; the rest of {agree}" if count else f"the same: {agree}"
+        return f"Differs: {_lie_text(report)}. Apart from that {apart}."
+    return f"Differs: {differences}; the rest of {agree}." if count else f"The same: {agree}."
+
+
+def of_whole_file(report: VerifyReport) -> tuple[str, ...]:
+    """What concerns the whole file, one sentence each: mirrored, shifted, scaled, of something else, a part only."""
+    return tuple(_of_whole_file(report))
 
 
 def sentences(report: VerifyReport) -> tuple[str, ...]:
-    """Every difference, one sentence each."""
-    return tuple(_sentences(report))
+    """Every difference apart from those of the whole file, one sentence each; none for a file of something else."""
+    return () if report.is_foreign else tuple(_sentences(report))
+
+
+def notes(report: VerifyReport) -> tuple[str, ...]:
+    """What is worth knowing of the file but makes no other part, one sentence each."""
+    return tuple(f"note: {words}" for words in _notes(report))
 
 
 def made_from(report: VerifyReport) -> str:
@@ -51,12 +81,55 @@ def made_from(report: VerifyReport) -> str:
     return f"{said}fingerprint {fingerprint}, which this project's release log does not know"
 
 
+def _of_whole_file(report: VerifyReport) -> Iterator[str]:
+    if report.is_foreign:
+        yield _foreign(report)
+        return
+    if report.lie != RIGHT:
+        yield _lie_text(report)
+    part = part_text(report.option, (laid.plate for laid in report.plates))
+    if part:
+        yield f"part of the option only: {part}"
+    if report.written_as.left_out:
+        count = f"{report.compared} of {report.whole} cuts"
+        yield f"part of the file only: {count}; {left_out_text(report.written_as)} left out by choice"
+
+
+def _foreign(report: VerifyReport) -> str:
+    agreeing = f"not of this project: {report.holes_agreeing} of {report.holes} holes agree"
+    named = report.claim.project
+    return f"{agreeing}; the file names project '{named}'" if named not in {"", report.project.title} else agreeing
+
+
+def _lie_text(report: VerifyReport) -> str:
+    """Such as 'mirrored left to right, shifted by x 1.000, y 0.000 in'."""
+    return ", ".join(_lie_words(report.lie, report.project.unit))
+
+
+def _lie_words(lie: Lie, unit: LengthUnit) -> Iterator[str]:
+    if lie.scale != 1.0:
+        yield _scale_text(lie.was_scaled)
+    if lie.mirrored:
+        yield lie.mirrored
+    if lie.turned:
+        yield _TURNS[lie.turned]
+    if lie.shift != Point(0.0, 0.0):
+        x, y = (format_number(way, unit, places=decimals(unit) + 1) for way in lie.shift)
+        yield f"shifted by x {x}, y {y} {unit.value}"
+
+
+def _scale_text(times: float) -> str:
+    named = next((words for scale, words in _SCALES.items() if abs(times / scale - 1.0) < 1e-9), None)
+    return f"scaled by {named}" if named else f"scaled by {times:.6g}"
+
+
 def _heading(report: VerifyReport) -> Iterator[str]:
     plates = ", ".join(f"{laid.plate.name} ({laid.plate.id})" for laid in report.plates)
     nested = "plates nested on a stock sheet:" if len(report.plates) > 1 else "plate"
     yield f"File: {report.source}"
     yield f"Held to: option {report.option.name} ({report.option.id}), {nested} {plates}"
     yield f"Made from: {made_from(report)}"
+    yield f"Unit: {UNIT_NAME[report.read_as.unit]}, {_unit_source(report)}"
     yield f"Read as: {report.written_as.face_up.value} face up, from the {report.written_as.origin.value}"
     finish = report.project.profile.finish_thickness
     if finish:
@@ -66,12 +139,17 @@ def _heading(report: VerifyReport) -> Iterator[str]:
         yield "Sizes: finished sizes, which are the cut sizes"
 
 
+def _unit_source(report: VerifyReport) -> str:
+    if report.read_as.is_unit_guessed:
+        return "which the file does not state"
+    told = report.read_as.unit_from is UnitFrom.TOLD
+    return "as told; the file states none" if told else f"as {_SOURCES[report.read_as.unit_from]}"
+
+
 def _sentences(report: VerifyReport) -> Iterator[str]:
-    unit = report.project.unit
-    if report.scale != 1.0:
-        yield _SCALE[report.scale > 1.0]
+    unit, names = report.project.unit, HoleNames(layout(report.project, report.option))
     for each in report.differing:
-        yield _WORDS[each.kind](each, unit)
+        yield _WORDS[each.kind](each, unit, names)
     for layer, at in report.open_ends:
         yield f"open: a chain on layer {layer} does not close at {_place(at, unit)}"
     for kind, layer in report.unreadable:
@@ -81,23 +159,70 @@ def _sentences(report: VerifyReport) -> Iterator[str]:
         yield f"lettering: {expected} of strokes expected, {found} found"
 
 
-def _moved(each: Differing, unit: LengthUnit) -> str:
-    return f"moved: {each.subject.name} by {_way(each, unit)}"
+def _notes(report: VerifyReport) -> Iterator[str]:
+    unit, names, read = report.project.unit, HoleNames(layout(report.project, report.option)), report.read_as
+    if report.is_foreign:
+        return
+    if read.is_unit_guessed:
+        yield f"unit: the file states none; read in {UNIT_NAME[read.unit]}, {_guess_text(report)}"
+    elif read.has_unit_header and read.unit_from is UnitFrom.WORDS:
+        yield "unit: the file's header states none; taken from the words on the file"
+    if report.relayered:
+        yield _relayered_text(report.relayered, names)
+    if report.joined:
+        within = format_length(JOIN, unit, places=4)
+        yield f"pieces: {report.joined} contours are loose lines and arcs, joined where ends lie within {within}"
+    if report.curved:
+        within = format_length(CHORD, unit, places=5)
+        yield f"curves: {report.curved} contours are splines or ellipses, read as chords within {within}"
+    for each in report.doubled:
+        yield f"doubled: {names.named(each.subject.name)} on layer {each.now.layer}, which would be cut twice"
 
 
-def _resized(each: Differing, unit: LengthUnit) -> str:
+def _guess_text(report: VerifyReport) -> str:
+    return "the project's" if report.read_as.unit is report.project.unit else "as it fits the project"
+
+
+def _relayered_text(pairs: tuple[tuple[Seen, Seen], ...], names: HoleNames) -> str:
+    """Layers that somebody threw together in one sentence, else each contour with its two layers."""
+    there = sorted({other.layer for _, other in pairs})
+    if len(pairs) > _MOST_NAMED and len(there) == 1:
+        return f"layers: {len(pairs)} contours lie on layer {there[0]}, not on their own; matched by geometry alone"
+    each = (f"{names.named(one.name)} on {other.layer}, not {one.layer}" for one, other in pairs)
+    return f"layers: {_some(each, len(pairs))}"
+
+
+def _some(words: Iterable[str], count: int) -> str:
+    more = f"; and {count - _MOST_NAMED} more" if count > _MOST_NAMED else ""
+    return "; ".join(islice(words, _MOST_NAMED)) + more
+
+
+def _moved(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
+    return f"moved: {names.named(each.subject.name)} by {_way(each, unit)}"
+
+
+def _resized(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
     was, now = _size(each.subject, unit), _size(each.now, unit)
     moved = f", and moved by {_way(each, unit)}" if math.hypot(*each.moved) > _TOLD_MOVE else ""
-    return f"{each.kind.value}: {each.subject.name} by {_fine(each.by, unit)}, from {was} to {now}{moved}"
+    by = _fine(each.by, unit)
+    return f"{each.kind.value}: {names.named(each.subject.name)} by {by}, from {was} to {now}{moved}"
 
 
-def _reshaped(each: Differing, unit: LengthUnit) -> str:
-    return f"reshaped: {each.subject.name} strays by up to {_fine(each.by, unit)}"
+def _reshaped(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
+    return f"reshaped: {names.named(each.subject.name)} strays by up to {_fine(each.by, unit)}"
 
 
-def _lone(each: Differing, unit: LengthUnit) -> str:
+def _missing(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
     subject = each.subject
-    return f"{each.kind.value}: {subject.name}, {_size(subject, unit)} at {_place(subject.middle, unit)}"
+    return f"missing: {names.named(subject.name)}, {_size(subject, unit)} at {_place(subject.middle, unit)}"
+
+
+def _new(each: Differing, unit: LengthUnit, _names: HoleNames) -> str:
+    return f"new: {_found_on(each.now, unit)}"
+
+
+def _found_on(seen: Seen, unit: LengthUnit) -> str:
+    return f"on layer {seen.layer}, {_size(seen, unit)} at {_place(seen.middle, unit)}"
 
 
 def _way(each: Differing, unit: LengthUnit) -> str:
@@ -127,16 +252,23 @@ def _fine(mm: float, unit: LengthUnit) -> str:
     return format_length(mm, unit, places=decimals(unit) + 1)
 
 
-_SCALE: Final = {
-    True: "scale: the file is 25.4 times too small: its numbers are inches, but it passes for millimetres",
-    False: "scale: the file is 25.4 times too large: its numbers are millimetres, but it passes for inches",
+_TURNS: Final = {
+    90.0: "turned by 90 degrees counter-clockwise",
+    180.0: "turned by 180 degrees",
+    270.0: "turned by 90 degrees clockwise",
 }
+_SCALES: Final = {
+    MM_PER_INCH: "25.4 (millimetres read as inches?)",
+    1 / MM_PER_INCH: "1/25.4 (inches read as millimetres?)",
+    1000.0: "1000 (millimetres read as metres?)",
+    1 / 1000.0: "1/1000 (metres read as millimetres?)",
+}
+_SOURCES: Final = {UnitFrom.HEADER: "the file's header says", UnitFrom.WORDS: "the words on the file say"}
 _WORDS: Final = {
     Difference.MOVED: _moved,
     Difference.GREW: _resized,
     Difference.SHRANK: _resized,
     Difference.RESHAPED: _reshaped,
-    Difference.MISSING: _lone,
-    Difference.NEW: _lone,
-    Difference.DOUBLED: _lone,
+    Difference.MISSING: _missing,
+    Difference.NEW: _new,
 }

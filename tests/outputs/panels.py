@@ -26,6 +26,9 @@ HOLES = {
     "flatted": HoleForm(diameter=12.7, fastener=12.0, kind=HoleKind.FLATTED, key_depth=0.9, key_angle=200.0),
 }
 
+SHORT = 0.1
+"""mm: sides between two fillets that are shorter than this are refused in a cutting file."""
+
 sizes = st.integers(400, 1900).map(lambda n: n / 50)
 """8 to 38 mm in steps of 0.02 mm, so that half a size is a whole number of nanometres too."""
 shapes = st.one_of(
@@ -35,7 +38,7 @@ shapes = st.one_of(
         sizes,
         sizes,
         st.sampled_from([0.0, 0.1, 0.3, 0.5]),
-    ),
+    ).filter(lambda shape: not 0.0 < shape.width + shape.height - 4 * shape.corner_radius < SHORT),
     st.builds(lambda length, width: Slot(length=length, width=width), st.floats(20.0, 38.0), st.floats(5.0, 18.0)),
     st.builds(
         lambda a, b, bow: Outline(

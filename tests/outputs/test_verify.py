@@ -15,7 +15,7 @@ from panelcad.outputs.dxf import export_dxf
 from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, FaceUp, LeadIns, Origin, SmallHoles
 from panelcad.outputs.release import release
 from panelcad.outputs.verify import VerifyOptions, verify
-from panelcad.outputs.verify_words import made_from, sentences, verify_text
+from panelcad.outputs.verify_words import made_from, notes, of_whole_file, sentences, verify_text
 from panelcad.units import LengthUnit
 from tests.builders import cut, opening, project, round_cutout, sheet
 from tests.outputs.panels import panels
@@ -69,9 +69,9 @@ def test_a_moved_hole_is_told_in_the_plates_axes(tmp_path):
     def edit(space):
         space.query("CIRCLE")[0].translate(0.2, -0.1, 0)
 
-    assert sentences(edited(panel(), tmp_path, edit)) == ("moved: gauge/opening by x 0.200, y -0.100 mm",)
+    assert sentences(edited(panel(), tmp_path, edit)) == ("moved: hole 1 (gauge: opening) by x 0.200, y -0.100 mm",)
     mirrored = edited(panel(), tmp_path, edit, DxfOptions(face_up=FaceUp.BACK, origin=Origin.LOWER_LEFT))
-    assert sentences(mirrored) == ("moved: gauge/opening by x -0.200, y -0.100 mm",)
+    assert sentences(mirrored) == ("moved: hole 1 (gauge: opening) by x -0.200, y -0.100 mm",)
 
 
 def test_a_grown_hole_says_from_what_to_what_and_its_finished_size(tmp_path):
@@ -79,26 +79,23 @@ def test_a_grown_hole_says_from_what_to_what_and_its_finished_size(tmp_path):
         space.query("CIRCLE")[0].dxf.radius += 0.25
 
     assert sentences(edited(panel(), tmp_path, edit)) == (
-        "grew: gauge/opening by 0.500 mm, from 79.375 mm to 79.875 mm",
+        "grew: hole 1 (gauge: opening) by 0.500 mm, from 79.375 mm to 79.875 mm",
     )
     coated = panel(profile=Profile(finish_thickness=0.1))
     assert sentences(edited(coated, tmp_path, edit)) == (
-        "grew: gauge/opening by 0.500 mm, from 79.575 mm (finished 79.375 mm) to 80.075 mm",
+        "grew: hole 1 (gauge: opening) by 0.500 mm, from 79.575 mm (finished 79.375 mm) to 80.075 mm",
     )
 
 
-def test_missing_new_and_doubled_holes_are_told(tmp_path):
+def test_missing_and_new_holes_are_told(tmp_path):
     def edit(space):
         circle = space.query("CIRCLE")[0]
         space.add_circle((0, 100), 4.0, dxfattribs={"layer": "DRILL"})
-        window = space.query('LWPOLYLINE[layer=="CUTOUT"]')[0]
-        space.add_entity(window.copy())
         space.delete_entity(circle)
 
     assert sentences(edited(panel(), tmp_path, edit)) == (
-        "missing: gauge/opening, 79.375 mm at x -100.00, y 0.00 mm",
+        "missing: hole 1 (gauge: opening), 79.375 mm at x -100.00, y 0.00 mm",
         "new: on layer DRILL, 8.000 mm at x 0.00, y 100.00 mm",
-        "doubled: on layer CUTOUT, 50.000 x 30.000 mm at x 100.00, y 0.00 mm",
     )
 
 
@@ -109,21 +106,33 @@ def test_a_corner_made_sharp_is_a_change_of_shape(tmp_path):
         window = space.query('LWPOLYLINE[layer=="CUTOUT"]')[0]
         window.set_points([(75, -15), (125, -15), (125, 15), (75, 15)], format="xy")
 
-    assert sentences(edited(panel(), tmp_path, edit)) == ("reshaped: window/opening strays by up to 1.243 mm",)
+    assert sentences(edited(panel(), tmp_path, edit)) == (
+        "reshaped: hole 2 (window: opening) strays by up to 1.243 mm",
+    )
 
 
-def test_open_ends_splines_and_lost_lettering_are_told(tmp_path):
+def test_open_ends_unreadable_curves_and_lost_lettering_are_told(tmp_path):
     def edit(space):
         space.add_line((0, 50), (10, 50), dxfattribs={"layer": "CUTOUT"})
-        space.add_open_spline([(0, 0), (1, 2), (3, 3), (4, 0)], dxfattribs={"layer": "CUTOUT"})
+        space.add_polyline3d([(0, 0, 0), (1, 2, 3), (3, 3, 0)], dxfattribs={"layer": "CUTOUT"})
         for stroke in space.query('LWPOLYLINE[layer=="ENGRAVE"]'):
             space.delete_entity(stroke)
 
     told = sentences(edited(panel(), tmp_path, edit))
 
     assert told[0] == "open: a chain on layer CUTOUT does not close at x 0.00, y 50.00 mm"
-    assert told[1] == "unreadable: a SPLINE on layer CUTOUT is neither line nor arc"
+    assert told[1] == "unreadable: a 3D POLYLINE on layer CUTOUT is neither line nor arc"
     assert told[2].startswith("lettering: ")
+
+
+def test_a_doubled_cut_is_a_note_and_makes_no_other_part(tmp_path):
+    def edit(space):
+        space.add_entity(space.query('LWPOLYLINE[layer=="CUTOUT"]')[0].copy())
+
+    report = edited(panel(), tmp_path, edit)
+
+    assert report.is_same
+    assert notes(report) == ("note: doubled: hole 2 (window: opening) on layer CUTOUT, which would be cut twice",)
 
 
 def test_arcs_exploded_into_lines_and_arcs_are_still_the_same(tmp_path):
@@ -131,7 +140,11 @@ def test_arcs_exploded_into_lines_and_arcs_are_still_the_same(tmp_path):
         for polyline in space.query('LWPOLYLINE[layer=="CUTOUT"]'):
             polyline.explode()
 
-    assert edited(panel(), tmp_path, edit).is_same
+    report = edited(panel(), tmp_path, edit)
+    assert report.is_same
+    assert notes(report) == (
+        "note: pieces: 1 contours are loose lines and arcs, joined where ends lie within 0.0100 mm",
+    )
 
 
 def test_a_file_without_words_is_held_against_the_plate_it_fits(tmp_path):
@@ -156,7 +169,7 @@ def test_an_older_revision_is_recognised_and_its_differences_told(tmp_path):
     report = verify(now, first.files[0])
 
     assert made_from(report) == "revision A of 2026-05-01; the option has changed since"
-    assert sentences(report) == ("moved: gauge/opening by x 10.000, y 0.000 mm",)
+    assert sentences(report) == ("moved: hole 1 (gauge: opening) by x 10.000, y 0.000 mm",)
     assert (
         made_from(verify(first.project, first.files[0])) == "revision A of 2026-05-01; the option is still as released"
     )
@@ -197,15 +210,19 @@ def test_a_thousand_holes_are_matched_one_by_one(tmp_path):
     assert len(sentences(edited(made, tmp_path, edit))) == 1
 
 
-@pytest.mark.parametrize(("was", "now", "words"), [("inches", "4", "too small"), ("millimetres", "1", "too large")])
+@pytest.mark.parametrize(
+    ("was", "now", "words"),
+    [
+        (LengthUnit.INCH, "4", "scaled by 1/25.4 (inches read as millimetres?)"),
+        (LengthUnit.MM, "1", "scaled by 25.4 (millimetres read as inches?)"),
+    ],
+)
 def test_a_mix_up_of_units_is_recognised(tmp_path, was, now, words):
-    unit = LengthUnit.INCH if was == "inches" else LengthUnit.MM
-    file = written(panel(), tmp_path, DxfOptions(unit=unit))
-    code = "1" if was == "inches" else "4"
+    file = written(panel(), tmp_path, DxfOptions(unit=was))
+    code = "1" if was is LengthUnit.INCH else "4"
     text = file.read_text().replace(f"$INSUNITS\n 70\n{code}\n", f"$INSUNITS\n 70\n{now}\n")
     file.write_text(text)
     report = verify(panel(), file)
 
     assert not report.is_same
-    (told,) = sentences(report)
-    assert told.startswith(f"scale: the file is 25.4 times {words}")
+    assert (of_whole_file(report), sentences(report)) == ((words,), ())
