@@ -13,6 +13,7 @@ _ON_A_THING: Final = (
     ("edit.cut", "edit.copy", "edit.duplicate", "edit.delete"),
     ("place.replace", "arrange.repeat"),
     ("arrange.turn-left", "arrange.turn-right", "arrange.turn"),
+    ("place.higher", "place.lower"),
     ("arrange.to-pilot", "arrange.to-middle"),
     ("arrange.group", "arrange.ungroup", "arrange.lock", "arrange.unlock"),
     ("edit.select-kind", "view.selection"),

@@ -4,6 +4,7 @@ from collections.abc import Collection
 
 from panelcad.editing.groups import with_groups
 from panelcad.editing.lookup import without_dimensions
+from panelcad.editing.move import move_by, standing
 from panelcad.editing.stack import is_stack
 from panelcad.model.project import Option, Project
 
@@ -13,6 +14,14 @@ def taken_along(project: Project, option: Option, ids: Collection[str]) -> froze
     grouped = with_groups(option, without_dimensions(option, ids))
     racks = _racks_of(project, option, grouped)
     return with_groups(option, grouped | racks) if racks else grouped
+
+
+def bring_to(project: Project, option_id: str, part_id: str, x: float, y: float) -> Project:
+    """One thing, and the stack that it stands in, moved so that its own origin stands at x, y of its plate in mm."""
+    option = project.option(option_id)
+    here = standing(project, option, (part_id,))[part_id]
+    whole = {part_id} | _racks_of(project, option, frozenset({part_id}))
+    return move_by(project, option_id, whole, x - here.x, y - here.y)
 
 
 def _racks_of(project: Project, option: Option, ids: frozenset[str]) -> frozenset[str]:

@@ -7,6 +7,8 @@ from PySide6.QtWidgets import QApplication, QSpinBox
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.editing.options import copy_option
+from panelcad.editing.stack import place_stack
+from panelcad.library.catalogue import packaged_catalogue
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 
@@ -182,3 +184,39 @@ def test_the_same_kind_is_selected(hands) -> None:
     hands.click(0, 50)
     hands.action("edit.select-kind")
     assert set(hands.window.bench.selection.ids) == {"one", "two", "three"}
+
+
+def with_stack(hands) -> None:
+    units = [packaged_catalogue().cutouts[name] for name in ("rack-1-30", "rack-1-65")]
+    hands.window.bench.make("Stack", lambda project, option: place_stack(project, option, "main", units, 0.0, -20.0))
+
+
+def test_a_rack_unit_put_down_over_a_stack_joins_it(hands) -> None:
+    with_stack(hands)
+    bench = hands.window.bench
+    upper = hands.item("rack-1-30")
+    bench.place_wanted.emit(packaged_catalogue().cutouts["rack-1-30"])
+    hands.hover(upper.x + 30, upper.y - 4)
+    assert "Into Stack, place 2 from above" in hands.window.statusBar().words.text()
+    hands.click(upper.x + 30, upper.y - 4)
+    hands.key(Qt.Key.Key_Escape)
+    units = [item for item in bench.document.option.items if item.cut == "stack"]
+    assert len(units) == 3
+    assert len({round(item.x, 6) for item in units}) == 1
+    assert bench.document.done[-1].title.startswith("Place")
+
+
+def test_a_unit_goes_lower_and_higher_by_keys(hands) -> None:
+    with_stack(hands)
+    hands.window.bench.selection.set(["rack-1-30"])
+    key(hands, Qt.Key.Key_Down)
+    assert hands.item("rack-1-30").y < hands.item("rack-1-65").y
+    key(hands, Qt.Key.Key_Up)
+    assert hands.item("rack-1-30").y > hands.item("rack-1-65").y
+
+
+def test_the_last_chosen_is_centred_between_the_first_two(hands) -> None:
+    hands.window.bench.selection.set(["one", "three", "two"])
+    hands.action("arrange.between-y")
+    # Bezels of 84 mm: from 8 down to -8 the middle is 0.
+    assert places(hands)["two"] == (0.0, 0.0)

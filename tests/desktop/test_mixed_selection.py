@@ -10,7 +10,8 @@ from panelcad.model.plate import AttachScrew, Engraving
 
 ACTIONS = (
     "arrange.turn-left",
-    "arrange.turn-finely",
+    "arrange.between-x",
+    "arrange.between-y",
     "arrange.align-left",
     "arrange.align-y",
     "arrange.spread-x",

@@ -19,11 +19,14 @@ class Held:
 
     @staticmethod
     def of(modifiers: Qt.KeyboardModifier) -> "Held":
-        """Shift adds to a selection and holds a drag straight, Ctrl adds or takes out, Alt suspends snapping."""
+        """Shift adds to a selection and holds a drag straight, Ctrl adds or takes out; Alt or Ctrl suspends snapping.
+
+        Many window managers take Alt with the mouse for themselves.
+        """
         return Held(
             adds=bool(modifiers & Qt.KeyboardModifier.ShiftModifier),
             takes_out=bool(modifiers & Qt.KeyboardModifier.ControlModifier),
-            free=bool(modifiers & Qt.KeyboardModifier.AltModifier),
+            free=bool(modifiers & (Qt.KeyboardModifier.AltModifier | Qt.KeyboardModifier.ControlModifier)),
             constrained=bool(modifiers & Qt.KeyboardModifier.ShiftModifier),
         )
 

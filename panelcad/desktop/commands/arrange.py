@@ -10,6 +10,7 @@ from panelcad.desktop.commands.placing import dialog
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import Line, align, align_to, distribute, equal_gaps
+from panelcad.editing.between import centre_in_row
 from panelcad.editing.extents import Axis, middle
 from panelcad.editing.groups import group, lock, ungroup, unlock
 from panelcad.editing.mirror import mirror
@@ -61,6 +62,14 @@ def _gaps(axis: Axis) -> Run:
     def run(parts: Parts) -> None:
         ids = parts.bench.selection.ids
         parts.bench.edit("Make gaps equal", lambda project, option: equal_gaps(project, option, ids, axis))
+
+    return run
+
+
+def _between(axis: Axis) -> Run:
+    def run(parts: Parts) -> None:
+        ids = parts.bench.selection.ids
+        parts.bench.edit("Centre between", lambda project, option: centre_in_row(project, option, ids, axis))
 
     return run
 
@@ -127,6 +136,7 @@ def _unlock(parts: Parts) -> None:
 
 
 _MENU: Final = "&Arrange"
+_BETWEEN: Final = "One thing between its neighbours; of three the last chosen between the first two"
 _ALIGNS: Final = tuple(
     Action(f"arrange.align-{name}", f"Align {line.value}", _MENU, 1, _align(line), None, has_two, icon=f"align-{name}")
     for name, line in (
@@ -141,10 +151,9 @@ _ALIGNS: Final = tuple(
 ACTIONS: Final = (
     Action("arrange.turn-left", "Turn &left 90°", _MENU, 0, _turn(90.0), "Ctrl+L", has_selection, icon="rotate"),
     Action("arrange.turn-right", "Turn &right 90°", _MENU, 0, _turn(-90.0), "Ctrl+Shift+L", has_selection),
-    Action("arrange.turn-finely", "Turn left 15°", _MENU, 0, _turn(15.0), None, has_selection),
     Action(
         "arrange.turn",
-        "Turn by an a&ngle…",
+        "Turn b&y an angle…",
         _MENU,
         0,
         dialog("arrange", "turn_in_figures"),
@@ -157,6 +166,10 @@ ACTIONS: Final = (
     Action("arrange.gaps-x", "Equal gaps acr&oss", _MENU, 2, _gaps(Axis.ACROSS), "Ctrl+E", has_three, icon="spread-x"),
     Action("arrange.gaps-y", "Equal gaps u&p", _MENU, 2, _gaps(Axis.UP), "Ctrl+Shift+E", has_three, icon="spread-y"),
     Action("arrange.gaps", "Set the &gaps…", _MENU, 2, dialog("arrange", "gaps_in_figures"), "Ctrl+Alt+E", has_two),
+    *(
+        Action(f"arrange.between-{name}", title, _MENU, 2, _between(axis), None, has_selection, hint=_BETWEEN)
+        for name, title, axis in (("x", "Centre &between, across", Axis.ACROSS), ("y", "Centre bet&ween, up", Axis.UP))
+    ),
     Action("arrange.to-middle", "To the panel's &middle", _MENU, 3, _on_middle, None, has_selection),
     Action("arrange.to-pilot", "To the p&ilot's centre line", _MENU, 3, _on_pilot, None, has_selection),
     Action("arrange.mirror-x", "Mirror acro&ss", _MENU, 3, _mirror(Axis.ACROSS), None, has_two, icon="mirror"),
@@ -172,7 +185,7 @@ ACTIONS: Final = (
         has_selection,
     ),
     Action("arrange.group", "Group", _MENU, 5, _group, "Ctrl+Alt+G", has_two, icon="group"),
-    Action("arrange.ungroup", "Ungroup", _MENU, 5, _ungroup, "Ctrl+Alt+U", has_group),
+    Action("arrange.ungroup", "U&ngroup", _MENU, 5, _ungroup, "Ctrl+Alt+U", has_group),
     Action("arrange.lock", "Lock in place", _MENU, 5, _lock, "Ctrl+K", has_selection, icon="lock"),
     Action("arrange.unlock", "Unlock", _MENU, 5, _unlock, "Ctrl+Shift+K", has_locked),
 )

@@ -7,8 +7,8 @@ from PySide6.QtGui import QKeySequence
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.kinds import all_on, same_kind
 from panelcad.editing.remove import remove
-from panelcad.editing.snapping.on_plate import standings
 
 _Keys = QKeySequence.StandardKey
 
@@ -52,17 +52,14 @@ def _delete(parts: Parts) -> None:
 
 def _select_all(parts: Parts) -> None:
     bench = parts.bench
-    bench.selection.set(standings(bench.stage.layout(), bench.stage.plate_id))
+    bench.selection.set(all_on(bench.document.option, bench.stage.plate_id))
 
 
 def _select_kind(parts: Parts) -> None:
-    """Everything on the plate of the same family as what is selected."""
+    """Everything on the plate of the same family, or the same sort of thing, as what is selected."""
     bench = parts.bench
-    option, project = bench.document.option, bench.document.project
-    chosen = {item.cutout for item in option.items if item.id in bench.selection and item.cutout}
-    families = {project.cutout(name).family for name in chosen}
-    here = (item for item in option.items if item.plate == bench.stage.plate_id and item.cutout)
-    bench.selection.set(item.id for item in here if project.cutout(item.cutout or "").family in families)
+    document, plate_id = bench.document, bench.stage.plate_id
+    bench.selection.set(same_kind(document.project, document.option_id, plate_id, bench.selection.ids))
 
 
 def _select_none(parts: Parts) -> None:

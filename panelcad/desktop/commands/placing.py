@@ -12,6 +12,8 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.stack import is_stack
+from panelcad.editing.stack_order import step_in_stack
 
 _DIALOGS: Final = "panelcad.desktop.dialogs"
 
@@ -34,6 +36,23 @@ def _find_cutout(parts: Parts) -> None:
     if search is not None:
         search.setFocus(Qt.FocusReason.ShortcutFocusReason)
         search.selectAll()
+
+
+def has_unit(parts: Parts) -> bool:
+    """One unit of a stack is selected."""
+    if not has_panel(parts) or len(parts.bench.selection) != 1:
+        return False
+    document, current = parts.bench.document, parts.bench.selection.current
+    cuts = (item.cut for item in document.option.items if item.id == current and item.cut is not None)
+    return any(is_stack(document.project, document.option, cut) for cut in cuts)
+
+
+def _in_stack(by: int) -> Callable[[Parts], None]:
+    def run(parts: Parts) -> None:
+        unit = parts.bench.selection.current
+        parts.bench.edit("Order of the stack", lambda project, option: step_in_stack(project, option, unit, by))
+
+    return run
 
 
 _MENU: Final = "&Place"
@@ -59,6 +78,8 @@ ACTIONS: Final = (
         has_panel,
         hint="Units one above the other in one opening",
     ),
+    Action("place.higher", "&Higher in its stack", _MENU, 0, _in_stack(-1), "Ctrl+Up", has_unit),
+    Action("place.lower", "&Lower in its stack", _MENU, 0, _in_stack(1), "Ctrl+Down", has_unit),
     Action(
         "place.row",
         "&Row of switches or breakers…",

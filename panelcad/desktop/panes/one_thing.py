@@ -7,11 +7,11 @@ from panelcad.desktop.panes.facts import facts
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.references import Reference, references
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.move import move_to
 from panelcad.editing.parts import Thing, all_things
 from panelcad.editing.places import place_of
 from panelcad.editing.rename import rename
 from panelcad.editing.rotate import rotate_to
+from panelcad.editing.taken_along import bring_to
 from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
 from panelcad.model.plate import AttachScrew, Cut, Engraving
@@ -107,7 +107,7 @@ class OneThing(Form):
     def _move(self) -> None:
         x, y = self._origin.x + self.across.value, self._origin.y + self.up.value
         what = f"Move {self._bench.name_of(self._part_id)}"
-        if not self._bench.edit(what, lambda project, option: move_to(project, option, self._part_id, x, y)):
+        if not self._bench.edit(what, lambda project, option: bring_to(project, option, self._part_id, x, y)):
             self.refresh(self._bench.document.project)
 
     def _turn(self, degrees: float) -> None:

@@ -4,15 +4,18 @@ from panelcad.desktop.canvas.gesture import Held
 from panelcad.desktop.document import Gesture
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.made import Made
 from panelcad.editing.move import move_by
 from panelcad.editing.place import Placed, place
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.snap import Snap
 from panelcad.editing.snapping.standing import Standing
+from panelcad.editing.stack import add_to_stack
+from panelcad.editing.stack_order import stack_at
+from panelcad.errors import PanelcadError
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
 from panelcad.model.layout import layout
-from panelcad.model.project import Project
 
 
 class Carry:
@@ -31,6 +34,7 @@ class Carry:
         moving = next((known[one] for one in self._placed.ids if one in known), _spot(cutout))
         self._follower = Follower(bench, laid, self._placed.ids, moving)
         self._settled = Snap(0.0, 0.0)
+        self._made = self._on_plate()
         picture = stage.view.draw(laid, stage.plate_id, stage.theme)
         stage.scene.set_ghost(tuple(group for group in picture if group.owner in self._placed.ids))
         self._gesture: Gesture = document.begin(f"Place {cutout.title}")
@@ -46,24 +50,36 @@ class Carry:
         self._settled = self._follower.settle(here.x, here.y, Held(free=held.free), mm_per_pixel)
         shown = self._bench.stage.to_picture(Point(self._settled.dx, self._settled.dy))
         self._bench.stage.scene.move_ghost(shown.x, shown.y)
-        self._gesture.propose(self._there())
+        self._made = self._in_stack(here) or self._on_plate()
+        self._gesture.propose(self._made.project)
 
-    def _there(self) -> Project:
-        return move_by(
-            self._placed.project,
-            self._bench.document.option_id,
-            self._placed.ids,
-            self._settled.dx,
-            self._settled.dy,
-        )
+    def _in_stack(self, here: Point) -> Made | None:
+        """A rack unit joins the stack that it is held over; why it cannot is told."""
+        document = self._bench.document
+        found = stack_at(self._before, document.option, self._bench.stage.plate_id, here)
+        if self.cutout.rack is None or found is None:
+            return None
+        cut_id, position = found
+        try:
+            made = add_to_stack(self._before, document.option_id, cut_id, self.cutout, position)
+        except PanelcadError as refusal:
+            self._bench.told.emit(str(refusal))
+            return None
+        self._bench.told.emit(f"Into {self._bench.name_of(cut_id)}, place {position + 1} from above")
+        return made
+
+    def _on_plate(self) -> Made:
+        option_id = self._bench.document.option_id
+        dx, dy = self._settled.dx, self._settled.dy
+        return Made(move_by(self._placed.project, option_id, self._placed.ids, dx, dy), self._placed.ids)
 
     def put_down(self) -> None:
         """Cut and fit it where it is held; it is selected then."""
         self._over()
-        self._gesture.propose(self._there())
+        self._gesture.propose(self._made.project)
         self._gesture.finish()
         self._bench.settings.used_cutout(self.cutout.name)
-        self._bench.selection.set(self._placed.ids[:1])
+        self._bench.selection.set(self._made.ids[:1])
 
     def give_up(self) -> None:
         self._over()

@@ -12,7 +12,7 @@ from panelcad.model.cutout import Cutout
 
 
 class PlaceTool(Tool):
-    hint = "Click to place · Alt places freely · Esc is done"
+    hint = "Click to place · Alt or Ctrl places freely · Esc is done"
     cursor = Qt.CursorShape.CrossCursor
 
     def __init__(self, bench: Workbench, cutout: Cutout) -> None:

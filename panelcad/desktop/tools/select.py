@@ -17,11 +17,11 @@ from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import with_groups
 from panelcad.geometry.point import distance
 
-_ON_HANDLE: Final = "Drag to turn in steps of 15° · Alt turns freely · Ctrl+U turns by an angle in figures"
+_ON_HANDLE: Final = "Drag to turn in steps of 15° · Alt or Ctrl turns freely · Ctrl+U turns by an angle in figures"
 
 
 class SelectTool(Tool):
-    hint = "Drag to move · Shift keeps straight · Alt moves freely · Arrow keys nudge · Space or middle button pans"
+    hint = "Drag to move · Shift keeps straight · Alt or Ctrl moves freely · Arrows nudge · Space or middle button pans"
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(bench)

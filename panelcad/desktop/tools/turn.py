@@ -76,7 +76,7 @@ class Turn:
         )
         self._bench.stage.scene.set_guides(guides)
         self._handle.show_at(to_picture(now))
-        self._bench.told.emit(f"Turned {words} · steps of {STEP:g}° · Alt turns freely · Esc puts it back")
+        self._bench.told.emit(f"Turned {words} · steps of {STEP:g}° · Alt or Ctrl turns freely · Esc puts it back")
 
     def _words(self, degrees: float) -> str:
         by = f"by {degrees:g}°"
