@@ -6,11 +6,12 @@ once it stands, and the search goes through what is made from then on, seldom.
 """
 
 import gc
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer
 
-from panelcad.desktop.document import Document
+if TYPE_CHECKING:
+    from panelcad.desktop.document import Document
 
 _YOUNG: Final = 50_000
 """How many new objects start a search among the young ones; Python's own 700 are a few steps of a drag."""
@@ -21,10 +22,9 @@ _SETTLED_MS: Final = 1000
 class Collecting(QObject):
     """Sets aside what lives long, a little after a project is opened."""
 
-    def __init__(self, document: Document) -> None:
+    def __init__(self, document: "Document") -> None:
         super().__init__(document)
         self._document = document
-        gc.set_threshold(_YOUNG, *gc.get_threshold()[1:])
         self._settled = QTimer(self, singleShot=True, interval=_SETTLED_MS)
         self._settled.timeout.connect(self._when_at_rest)
         document.replaced.connect(self._settled.start)
@@ -35,6 +35,11 @@ class Collecting(QObject):
             set_aside()
         else:
             self._settled.start()
+
+
+def make_rare() -> None:
+    """Search seldom from now on."""
+    gc.set_threshold(_YOUNG, *gc.get_threshold()[1:])
 
 
 def set_aside() -> None:

@@ -97,6 +97,8 @@ class MainWindow(QMainWindow):
 
     def _show_furniture(self, *, visible: bool) -> None:
         """Panes, tool bar and status bar are for work on a panel."""
+        if visible:
+            self.menus.make_ready()
         self.docks.show_all(visible=visible)
         self.menus.bar.setVisible(visible)
         self.statusBar().setVisible(visible)

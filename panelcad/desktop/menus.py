@@ -45,8 +45,8 @@ class Menus:
             parts.toolbox.changed,
         ):
             signal.connect(self.refresh)
+        self._icons_are_painted = False
         bench.theme_changed.connect(self._paint_icons)
-        self._paint_icons()
         self.refresh()
 
     def _made(self, action: Action) -> QAction:
@@ -80,6 +80,7 @@ class Menus:
 
     def _menu(self, title: str) -> QMenu:
         menu = self._parts.window.menuBar().addMenu(title)
+        menu.aboutToShow.connect(self.make_ready)
         section = None
         of_menu = (action for action in self.table.values() if action.menu == title)
         for action in sorted(of_menu, key=lambda action: action.section):
@@ -148,7 +149,13 @@ class Menus:
             made.on_bar = bar.addWidget(made)
             made.refresh()
 
+    def make_ready(self) -> None:
+        """Paint the icons, before they are seen for the first time."""
+        if not self._icons_are_painted:
+            self._paint_icons()
+
     def _paint_icons(self) -> None:
+        self._icons_are_painted = True
         theme = self._parts.bench.theme
         for action in self.table.values():
             if action.icon:

@@ -18,7 +18,7 @@ _SAMPLES = {
 
 
 class StartPage(QScrollArea):
-    """Signals what the person wants to begin with."""
+    """Signals what the person wants to begin with. It is empty until `refresh`."""
 
     new_wanted = Signal()
     open_wanted = Signal()
@@ -30,7 +30,6 @@ class StartPage(QScrollArea):
         self._settings = settings
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
-        self.refresh()
 
     def refresh(self) -> None:
         """Show the recent files as they are now."""

@@ -21,7 +21,7 @@ from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor
 from PySide6.QtWidgets import QApplication, QGraphicsRectItem, QGraphicsScene, QGraphicsView
 
-from panelcad.desktop.collecting import set_aside
+from panelcad.desktop.collecting import make_rare, set_aside
 from panelcad.desktop.main_window import MainWindow
 from panelcad.desktop.start import open_window
 from panelcad.model.cutout import Bezel
@@ -48,12 +48,21 @@ app.exec()
 """
 OURS = """
 import os, time
+from PySide6.QtCore import QEvent, QObject
 from panelcad.desktop import start
-from panelcad.desktop.main_window import MainWindow
-def painted(self, event):
-    print(time.process_time(), flush=True)
-    os._exit(0)
-MainWindow.paintEvent = painted
+class FirstPaint(QObject):
+    def eventFilter(self, watched, event):
+        if event.type() is QEvent.Type.Paint and watched.objectName() == "main":
+            print(time.process_time(), flush=True)
+            os._exit(0)
+        return False
+first = FirstPaint()
+dress = start.application
+def application():
+    app = dress()
+    app.installEventFilter(first)
+    return app
+start.application = application
 start.run([])
 """
 STEPS = 200
@@ -62,6 +71,7 @@ FRAME_MS = 1000 / 60
 
 def _start_seconds(code: str, home: Path) -> float:
     environment = dict(os.environ, QT_QPA_PLATFORM="offscreen", XDG_CONFIG_HOME=str(home), XDG_DATA_HOME=str(home))
+    environment |= {"PYTHONPYCACHEPREFIX": str(home / "compiled"), "PYTHONDONTWRITEBYTECODE": ""}
     done = subprocess.run(
         [sys.executable, "-c", code], env=environment, cwd=ROOT, capture_output=True, text=True, check=True
     )
@@ -69,7 +79,7 @@ def _start_seconds(code: str, home: Path) -> float:
 
 
 def test_start_to_first_painted_window(benchmark, tmp_path) -> None:
-    rounds = 5 if benchmark.enabled else 1
+    rounds = 6 if benchmark.enabled else 1  # the first one compiles what an installed program has compiled already
     bare = min(_start_seconds(BARE, tmp_path) for _ in range(rounds))
     ours = min(_start_seconds(OURS, tmp_path) for _ in range(rounds))
     benchmark.pedantic(lambda: None, rounds=1)
@@ -134,6 +144,7 @@ class Steps:
 @pytest.mark.usefixtures("own_settings")
 @pytest.mark.parametrize("count", [60, 600])
 def test_a_step_of_a_drag(benchmark, qtbot, tmp_path, count) -> None:
+    make_rare()
     window = open_window(None)
     window.resize(1280, 800)
     path = tmp_path / "many.panel.json"

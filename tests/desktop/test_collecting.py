@@ -5,7 +5,7 @@ import gc
 import pytest
 
 from panelcad.desktop import collecting
-from panelcad.desktop.collecting import Collecting, set_aside
+from panelcad.desktop.collecting import Collecting, make_rare, set_aside
 from panelcad.desktop.document import Document
 from tests import builders
 
@@ -39,6 +39,13 @@ def test_nothing_is_set_aside_while_something_is_dragged(qtbot, document) -> Non
     assert gc.get_freeze_count() == 0
     gesture.cancel()
     qtbot.waitUntil(lambda: gc.get_freeze_count() > 0)
+
+
+def test_the_search_is_made_rare() -> None:
+    before = gc.get_threshold()
+    make_rare()
+    assert gc.get_threshold()[0] > 10 * before[0]
+    assert gc.get_threshold()[1:] == before[1:]
 
 
 def test_what_is_garbage_by_then_is_not_kept() -> None:

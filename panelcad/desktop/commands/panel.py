@@ -40,9 +40,11 @@ def has_opening(parts: Parts) -> bool:
 
 
 def has_standing(parts: Parts) -> bool:
+    if not has_panel(parts) or len(parts.bench.selection) != 1:
+        return False
     from panelcad.desktop.dialogs.surroundings import selected_standing  # noqa: PLC0415 - a dialog's module loads late
 
-    return has_panel(parts) and len(parts.bench.selection) == 1 and selected_standing(parts.bench) is not None
+    return selected_standing(parts.bench) is not None
 
 
 _MENU: Final = "Pane&l"
