@@ -1,6 +1,7 @@
 """Checks, papers and DXF work on a server without a screen library; the public names are those the docs list."""
 
 import ast
+import os
 import re
 import subprocess
 import sys
@@ -44,6 +45,14 @@ def test_importing_panelcad_loads_no_heavy_library() -> None:
     heavy = {"ezdxf", "reportlab", "PySide6", "fontTools", "rich"}
     code = f"import sys, panelcad; print(*({heavy!r} & set(sys.modules)))"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.split() == []
+
+
+def test_the_window_is_there_before_any_library_of_geometry_or_papers() -> None:
+    heavy = {"ezdxf", "reportlab", "fontTools", "rich", "typer", "numpy", "shapely"}
+    code = f"import sys, panelcad.desktop.main_window; print(*({heavy!r} & set(sys.modules)))"
+    environment = dict(os.environ, QT_QPA_PLATFORM="offscreen")
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, env=environment)
     assert done.stdout.split() == []
 
 

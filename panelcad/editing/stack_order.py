@@ -3,7 +3,6 @@
 from panelcad.editing.place import cut_with_id
 from panelcad.editing.stack import is_stack, move_in_stack
 from panelcad.errors import EditRefused
-from panelcad.geometry.gap import contains
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
@@ -33,6 +32,8 @@ def units_from_above(option: Option, cut: Cut) -> tuple[Item, ...]:
 
 def stack_at(project: Project, option: Option, plate_id: str, at: Point) -> tuple[str, int] | None:
     """The stack under a point of a plate, by its cut's id, and the position that a unit put there takes."""
+    from panelcad.geometry.gap import contains  # noqa: PLC0415 - shapely waits until a stack is looked for
+
     for placed in layout(project, option).plate(plate_id).cuts:
         cut = placed.cut
         is_under = any(contains(opening.contour, at) for opening in placed.openings)

@@ -6,6 +6,7 @@ the end; the same step of a bare QGraphicsScene item is a move and the repaint o
 processor time of all threads, beside the clock.
 """
 
+import gc
 import os
 import statistics
 import subprocess
@@ -141,10 +142,19 @@ class Steps:
         )
 
 
-@pytest.mark.usefixtures("own_settings")
+@pytest.fixture
+def rare_garbage():
+    """As `start.run` has it."""
+    before = gc.get_threshold()
+    make_rare()
+    yield
+    gc.set_threshold(*before)
+    gc.unfreeze()
+
+
+@pytest.mark.usefixtures("own_settings", "rare_garbage")
 @pytest.mark.parametrize("count", [60, 600])
 def test_a_step_of_a_drag(benchmark, qtbot, tmp_path, count) -> None:
-    make_rare()
     window = open_window(None)
     window.resize(1280, 800)
     path = tmp_path / "many.panel.json"
