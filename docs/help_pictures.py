@@ -3,6 +3,7 @@
 They are twice as fine as the screen (@2x), so that they stay crisp where the screen is fine too.
 """
 
+import json
 import os
 import sys
 import tempfile
@@ -10,7 +11,6 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Final
 
-os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ["QT_SCALE_FACTOR"] = "2"
 
 from PIL import Image
@@ -18,7 +18,6 @@ from PySide6.QtCore import QRect, QSettings, Qt, QTimer
 from PySide6.QtGui import QImage, QPixmap
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton
-from window_pictures import settle
 
 from panelcad.desktop.canvas.gesture import Held, Pointer
 from panelcad.desktop.main_window import MainWindow
@@ -33,8 +32,13 @@ FOLDER: Final = Path(__file__).parent / "help" / "pictures"
 SIZE: Final = (1280, 800)
 COLOURS: Final = 255
 IN: Final = 25.4
-MARGIN: Final = 8.0
+SCREEN: Final = {"name": "screen", "x": 0, "y": 0, "width": 3200, "height": 2200, "logicalDpi": 96, "dpr": 1}
 USUAL: Final = frozenset({"library", "items", "properties", "findings"})
+
+
+def settle(app: QApplication) -> None:
+    for _ in range(20):
+        app.processEvents()
 
 
 class Studio:
@@ -65,6 +69,7 @@ class Studio:
             self.bench.document.undo()
         self.bench.selection.clear()
         self.bench.take_tool("select")
+        self.bench.stage.marks_are_shown = True
         self.bench.stage.look_from("front")
         self.window.resize(*SIZE)
         for dock in self.window.docks.all:
@@ -86,9 +91,9 @@ class Studio:
         self.bench.view.show_box(self._box)
         settle(self.app)
 
-    def look_at_all(self) -> None:
+    def look_at_all(self, margin: float = 8.0) -> None:
         x1, y1, x2, y2 = self.bench.stage.scene.box() or (0.0, 0.0, 1.0, 1.0)
-        self._box = x1 - MARGIN, y1 - MARGIN, x2 + MARGIN, y2 + MARGIN
+        self._box = x1 - margin, y1 - margin, x2 + margin, y2 + margin
         self.bench.view.show_box(self._box)
         settle(self.app)
 
@@ -106,7 +111,7 @@ class Studio:
             dock.setVisible(dock is self.window.docks.dock(pane) or self.window.dockWidgetArea(dock) is not side)
         dock = self.window.docks.dock(pane)
         if side is Qt.DockWidgetArea.BottomDockWidgetArea:
-            self.window.resize(900, 900)
+            self.window.resize(900, 1300)
             settle(self.app)
             self.window.resizeDocks([dock], [height], Qt.Orientation.Vertical)
         settle(self.app)
@@ -199,6 +204,7 @@ def turn(studio: Studio) -> None:
 
 def course(studio: Studio) -> None:
     studio.look_at(-21, -1, 21, 15)
+    studio.bench.stage.marks_are_shown = False
     studio.bench.take_tool("course-outline")
     tool = studio.window.toolbox.tool
     for x, y in ((-18, 0), (18, 0), (18, 8)):
@@ -305,7 +311,7 @@ def note(studio: Studio) -> None:
         lambda: ask(
             studio.bench,
             studio.window,
-            Point(-2 * IN, 2.6 * IN),
+            Point(-4.4 * IN, 0.45 * IN),
             hook_near(studio.bench.stage.layout().plate(studio.bench.stage.plate_id), Point(-4.9 * IN, 1.75 * IN), 5.0),
         ),
         "KEEP CLEAR OF THE LINE",
@@ -328,6 +334,7 @@ def lettering(studio: Studio) -> None:
 def _words(studio: Studio, name: str, ask: Callable[[], None], words: str, box: tuple[float, ...]) -> None:
     """Words put on the panel, as they stand there afterwards."""
     studio.look_at(*box)
+    studio.bench.stage.marks_are_shown = False
 
     def put() -> None:
         dialog = QApplication.activeModalWidget()
@@ -346,14 +353,14 @@ def _words(studio: Studio, name: str, ask: Callable[[], None], words: str, box: 
 def views(studio: Studio) -> None:
     for name, view in (("front", "front"), ("behind", "behind"), ("appearance", "look-day"), ("pilot", "pilot")):
         studio.bench.stage.look_from(view)
-        studio.look_at_all()
+        studio.look_at_all(60.0 if view == "pilot" else 8.0)
         studio.canvas(f"view-{name}")
     studio.bench.stage.look_from("front")
 
 
 def section(studio: Studio) -> None:
     studio.bench.section.run_at(1.6 * IN)
-    studio.pane("view-section", "section", 340)
+    studio.pane("view-section", "section", 420)
 
 
 def findings(studio: Studio) -> None:
@@ -390,7 +397,7 @@ def options(studio: Studio) -> None:
     while studio.bench.comparer.comparison is None:
         settle(studio.app)
         QTest.qWait(20)
-    studio.pane("options", "options", 380)
+    studio.pane("options", "options", 460)
 
 
 def equipment(studio: Studio) -> None:
@@ -468,6 +475,9 @@ def main() -> None:
     wanted = sys.argv[1:] or list(SHOTS)
     with tempfile.TemporaryDirectory() as scratch:
         QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, scratch)
+        screen = Path(scratch) / "screen.json"
+        screen.write_text(json.dumps({"screens": [SCREEN]}), encoding="utf-8")
+        os.environ["QT_QPA_PLATFORM"] = f"offscreen:configfile={screen}"  # the usual one is too small for dialogs
         studio = Studio(Path(scratch))
         for name in wanted:
             SHOTS[name](studio)

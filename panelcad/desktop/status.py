@@ -1,6 +1,7 @@
 """The status bar: what the tool wants, what a move snapped to, where the pointer is, the zoom, what was found."""
 
-from PySide6.QtWidgets import QLabel, QStatusBar
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QPushButton, QStatusBar
 
 from panelcad.desktop.steady import SteadyPlace
 from panelcad.desktop.window_parts import Parts
@@ -28,6 +29,8 @@ class Status(QStatusBar):
         for label, name, widget in shown:
             label.setAccessibleName(name)
             self.addPermanentWidget(widget)
+        self.help = self._help_button()
+        self.addPermanentWidget(self.help)
         bench = parts.bench
         bench.told.connect(self._tell)
         bench.view.pointed.connect(self._point)
@@ -40,6 +43,16 @@ class Status(QStatusBar):
         self._show_revision()
         self._tell("")
 
+    def _help_button(self) -> QPushButton:
+        """Says at any time which key explains what one is at."""
+        action = self._parts.window.menus.table["help.here"]
+        button = QPushButton(f"Help ({action.keys})")
+        button.setProperty("quiet", True)
+        button.setToolTip(action.hint)
+        button.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        button.clicked.connect(lambda: self._parts.window.menus.run(action.id))
+        return button
+
     def _pointer_width(self) -> int:
         return self.fontMetrics().horizontalAdvance("x -000.000   y -000.000 mm") + 20
 
@@ -50,8 +63,7 @@ class Status(QStatusBar):
     def _tell(self, words: str) -> None:
         """A passing word, or what the tool in hand does."""
         tool = self._parts.toolbox.tool
-        hint = tool.hint if tool is not None else ""
-        text = f"{hint} · F1 explains" if hint and words in {"", hint} else words
+        text = words or (tool.hint if tool is not None else "")
         self.words.setText(text)
         self.words.setToolTip(text)
 

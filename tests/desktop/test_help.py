@@ -268,9 +268,14 @@ def test_the_list_of_keys_is_a_page(window) -> None:
 def test_tools_say_that_f1_explains_them(window) -> None:
     for kind in TOOL_TABLE:
         assert "F1" in window.menus.actions[f"tool.{kind.id}"].toolTip()
-        window.toolbox.take(kind.id)
-        if kind.id != "eye":  # that says where the eye is
-            assert "F1" in window.statusBar().words.text()
+
+
+def test_the_status_bar_says_which_key_explains(hands) -> None:
+    hands.window.toolbox.take("dimension")
+    button = hands.window.statusBar().help
+    assert "F1" in button.text()
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert help_window().page.link == TOOLS["dimension"]
 
 
 # Reading
@@ -285,6 +290,7 @@ def test_links_lead_on_and_back(window) -> None:
     activate(shown)
     QTest.keyClick(shown, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
     assert page.link == "help/select.md"
+    assert shown.contents.currentItem().text() == "Select and move"
     shown.forward.click()
     assert page.link == "help/snapping.md#what-catches"
     assert shown.contents.currentItem().text() == "Snapping and guides"
@@ -296,6 +302,19 @@ def test_what_leads_out_of_help_is_told_and_not_opened(window, link) -> None:
     shown.page.setSource(QUrl(link))
     assert shown.page.link == "help/select.md"
     assert "Not a page" in shown.told.text()
+
+
+def test_pictures_are_found_after_going_back_from_another_folder(window, monkeypatch) -> None:
+    shown = open_help("help/views.md", window)
+    QApplication.processEvents()
+    shown.go_to("words.md")
+    asked = []
+    real = shown.page._picture
+    monkeypatch.setattr(shown.page, "_picture", lambda file: asked.append(file) or real(file))
+    shown.page.backward()
+    QApplication.processEvents()
+    assert asked
+    assert [file for file in asked if not file.is_file()] == []
 
 
 def test_words_are_found_on_this_page_and_then_on_others(window) -> None:

@@ -44,6 +44,7 @@ class PageBrowser(QTextBrowser):
         self.document().setDocumentMargin(_MARGIN)
         self.setOpenExternalLinks(False)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # so that the room stays the same
+        self.sourceChanged.connect(lambda _: self.shown.emit(self.link))
         self._dress()
 
     # Going
@@ -76,7 +77,6 @@ class PageBrowser(QTextBrowser):
             self.refused.emit(target.toString())
             return
         super().doSetSource(target, QTextDocument.ResourceType.HtmlResource)
-        self.shown.emit(self.link)
 
     def _file(self, url: QUrl) -> Path:
         return Path(url.toLocalFile())
@@ -87,7 +87,7 @@ class PageBrowser(QTextBrowser):
         file = self._file(self.source().resolved(QUrl(url)))
         if QTextDocument.ResourceType(kind) is QTextDocument.ResourceType.ImageResource:
             return self._picture(file)
-        return page_html(self._pages[file].markdown) if file in self._pages else ""
+        return page_html(self._pages[file].markdown, file.parent.as_uri()) if file in self._pages else ""
 
     def _picture(self, file: Path) -> QImage:
         """As wide as there is room, never wider than it is; one named @2x is half as wide as its pixels."""

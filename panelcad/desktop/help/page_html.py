@@ -14,13 +14,19 @@ from markdown_it.token import Token
 _PICTURES: Final = {"image", "softbreak"}
 
 
-def page_html(markdown: str) -> str:
-    """The body of the page. A paragraph that is nothing but pictures is of the class 'picture'."""
+def page_html(markdown: str, beside: str = "") -> str:
+    """The body of the page; its pictures are looked for `beside` it where the URL of its folder is given.
+
+    A paragraph that is nothing but pictures is of the class 'picture'.
+    """
     reader = _reader()
     tokens = reader.parse(markdown)
     for heading, anchor in _anchored(tokens):
         heading.attrSet("id", anchor)
     for opening, inline in pairwise(tokens):
+        for child in inline.children or ():
+            if beside and child.type == "image":
+                child.attrSet("src", f"{beside}/{child.attrs['src']}")
         if opening.type == "paragraph_open" and {child.type for child in inline.children or ()} <= _PICTURES:
             opening.attrSet("class", "picture")
     return str(reader.renderer.render(tokens, reader.options, {}))

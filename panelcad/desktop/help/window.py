@@ -3,7 +3,7 @@
 from typing import Final
 
 from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QFont, QKeySequence, QShortcut, QTextCursor, QTextDocument
+from PySide6.QtGui import QFont, QKeySequence, QShortcut, QShowEvent, QTextCursor, QTextDocument
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -49,7 +49,7 @@ class HelpWindow(QWidget):
     def _contents(self) -> QListWidget:
         made = QListWidget()
         made.setAccessibleName("Pages of help")
-        made.setSpacing(3)
+        made.setSpacing(1)
         made.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         for heading, files in (("Doing things", GUIDE), ("Looking things up", REFERENCE)):
             head = QListWidgetItem(heading, made)
@@ -154,7 +154,12 @@ class HelpWindow(QWidget):
         start = files.index(here) if here in files else 0
         return [files[(start + step * i) % len(files)] for i in range(1, len(files) + 1)]
 
-    # Colours
+    # Looks
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """The list takes its rows' heights from the style sheet once it is shown."""
+        super().showEvent(event)
+        self.contents.doItemsLayout()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
