@@ -14,6 +14,12 @@ def size(box: Bounds) -> tuple[float, float]:
     return box[2] - box[0], box[3] - box[1]
 
 
+def share(box: Bounds, room: Bounds) -> float:
+    """The area of a box as a share of a room's."""
+    (width, height), (wide, high) = size(box), size(room)
+    return width * height / (wide * high)
+
+
 def middle(box: Bounds) -> Point:
     return Point((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
 
@@ -34,3 +40,8 @@ def overlap(a: Bounds, b: Bounds) -> bool:
 def is_within(box: Bounds, room: Bounds) -> bool:
     """Whether the box lies in the room, edges included."""
     return room[0] <= box[0] and room[1] <= box[1] and box[2] <= room[2] and box[3] <= room[3]
+
+
+def nearest_in(box: Bounds, point: Point) -> Point:
+    """The point of a box nearest to a point; itself where it is inside."""
+    return Point(min(max(point.x, box[0]), box[2]), min(max(point.y, box[1]), box[3]))

@@ -4,7 +4,8 @@ import math
 from collections.abc import Callable, Iterator
 from typing import Final, NamedTuple
 
-from panelcad.drawing.box import is_within, size
+from panelcad.drawing.box import is_within, middle, size
+from panelcad.drawing.display import Bounds
 from panelcad.drawing.lettering import DESCENT
 from panelcad.drawing.wishes import AIR, Stand, Wish
 from panelcad.geometry.point import Point, distance, polar
@@ -27,7 +28,13 @@ _ANGLES: Final = (
     247.5,
     292.5,
 )
-_REACHES: Final = (0.0, 1.5, 3.0, 5.0, 8.0, 11.0, 15.0, 20.0, 26.0)
+_SIDES: Final = ((0, -1), (0, 1), (1, 0), (-1, 0), (1, -1), (-1, -1), (1, 1), (-1, 1))
+"""Where a text stands about a box, from the best: below it, above it, at its sides, at its corners."""
+_REACHES: Final = (0.0, 1.5, 3.0, 5.0, 8.0, 11.0, 15.0, 20.0, 26.0, 34.0)
+_NEAR: Final = 5
+"""So many reaches are tried for a text that may be left out: far off it says little."""
+_RADII: Final = (4.0, 6.0, 9.0, 13.0, 18.0, 25.0)
+"""How far from its arc the text of a radius stands."""
 _LEADER: Final = 2.5
 """From this reach on, a leader ties a text to what it names."""
 _NOT_INSIDE: Final = 12.0
@@ -43,13 +50,16 @@ class Place(NamedTuple):
 
 def places(wish: Wish) -> Iterator[Place]:
     """Places from the cheapest: inside where wished, then around the spot, farther and farther."""
+    if wish.stand is Stand.RADIAL:
+        yield from _along_the_radius(wish)
+        return
     for spot in _STANDS[wish.stand](wish):
         if is_within(wish.box_at(spot), wish.room):
             yield Place(0.2 * distance(spot, wish.spot), spot, needs_leader=False)
     outside = 0.0 if wish.stand is Stand.BESIDE else _NOT_INSIDE
-    for reach in _REACHES:
-        for i, angle in enumerate(_ANGLES):
-            yield Place(outside + reach + 0.05 * i + 0.5, _around(wish, reach, angle), reach > _LEADER)
+    for reach in _REACHES[:_NEAR] if wish.is_optional else _REACHES:
+        for i, spot in enumerate(_around(wish, reach)):
+            yield Place(outside + reach + 0.05 * i + 0.5, spot, reach > _LEADER)
 
 
 def _beside(_wish: Wish) -> Iterator[Point]:
@@ -80,8 +90,33 @@ _STANDS: Final[dict[Stand, Callable[[Wish], Iterator[Point]]]] = {
 }
 
 
-def _around(wish: Wish, reach: float, angle: float) -> Point:
-    """The text's middle when its box just clears the spot's circle by `reach` in this direction."""
+def _along_the_radius(wish: Wish) -> Iterator[Place]:
+    """Outside the arc and inside it, always with a leader."""
+    half = abs(wish.way.x) * wish.half_width + abs(wish.way.y) * wish.height * 0.7
+    for reach in _RADII:
+        for sign in (1.0, -1.0):
+            out = sign * (reach + half)
+            yield Place(0.3 * reach, wish.spot.moved(wish.way.x * out, wish.way.y * out), needs_leader=True)
+
+
+def _around(wish: Wish, reach: float) -> Iterator[Point]:
+    """The text's middle in each direction when its box just clears what is named by `reach`."""
+    if wish.thing is not None:
+        yield from (_beside_box(wish, wish.thing, reach, side) for side in _SIDES)
+    else:
+        yield from (_about_circle(wish, reach, angle) for angle in _ANGLES)
+
+
+def _beside_box(wish: Wish, thing: Bounds, reach: float, side: tuple[int, int]) -> Point:
+    width, height = size(thing)
+    away = AIR + 0.1 + reach
+    low = DESCENT * wish.height if side[1] > 0 else 0.0
+    across = side[0] * (width / 2 + wish.half_width + away)
+    up = side[1] * (height / 2 + wish.height / 2 + away + low)
+    return middle(thing).moved(across, up)
+
+
+def _about_circle(wish: Wish, reach: float, angle: float) -> Point:
     away = wish.radius + AIR + 0.3 + reach
     edge = polar(wish.spot, away, angle)
     unit = polar(Point(0.0, 0.0), 1.0, angle)

@@ -1,25 +1,31 @@
 """Short texts beside what they name, moved about until none covers another or, if it can be helped, a line."""
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Final
 
 import shapely
 
-from panelcad.drawing.box import grown, is_within, overlap
-from panelcad.drawing.display import Across, Along, Bounds, Node, Path
+from panelcad.drawing.box import box_outline, grown, is_within, nearest_in, overlap
+from panelcad.drawing.display import Across, Along, Bounds, Colour, Node, Path, walk
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import Inks
-from panelcad.drawing.label_places import places
-from panelcad.drawing.wishes import AIR, Wish
-from panelcad.geometry.contour import Contour
-from panelcad.geometry.point import Point, distance
+from panelcad.drawing.label_places import Place, places
+from panelcad.drawing.wishes import AIR, Stand, Wish
+from panelcad.geometry.contour import Contour, Vertex, closed_chain
+from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
 from panelcad.geometry.track import Track, line
 
-_LINE_COST: Final = 3.0
-CROWDED: Final = 0.08
+_EDGE_COST: Final = 14.0
+_LINE_COST: Final = 1.0
+"""What it costs, in mm of reach, to cross an edge, or a line that can be broken there."""
+_UNSURE: Final = 0.4
+"""A text that is nearer than this much farther to another thing than to its own needs a leader."""
+_UNSURE_COST: Final = 2.5
+_HEAD: Final = 2.5
+CROWDED: Final = 0.2
 """A view with more leaders than this share deserves a larger sheet."""
 
 
@@ -28,6 +34,8 @@ class Label:
     wish: Wish
     middle: Point
     needs_leader: bool
+    is_crossed: bool = False
+    """Whether an edge runs through it."""
 
     @cached_property
     def box(self) -> Bounds:
@@ -36,46 +44,109 @@ class Label:
     @property
     def leader(self) -> tuple[Point, Point]:
         """From the rim of what is named to the near side of the text's box."""
-        spot, (x1, y1, x2, y2) = self.wish.spot, self.box
-        near = Point(min(max(spot.x, x1), x2), min(max(spot.y, y1), y2))
-        rim = spot.towards(near, min(self.wish.radius, distance(spot, near)))
+        if self.wish.stand is Stand.RADIAL:
+            return self.wish.spot, nearest_in(self.box, self.wish.spot)
+        near = nearest_in(self.box, self.wish.spot if self.wish.thing is None else self.wish.rim(self.middle))
+        rim = self.wish.rim(near)
         return rim, near.towards(rim, 0.4)
 
-    def nodes(self, inks: Inks) -> tuple[Node, ...]:
+    def nodes(self, inks: Inks, backing: Colour | None = None) -> tuple[Node, ...]:
+        """The text and its leader; on a patch of the backing's colour where an edge would run through it."""
         wish = self.wish
         text = inks.text(
             wish.text, self.middle, wish.height, Along.CENTRE, Across.MIDDLE, face=wish.face, colour=wish.colour
         )
+        fill = wish.fill if wish.fill and is_within(self.box, wish.room) else backing
+        patch = (Path((box_outline(self.box),), fill=fill),) if fill and self.is_crossed else ()
+        return (*self._leader_nodes(inks), *patch, text)
+
+    def _leader_nodes(self, inks: Inks) -> Iterator[Node]:
         if not self.needs_leader:
-            return (text,)
-        return text, Path((line(*self.leader),), pen=inks.measure)
+            return
+        rim, end = self.leader
+        yield Path((line(rim, end),), pen=inks.measure)
+        if self.wish.stand is Stand.RADIAL:
+            yield Path((_arrow(rim, end),), fill=inks.note)
+
+
+def _arrow(tip: Point, tail: Point) -> Contour:
+    """The head of an arrow whose length is that of the letters (ISO 129-1)."""
+    back = tip.towards(tail, _HEAD)
+    dx, dy = (back.y - tip.y) * 0.17, (tip.x - back.x) * 0.17
+    return closed_chain(tuple(Vertex(*corner) for corner in (tip, back.moved(dx, dy), back.moved(-dx, -dy))))
 
 
 class Ground:
-    """What labels keep clear of: texts and leaders at any price, lines where it can be helped."""
+    """What labels keep clear of: texts and leaders at any price, edges and lines where it can be helped."""
 
-    def __init__(self, texts: Iterable[Bounds], lines: Iterable[shapely.LineString], area: Bounds) -> None:
+    def __init__(
+        self,
+        texts: Iterable[Bounds],
+        edges: Iterable[shapely.LineString],
+        area: Bounds,
+        lines: Iterable[shapely.LineString] = (),
+    ) -> None:
         self._texts = Boxes(texts)
         self._leaders: list[tuple[Bounds, shapely.LineString]] = []
         self._area = area
+        self._edges = shapely.STRtree(list(edges))
         self._lines = shapely.STRtree(list(lines))
+        self._rivals: list[Wish] = []
+        self._things = shapely.STRtree([])
+
+    def placed(self, wishes: Iterable[Wish]) -> list[Label]:
+        """The labels in this order, those left out that find no place; each is nearer to its own thing than to others.
+
+        Where it is not, a leader says what it names.
+        """
+        wanted = list(wishes)
+        self._rivals = [wish for wish in wanted if wish.stand is Stand.BESIDE]
+        self._things = shapely.STRtree([shapely.box(*_thing_box(wish)) for wish in self._rivals])
+        return [label for label in map(self.place, wanted) if label is not None]
 
     def place(self, wish: Wish) -> Label | None:
         """The label at its cheapest free place; None where there is none."""
+        best = self._best(wish)
+        if (best is None or best.is_crossed) and wish.least < wish.height:
+            smaller = self._best(replace(wish, height=wish.least))
+            best = smaller if smaller is not None and not smaller.is_crossed else best or smaller
+        if best is None or (wish.is_optional and best.is_crossed):
+            return None
+        self._take(best)
+        return best
+
+    def _best(self, wish: Wish) -> Label | None:
         best: tuple[float, Label] | None = None
         for place in places(wish):
-            label = Label(wish, place.middle, place.needs_leader)
             if best is not None and place.cost >= best[0]:
                 break
-            if self._is_taken(label):
-                continue
-            price = place.cost + _LINE_COST * self._crossed(label)
-            if best is None or price < best[0]:
-                best = (price, label)
-        if best is None:
+            priced = self._priced(wish, place)
+            if priced is not None and (best is None or priced[0] < best[0]):
+                best = priced
+        return best[1] if best else None
+
+    def _priced(self, wish: Wish, place: Place) -> tuple[float, Label] | None:
+        """What a label would cost here, and the label; None where it cannot stand here."""
+        label = Label(wish, place.middle, place.needs_leader)
+        cost = place.cost
+        if not is_within(label.box, self._area) or self._texts.meets(grown(label.box, AIR)):
             return None
-        self._take(best[1])
-        return best[1]
+        if not label.needs_leader and self._is_unsure(label):
+            label, cost = replace(label, needs_leader=True), cost + _UNSURE_COST
+        if self._is_taken(label):
+            return None
+        crossed = _count(self._edges, label.box)
+        price = cost + _EDGE_COST * crossed + _LINE_COST * _count(self._lines, label.box)
+        return price, replace(label, is_crossed=crossed > 0)
+
+    def _is_unsure(self, label: Label) -> bool:
+        """Whether another small thing is as near to the text as its own."""
+        wish, box = label.wish, label.box
+        if wish.stand is not Stand.BESIDE:
+            return False
+        within = wish.gap(box) + _UNSURE
+        near = (self._rivals[i] for i in self._things.query(shapely.box(*grown(box, within))))
+        return any(rival.spot != wish.spot and rival.gap(box) < within for rival in near)
 
     def _take(self, label: Label) -> None:
         self._texts.add(label.box)
@@ -84,14 +155,17 @@ class Ground:
             self._leaders.append((line.bounds, line))
 
     def _is_taken(self, label: Label) -> bool:
-        if not is_within(label.box, self._area) or self._texts.meets(grown(label.box, AIR)):
-            return True
         if any(_meets(label.box, around, leader) for around, leader in self._leaders):
             return True
         return label.needs_leader and self._texts.crossed_by(*label.leader)
 
-    def _crossed(self, label: Label) -> int:
-        return len(self._lines.query(shapely.box(*grown(label.box, AIR / 2)), predicate="intersects"))
+
+def _thing_box(wish: Wish) -> Bounds:
+    return wish.thing or grown((*wish.spot, *wish.spot), wish.radius)
+
+
+def _count(tree: shapely.STRtree, box: Bounds) -> int:
+    return len(tree.query(shapely.box(*grown(box, AIR / 2)), predicate="intersects"))
 
 
 def _meets(box: Bounds, around: Bounds, leader: shapely.LineString) -> bool:
@@ -99,11 +173,28 @@ def _meets(box: Bounds, around: Bounds, leader: shapely.LineString) -> bool:
 
 
 def crowding(labels: Sequence[Label]) -> float:
-    """The share of texts that stand so far off that they need a leader."""
-    return sum(label.needs_leader for label in labels) / max(1, len(labels))
+    """The share of texts that stand so far off that they need a leader; those that may be left out do not count."""
+    counted = [label for label in labels if not label.wish.is_optional]
+    return sum(label.needs_leader for label in counted) / max(1, len(counted))
 
 
-def lines_of(contours: Iterable[Contour], tracks: Iterable[Track]) -> list[shapely.LineString]:
-    """Edges and lines that labels had better not cross."""
-    edges = [polygon(contour, error=0.1).exterior for contour in contours]
-    return [*edges, *(shapely.LineString([v.point for v in track.vertices]) for track in tracks)]
+def edges_of(outlines: Iterable[Contour | Track]) -> list[shapely.LineString]:
+    """Edges that labels had better not cross."""
+    return [_edge(outline) for outline in outlines]
+
+
+def _edge(outline: Contour | Track) -> shapely.LineString:
+    return _straight(outline) if isinstance(outline, Track) else polygon(outline, error=0.1).exterior
+
+
+def drawn_edges(nodes: tuple[Node, ...]) -> list[shapely.LineString]:
+    """The edges of all that is drawn."""
+    return edges_of(outline for node in walk(nodes) if isinstance(node, Path) for outline in node.outlines)
+
+
+def lines_of(tracks: Iterable[Track]) -> list[shapely.LineString]:
+    return [_straight(track) for track in tracks]
+
+
+def _straight(track: Track) -> shapely.LineString:
+    return shapely.LineString([vertex.point for vertex in track.vertices])

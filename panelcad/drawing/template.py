@@ -11,7 +11,7 @@ from panelcad.drawing.display import Bounds, Face, Group, Node, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import LARGE, PLAIN, Inks
-from panelcad.drawing.labels import Ground, lines_of
+from panelcad.drawing.labels import Ground, edges_of, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.scaling import scaled
@@ -105,12 +105,10 @@ class _Template:
         texts.extend(grown((m.x, m.y, m.x, m.y), _CROSS) for m in self.tiling.marks())
         near = [hole for hole in self.holes if overlap(grown(hole.feature.contour.bounds, 5.0), window)]
         tracks = [track for hole in near for track in _cross(hole)]
-        edges = lines_of([self.plate.outline, *(hole.feature.contour for hole in near)], tracks)
-        ground = Ground(texts, edges, grown(window, -1.0))
-        for hole in near:
-            if _holds(window, hole.centre):
-                label = ground.place(_wish(hole))
-                yield from label.nodes(self.inks) if label else ()
+        edges = edges_of([self.plate.outline, *(hole.feature.contour for hole in near)])
+        ground = Ground(texts, edges, grown(window, -1.0), lines_of(tracks))
+        for label in ground.placed(_wish(hole) for hole in near if _holds(window, hole.centre)):
+            yield from label.nodes(self.inks)
 
     def _seams(self, tile: Tile) -> Iterator[Node]:
         """Where the next page begins, and the registration marks."""

@@ -61,7 +61,7 @@ def title_block(subject: Subject, paper: Paper, heading: Heading) -> tuple[Node,
         nodes.extend(_row(Point(left + indent, top), height, fields, inks))
         top -= height
     code = qr_code(qr_text(subject), Point(left, bottom + 20.0), _QR, inks.ink)
-    symbol = _projection(paper.series, Point(right - 15.0, bottom + 48.6), inks)
+    symbol = _projection(paper.series, Point(right - 13.0, bottom + 48.2), inks)
     return (*nodes, code, *symbol, Path((box_outline((left, bottom, right, bottom + HEIGHT)),), pen=inks.wide))
 
 

@@ -1,16 +1,21 @@
 """Papers of the samples, and what stands where on a sheet."""
 
+import math
 from collections.abc import Iterator
 from functools import cache
 
 import shapely
 
 from panelcad.checks.run import check
-from panelcad.drawing.display import Group, Node, Text
+from panelcad.drawing.display import Colour, Group, Node, Path, Text
 from panelcad.drawing.inks import Ink
-from panelcad.drawing.lettering import text_corners
+from panelcad.drawing.layers import Layer
+from panelcad.drawing.lettering import DESCENT, text_corners
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.subject import Subject, subject
+from panelcad.geometry.contour import Contour
+from panelcad.geometry.segment import Line
+from panelcad.geometry.track import Track
 from panelcad.library.samples import sample_file, sample_names
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
@@ -58,3 +63,51 @@ def outside(sheet: Sheet, margin: float) -> list[str]:
     """Texts that reach nearer to the paper's edge than `margin`."""
     paper = shapely.box(margin, margin, sheet.width - margin, sheet.height - margin)
     return [text.text for text in texts(sheet.nodes) if not paper.covers(shapely.Polygon(text_corners(text)))]
+
+
+def crossed(sheet: Sheet) -> set[str]:
+    """Texts that an edge, a dimension line or any other stroke runs through, those of the part itself left out.
+
+    A stroke that was covered by an opaque fill before the text was written does not count.
+    """
+    texts_left, strokes, fills = [], [], []
+    for order, node in enumerate(_leaves(sheet.nodes)):
+        if isinstance(node, Text):
+            texts_left.append((order, node, _ink(node)))
+        elif isinstance(node, Path):
+            strokes.extend((order, _line(outline)) for outline in node.outlines if node.pen is not None)
+            if isinstance(node.fill, Colour) and node.fill.opacity == 255:
+                fills.append((order, shapely.Polygon(_line(node.outlines[0]).coords)))
+    tree, covers = shapely.STRtree([line for _, line in strokes]), shapely.STRtree([fill for _, fill in fills])
+    found = set()
+    for order, text, box in texts_left:
+        last = max((fills[i][0] for i in covers.query(box, predicate="within") if fills[i][0] < order), default=-1)
+        if any(strokes[i][0] > last for i in tree.query(box, predicate="intersects")):
+            found.add(text.text)
+    return found
+
+
+def _leaves(nodes: tuple[Node, ...]) -> Iterator[Node]:
+    for node in nodes:
+        if isinstance(node, Group):
+            if node.layer not in {"draft", Layer.ENGRAVING}:
+                yield from _leaves(node.nodes)
+        else:
+            yield node
+
+
+def _ink(text: Text) -> shapely.Polygon:
+    """The box of a text's ink: from the baseline, or below it where letters reach down, to the top of a capital."""
+    low = 0.0 if set("gjpqyQ,;()") & set(text.text) else DESCENT * text.height
+    corners = text_corners(text)
+    up = math.radians(text.rotation + 90.0)
+    lifted = [corner.moved(low * math.cos(up), low * math.sin(up)) for corner in corners[:2]]
+    return shapely.Polygon([*lifted, *corners[2:]]).buffer(-0.1, join_style="mitre")
+
+
+def _line(outline: Contour | Track) -> shapely.LineString:
+    points = [outline.segments[0].start]
+    for segment in outline.segments:
+        steps = 1 if isinstance(segment, Line) else math.ceil(abs(segment.sweep) * math.sqrt(segment.radius / 0.08))
+        points.extend(segment.at(i / steps) for i in range(1, steps + 1))
+    return shapely.LineString(points)

@@ -12,7 +12,7 @@ AREA = (0.0, 0.0, 200.0, 100.0)
 
 
 def ground(texts=(), lines=()) -> Ground:
-    return Ground(texts, lines, AREA)
+    return Ground(texts, (), AREA, lines)
 
 
 def test_a_number_stands_beside_a_small_hole_and_never_in_it():

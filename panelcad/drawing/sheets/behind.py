@@ -5,26 +5,25 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import grown
+from panelcad.drawing.box import grown, share
 from panelcad.drawing.clearance import Clearance, clearances
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Along, Group, Node, Path, walk
+from panelcad.drawing.display import Along, Bounds, Group, Node, Path
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, crowding, lines_of
+from panelcad.drawing.labels import Ground, Label, crowding, drawn_edges
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, Scale
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.sheets.section_lines import chosen_lines, section_marks
-from panelcad.drawing.sheets.view import Seat, seated
+from panelcad.drawing.sheets.view import Seat, fill_of, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row, run_over, stretched
 from panelcad.drawing.views.behind import behind_view
 from panelcad.drawing.wishes import Wish, name_in, number_in
-from panelcad.geometry.contour import Chain, Rounded
 from panelcad.geometry.point import Point
 from panelcad.geometry.point import middle as halfway
 from panelcad.geometry.track import Track, line
@@ -106,7 +105,12 @@ class _Behind:
 
     @property
     def trouble(self) -> Trouble:
-        return Trouble(len(self._wishes) - len(self.labels), crowding(self.labels))
+        needed = sum(not wish.is_optional for wish in self._wishes)
+        return Trouble(needed - sum(not label.wish.is_optional for label in self.labels), crowding(self.labels))
+
+    @property
+    def fill(self) -> float:
+        return share(extent(self.nodes), above_title_block(self.paper))
 
     @cached_property
     def nodes(self) -> tuple[Group, ...]:
@@ -121,13 +125,17 @@ class _Behind:
         nodes = (
             *self.nodes,
             Path(self.gap_lines, pen=inks.pen(0.35, colour=inks.alarm)),
-            *section_marks(chosen_lines(self.plate), self.seat, extent(self.nodes), inks),
-            *(node for label in self.labels for node in label.nodes(inks)),
+            *section_marks(chosen_lines(self.plate), self.seat, extent(self.nodes), inks, self._written),
+            *(node for label in self.labels for node in label.nodes(inks, inks.palette.background)),
             *heading(self.paper, inks, f"{name.upper()}, FROM BEHIND", _MIRRORED, _MEANING),
             *self._table(),
         )
         material = sheet_text(self.plate.plate, self.subject.unit)
         return Page(self.paper, nodes, name, "View from behind", str(self.seat.scale), material)
+
+    @property
+    def _written(self) -> list[Bounds]:
+        return [label.box for label in self.labels]
 
     def _table(self) -> Iterator[Node]:
         """The tightest clearances beside the title block."""
@@ -159,11 +167,7 @@ class _Behind:
 
     @cached_property
     def labels(self) -> list[Label]:
-        contours = [
-            o for n in walk(self.nodes) if isinstance(n, Path) for o in n.outlines if isinstance(o, Chain | Rounded)
-        ]
-        ground = Ground([], lines_of(contours, self.gap_lines), grown(above_title_block(self.paper), -1.0))
-        return [label for label in map(ground.place, self._wishes) if label is not None]
+        return Ground([], drawn_edges(self.nodes), grown(above_title_block(self.paper), -1.0)).placed(self._wishes)
 
     @cached_property
     def _wishes(self) -> list[Wish]:
@@ -172,20 +176,23 @@ class _Behind:
     def _item_wishes(self) -> Iterator[Wish]:
         for group in self.nodes:
             if group.layer == Layer.BODIES:
-                yield number_in(self.subject.numbers.items[group.owner], extent(group.nodes), self.letters)
+                number = self.subject.numbers.items[group.owner]
+                yield number_in(number, extent(group.nodes), self.letters, self.subject.inks.palette.body)
 
     def _gap_wishes(self) -> Iterator[Wish]:
         for a, b, text in self.gap_ends:
-            yield Wish(text, halfway(a, b), 0.5, height=self.letters.plain, colour=self.subject.inks.alarm)
+            alarm = self.subject.inks.alarm
+            yield Wish(text, halfway(a, b), 0.5, height=self.letters.plain, colour=alarm, is_optional=True)
 
     def _name_wishes(self) -> Iterator[Wish]:
         for group in self.nodes:
             if group.layer in {Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH}:
-                yield name_in(group.title, extent(group.nodes), self.letters.plain, self.subject.inks.note)
+                fill = fill_of(group.layer, self.subject.inks.palette)
+                yield name_in(group.title, extent(group.nodes), self.letters.plain, self.subject.inks.note, fill)
 
 
 _MIRRORED: Final = "As the mechanic sees it: mirrored, X grows to the left. Numbers as on the front."
 _MEANING: Final = (
     "Filled: cases, trays, connectors, hoses. Chain lines with two dots: depth limits and moving parts. "
-    "Values between bodies: the tightest clearances, listed below."
+    "Red: the tightest clearances, listed below; a value stands at its line where there is room."
 )

@@ -1,7 +1,10 @@
 """The datum on the drawing: its origin and axes, and the datum letters of ISO 5459 on both axes."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
+
+import shapely
 
 from panelcad.drawing.box import box_outline
 from panelcad.drawing.display import Across, Along, Bounds, Face, Node, Path
@@ -11,7 +14,7 @@ from panelcad.geometry.contour import Contour, Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import polyline
 
-_ARMS: Final = (14.0, 20.0, 28.0, 38.0, 50.0)
+_ARMS: Final = (14.0, 20.0, 28.0, 38.0, 50.0, 64.0, 80.0)
 _HEAD: Final = 2.5
 
 
@@ -34,11 +37,20 @@ class Datum:
         a, b = x + self.right * 6.6, y + self.up * 6.6
         foot = arm - 6.0
         return (
-            (x + arm, y - 2.3, x + arm + 4.0, y + 1.8),
-            (x - 1.8, y + arm, x + 1.8, y + arm + 4.0),
+            _around(self._x_letter),
+            _around(self._y_letter),
             (a - 2.6, y + foot - 2.6, a + 2.6, y + foot + 2.6),
             (x + foot - 2.6, b - 2.6, x + foot + 2.6, b + 2.6),
         )
+
+    @property
+    def _x_letter(self) -> Point:
+        """Beside the arrow, on the side where no datum letter is: along an axis often runs an edge."""
+        return self.at.moved(self.arm - 1.0, -self.up * 2.6)
+
+    @property
+    def _y_letter(self) -> Point:
+        return self.at.moved(-self.right * 2.4, self.arm - 1.0)
 
     def nodes(self, inks: Inks) -> tuple[Node, ...]:
         at, arm = self.at, self.arm
@@ -51,18 +63,25 @@ class Datum:
         return (
             Path((circle(at, 3.0), *axes), pen=pen),
             Path(heads, fill=inks.alarm),
-            _letter("X", at.moved(arm + 1.8, 0.0), inks),
-            _letter("Y", at.moved(0.0, arm + 2.0), inks),
+            _letter("X", self._x_letter, inks),
+            _letter("Y", self._y_letter, inks),
             *_datum_letter("A", at.moved(0.0, arm - 6.0), (self.right, 0.0), inks),
             *_datum_letter("B", at.moved(arm - 6.0, 0.0), (0.0, self.up), inks),
         )
 
 
-def datum_clear_of(at: Point, texts: Boxes) -> Datum:
-    """The datum symbol with its letters where no text stands, as far as there is such a place."""
+def datum_clear_of(at: Point, texts: Boxes, edges: Sequence[shapely.LineString] = ()) -> Datum:
+    """The datum symbol with its letters where no text stands and the fewest edges run, as far as there is a place."""
     sides = ((-1.0, -1.0), (-1.0, 1.0), (1.0, -1.0), (1.0, 1.0))
     ways = [Datum(at, arm, *side) for arm in _ARMS for side in sides if side != sides[-1] or arm > _ARMS[0]]
-    return next((way for way in ways if not any(texts.meets(box) for box in way.boxes)), ways[0])
+    clear = [way for way in ways if not any(texts.meets(box) for box in way.boxes)]
+    tree = shapely.STRtree(list(edges))
+    return min(clear or ways[:1], key=lambda way: _crossings(way, tree))
+
+
+def _crossings(way: Datum, edges: shapely.STRtree) -> int:
+    """How many edges run through the datum's letters."""
+    return sum(len(edges.query(shapely.box(*box), predicate="intersects")) for box in way.boxes)
 
 
 def _datum_letter(letter: str, at: Point, out: tuple[float, float], inks: Inks) -> tuple[Node, ...]:
@@ -79,6 +98,10 @@ def _datum_letter(letter: str, at: Point, out: tuple[float, float], inks: Inks) 
         Path((stem, frame), pen=inks.pen(0.25, colour=inks.alarm)),
         _letter(letter, centre, inks),
     )
+
+
+def _around(letter: Point) -> Bounds:
+    return letter.x - 1.6, letter.y - 1.6, letter.x + 1.6, letter.y + 1.6
 
 
 def _letter(text: str, at: Point, inks: Inks) -> Node:

@@ -6,16 +6,17 @@ from functools import cached_property
 from typing import Final
 
 from panelcad.checks.pilot_words import PLACARDS
-from panelcad.drawing.box import grown
+from panelcad.drawing.box import grown, middle, share
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Along, Node, Text, walk
-from panelcad.drawing.inks import letters
-from panelcad.drawing.labels import Ground, Label, crowding, lines_of
+from panelcad.drawing.display import Along, Group, Node, Text, walk
+from panelcad.drawing.engravings import numbered_engravings
+from panelcad.drawing.extent import extent
+from panelcad.drawing.inks import PLAIN, letters
+from panelcad.drawing.labels import Ground, Label, crowding, edges_of
 from panelcad.drawing.layers import Layer
-from panelcad.drawing.lettering import text_bounds, text_width
+from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.page import Page, above_title_block, heading
 from panelcad.drawing.paper import Paper, Scale
-from panelcad.drawing.schedule import sort_key
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.sheets.view import Seat, seated
@@ -24,9 +25,7 @@ from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
 from panelcad.drawing.views.front import front_view
 from panelcad.drawing.wishes import Wish, number_in
-from panelcad.geometry.point import Point
 from panelcad.model.layout import PlacedItem, PlateLayout
-from panelcad.model.plate import Engraving
 from panelcad.units import format_angle
 
 _COLUMNS: Final = (
@@ -58,20 +57,16 @@ def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     return [view, *listing_pages(subject, listing)]
 
 
-def _ordered(subject: Subject, plate: PlateLayout) -> list[Engraving]:
-    return sorted(plate.plate.engravings, key=lambda each: sort_key(subject.numbers.engravings[each.id]))
-
-
 def placards(plate: PlateLayout) -> list[PlacedItem]:
     """Fitted things that carry words: their name is what they say."""
     return [placed for placed in plate.items if placed.cutout.family == PLACARDS and placed.bezel is not None]
 
 
 def _engraved(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
-    for each in _ordered(subject, plate):
+    for number, each in numbered_engravings(subject, plate):
         place = subject.number(each.x), subject.number(each.y)
         height, turn = subject.number(each.height), format_angle(each.rotation)
-        yield Row((subject.numbers.engravings[each.id], each.text, *place, height, turn))
+        yield Row((number, each.text, *place, height, turn))
 
 
 def _placards(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
@@ -108,10 +103,14 @@ class _Lettering:
         return Trouble(len(list(self._wishes())) - len(self.labels), crowding(self.labels))
 
     @property
+    def fill(self) -> float:
+        return share(self.seat.box(self.plate.outline.bounds), above_title_block(self.paper))
+
+    @property
     def page(self) -> Page:
         inks, name = self.subject.inks, self.plate.plate.name
         head = heading(self.paper, inks, f"{name.upper()}, PLACARDS AND ENGRAVING", *_WORDS)
-        numbers = (node for label in self.labels for node in label.nodes(inks))
+        numbers = (node for label in self.labels for node in label.nodes(inks, inks.palette.background))
         material = sheet_text(self.plate.plate, self.subject.unit)
         nodes = (*self.nodes, *numbers, *head)
         return Page(self.paper, nodes, name, "Placards and engraving", str(self.scale), material)
@@ -127,17 +126,16 @@ class _Lettering:
     def labels(self) -> list[Label]:
         texts = [text_bounds(node) for node in walk(self.nodes) if isinstance(node, Text)]
         contours = (self.plate.outline, *(feature.contour for feature in self.plate.features))
-        edges = lines_of([self.seat.contour(contour) for contour in contours], [])
-        ground = Ground(texts, edges, above_title_block(self.paper))
-        return [label for label in map(ground.place, self._wishes()) if label is not None]
+        edges = edges_of(self.seat.contour(contour) for contour in contours)
+        return Ground(texts, edges, above_title_block(self.paper)).placed(self._wishes())
 
     def _wishes(self) -> Iterator[Wish]:
-        height, colour = letters(self.paper).plain, self.subject.inks.note
-        for each in _ordered(self.subject, self.plate):
-            half = text_width(each.text, each.height * self.scale.factor) / 2
-            spot = self.seat.point(Point(each.x, each.y))
-            number = self.subject.numbers.engravings[each.id]
-            yield Wish(number, spot, min(half, 8.0), height=height, colour=colour)
+        """The number of each line of lettering beside its box, and of each placard in it."""
+        colour = self.subject.inks.note
+        for number, each in numbered_engravings(self.subject, self.plate):
+            words = next(group for group in self.nodes if isinstance(group, Group) and group.owner == each.id)
+            box = extent((words,))
+            yield Wish(number, middle(box), 0.0, height=PLAIN, colour=colour, thing=box)
         for placed in placards(self.plate):
             if placed.bezel is not None:
                 number = self.subject.numbers.items[placed.item.id]

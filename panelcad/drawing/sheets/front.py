@@ -1,19 +1,24 @@
 """The panel's front on a sheet: metal and cuts, centre lines, numbers, and ordinates from the datum."""
 
-from collections.abc import Iterator, Sequence
+import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import grown, size
+import shapely
+
+from panelcad.drawing.box import grown, share, size
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
+from panelcad.drawing.gaps import broken
 from panelcad.drawing.ground import Boxes
-from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, crowding, lines_of
+from panelcad.drawing.inks import PLAIN, SMALL, Letters, letters
+from panelcad.drawing.labels import Ground, Label, crowding, edges_of, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import fitted, text_bounds, text_width
 from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
+from panelcad.drawing.outline_edges import Edge, arcs, edges
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, Scale
 from panelcad.drawing.schedule import Hole, holes
@@ -39,8 +44,12 @@ _ORIGIN: Final = Point(0.0, 0.0)
 _STRAIGHT: Final = 6.0
 _MOST: Final = 60
 """A plate with at most so many ordinates, moved by no more than that, has one for every hole."""
+_CRANKED: Final = 14.0
+"""Ordinates of openings, screws and vertices may be moved by so much."""
 _LINE: Final = 1.6
 _COVERED: Final = 0.4
+_AROUND: Final = 2.5
+"""How far outside the outline's box numbers may stand."""
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
 
@@ -60,10 +69,38 @@ def _fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
             yield _Front(subject, plate, paper, seat)
 
 
-_LINES: Final = (
-    "Edges and cuts in wide lines are to be made, those in narrow ones are there already; "
-    "values in brackets are for reference."
+_LINES: Final = "Wide lines are to be made, narrow ones are there already; values in brackets are for reference."
+_NOT_PATTERNS: Final = (
+    "Ordinates are of openings and screws; X and Y of the holes 1.1, 1.2, … are in the hole schedule."
 )
+_NOT_VERTICES: Final = " X and Y of the vertices are there too."
+_ONLY_MADE: Final = (
+    "Ordinates are of openings and screws that are to be made; all other positions are in the hole schedule."
+)
+_NOTHING_HERE: Final = "All positions are in the hole schedule, by the numbers on the view."
+
+
+@dataclass(frozen=True)
+class _Level:
+    """What bears ordinates, what is said of the rest, and how far they may be moved and how many they may be for it."""
+
+    marks: tuple[Mark, ...]
+    words: str
+    most_shift: float = math.inf
+    most_texts: float = math.inf
+
+
+@dataclass(frozen=True)
+class _Shown:
+    """The ordinates of a level, counted from 0, the fullest."""
+
+    ordinates: Ordinates
+    words: str
+    level: int
+
+
+_ALL_MAIN: Final = 2
+"""The last level that has every opening and every screw."""
 
 
 @dataclass(frozen=True)
@@ -99,7 +136,11 @@ class _Front:
     def trouble(self) -> Trouble:
         if self._is_hopeless:
             return Trouble(len(self.holes), 1.0)
-        return Trouble(self.missing + (self.ordinates is None), crowding(self.labels))
+        return Trouble(self.missing + (self.shown.level > _ALL_MAIN), crowding(self.labels))
+
+    @property
+    def fill(self) -> float:
+        return share(self.view, self.area)
 
     @property
     def _is_hopeless(self) -> bool:
@@ -112,33 +153,48 @@ class _Front:
     @property
     def missing(self) -> int:
         """How many numbers and words found no place."""
-        return len(self.holes) + len(list(self._marked_wishes())) - len(self.labels)
+        counted = (*self._marked_wishes(), *map(self._wish, self.holes))
+        return len(counted) - sum(not label.wish.is_optional for label in self.labels)
 
     @cached_property
     def page(self) -> Page:
         inks = self.subject.inks
-        scale = self.ordinates or self.fewer_ordinates
         nodes = (
+            Path(broken(self.centre_lines, self._written), pen=inks.centre),
+            Path(broken(self.shown.ordinates.lines, self._written), pen=inks.measure),
             *self.metal,
             *(node for node in walk(self.marked) if isinstance(node, Path)),
-            Path(self.centre_lines, pen=inks.centre),
-            *scale.nodes,
+            *self.shown.ordinates.texts,
             *(self.datum.nodes(inks) if self.datum else ()),
             *(node for label in self.labels for node in label.nodes(inks)),
-            *heading(self.paper, inks, f"{self.plate.plate.name.upper()}, FRONT", self._subtitle, _LINES),
+            *heading(self.paper, inks, f"{self.plate.plate.name.upper()}, FRONT", self._subtitle, self._meaning),
             *caution_box(beside_title_block(self.paper), inks),
         )
         material = sheet_text(self.plate.plate, self.subject.unit)
         return Page(self.paper, nodes, self.plate.plate.name, "Panel front", str(self.seat.scale), material)
 
+    @cached_property
+    def _written(self) -> list[Bounds]:
+        """The boxes of all that is written on the view."""
+        return [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *(each.box for each in self.labels)]
+
     @property
     def _subtitle(self) -> str:
         role = f"{self.plate.plate.role.value.capitalize()}, {self.plate.plate.state.value}."
-        left_out = f" {self.missing} texts had no room; the schedule gives their places." if self.missing else ""
-        return (
-            f"As the pilot sees it. {role} Ordinates from the datum: "
-            f"{self.subject.datum_of(self.plate.plate)}.{left_out}"
-        )
+        datum = self.subject.datum_of(self.plate.plate)
+        return f"As the pilot sees it. {role} Ordinates from the datum: {datum}. {_LINES}"
+
+    @property
+    def _meaning(self) -> str:
+        """What of the positions is not on the view, and where it is."""
+        said = [self.shown.words] if self.shown.words else []
+        if self.missing:
+            here = {label.wish.text for label in self.labels}
+            names = ", ".join(hole.number for hole in self.holes if hole.number not in here)
+            said.append(f"{self.missing} texts had no room: {names}; the hole schedule gives their places.")
+        if self._edges:
+            said.append("V1, V2, …: vertices of the outline, listed after the holes in the hole schedule.")
+        return " ".join(said)
 
     @cached_property
     def metal(self) -> tuple[Node, ...]:
@@ -161,23 +217,37 @@ class _Front:
         return Surround(self.view, self.area, self.subject.inks, self.letters.plain)
 
     @cached_property
-    def ordinates(self) -> Ordinates | None:
-        """Ordinates of the outline and of every hole where those stand nearly straight, else of all but hole patterns.
-
-        None where a side is too short.
-        """
-        everything = self._ordinates_of(self.holes)
-        if everything is not None and everything.shift <= _STRAIGHT and len(everything.texts) <= _MOST:
-            return everything
-        return self._ordinates_of([hole for hole in self.holes if hole.is_main])
-
-    def _ordinates_of(self, shown: Sequence[Hole]) -> Ordinates | None:
-        return ordinates([*self._outline_marks(), *(self._mark(hole) for hole in shown)], self._surround)
+    def shown(self) -> _Shown:
+        """Ordinates of as much as has room: of everything only where they stand nearly straight."""
+        for number, level in enumerate(self._levels):
+            found = ordinates([*self._outline_marks(), *level.marks], self._surround)
+            if found is not None and found.shift <= level.most_shift and len(found.texts) <= level.most_texts:
+                return _Shown(found, level.words, number)
+        return _Shown(Ordinates((), (), ()), _NOTHING_HERE, len(self._levels))
 
     @cached_property
-    def fewer_ordinates(self) -> Ordinates:
-        """Those of the outline alone."""
-        return ordinates([*self._outline_marks()], self._surround) or Ordinates((), (), ())
+    def _levels(self) -> tuple[_Level, ...]:
+        """What bears ordinates, from everything to the box of the outline alone, and what is said of the rest."""
+        vertices = [self._edge_mark(edge.start) for edge in self._edges]
+        main = [hole for hole in self.holes if hole.is_main]
+        made = [self._mark(hole) for hole in main if not hole.is_there]
+        mains, rest = [self._mark(hole) for hole in main], len(self.holes) - len(main)
+        patterns = _NOT_PATTERNS if rest else ""
+        corners = _NOT_VERTICES if vertices else ""
+        return (
+            _Level((*vertices, *(self._mark(hole) for hole in self.holes)), "", _STRAIGHT, _MOST),
+            _Level((*vertices, *mains), patterns, _CRANKED),
+            _Level(tuple(mains), f"{patterns}{corners}".lstrip()),
+            _Level(tuple(made), _ONLY_MADE),
+            _Level((), _NOTHING_HERE),
+        )
+
+    @cached_property
+    def _edges(self) -> tuple[Edge, ...]:
+        return edges(self.plate.outline)
+
+    def _edge_mark(self, at: Point) -> Mark:
+        return Mark(self.seat.point(at), self._value(at.x), self._value(at.y), self._is_there)
 
     def _mark(self, hole: Hole) -> Mark:
         x, y = hole.centre
@@ -223,29 +293,45 @@ class _Front:
 
     @cached_property
     def labels(self) -> list[Label]:
-        ground = self._ground()
         numbers = sorted((self._wish(hole) for hole in self.holes), key=lambda wish: wish.stand is Stand.BESIDE)
-        wishes = (*self._marked_wishes(), *numbers)
-        return [label for label in map(ground.place, wishes) if label is not None]
+        return self._ground().placed((*self._marked_wishes(), *numbers, *self._edge_wishes()))
+
+    def _edge_wishes(self) -> Iterator[Wish]:
+        """Radii of the outline's arcs, and the numbers of its vertices; the schedule has them all."""
+        note = self.subject.inks.note
+        for _, arc in arcs(self._edges):
+            spot, centre = self.seat.point(arc.at(0.5)), self.seat.point(arc.centre)
+            out = centre.towards(spot, 1.0)
+            way = Point(out.x - centre.x, out.y - centre.y)
+            radius = f"R{self.subject.number(arc.radius)}"
+            words = f"({radius})" if self._is_there else radius
+            yield Wish(
+                words, spot, 0.5, Stand.RADIAL, height=self.letters.plain, colour=note, way=way, is_optional=True
+            )
+        for edge in self._edges:
+            spot = self.seat.point(edge.start)
+            yield Wish(f"V{edge.number}", spot, 0.3, height=PLAIN, colour=note, is_optional=True)
 
     @cached_property
     def _fixed_texts(self) -> list[Bounds]:
         """What stands where it stands: ordinates and the part's own lettering."""
-        scale = self.ordinates or self.fewer_ordinates
         engraved = (node for node in walk(self.metal) if isinstance(node, Text))
-        return [text_bounds(text) for text in (*scale.texts, *engraved)]
+        return [text_bounds(text) for text in (*self.shown.ordinates.texts, *engraved)]
 
     @cached_property
     def datum(self) -> Datum | None:
         there = Boxes((*self._fixed_texts, *self._small_holes()))
-        return datum_clear_of(self.seat.origin, there) if self.shows_datum else None
+        return datum_clear_of(self.seat.origin, there, self._cut_edges) if self.shows_datum else None
+
+    @cached_property
+    def _cut_edges(self) -> list[shapely.LineString]:
+        contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
+        return edges_of(self.seat.contour(contour) for contour in contours)
 
     def _ground(self) -> Ground:
-        scale = self.ordinates or self.fewer_ordinates
         texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]
-        contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
-        edges = [self.seat.contour(contour) for contour in contours]
-        return Ground(texts, lines_of(edges, (*self.centre_lines, *scale.lines)), self.view)
+        lines = lines_of((*self.centre_lines, *self.shown.ordinates.lines))
+        return Ground(texts, self._cut_edges, grown(self.view, _AROUND), lines)
 
     def _small_holes(self) -> Iterator[Bounds]:
         """What no number may cover: the squares within small round holes, and the boxes of other small cuts."""
@@ -263,4 +349,5 @@ class _Front:
         if min(width, height) >= 2 * large and width / 2 >= text_width(hole.number, large, Face.BOLD) + 3.0:
             return Wish(hole.number, spot, max(width, height) / 2, Stand.QUARTER, box, large, Face.BOLD)
         face = Face.BOLD if hole.is_main else Face.REGULAR
-        return Wish(hole.number, spot, min(width, height) / 2, height=self.letters.plain, face=face)
+        tall, least = (self.letters.plain, PLAIN) if hole.is_main else (PLAIN, SMALL)
+        return Wish(hole.number, spot, min(width, height) / 2, height=tall, face=face, least=least)

@@ -5,12 +5,13 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import middle, size
+from panelcad.drawing.box import middle, share, size
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path, walk
+from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path
 from panelcad.drawing.extent import extent
+from panelcad.drawing.gaps import broken
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, crowding, lines_of
+from panelcad.drawing.labels import Ground, Label, crowding, drawn_edges, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.ordinates import Mark, Ordinates, Shared, Surround, ordinates, reach
@@ -18,13 +19,12 @@ from panelcad.drawing.page import Page, above_title_block, heading
 from panelcad.drawing.paper import Paper, Scale, fitting_scale
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.section_lines import chosen_lines
-from panelcad.drawing.sheets.view import Seat, seated
+from panelcad.drawing.sheets.view import Seat, fill_of, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.section import SectionLine, section_view
 from panelcad.drawing.wishes import Wish, name_in, number_in
 from panelcad.geometry.across import Across as Direction
-from panelcad.geometry.contour import Chain, Rounded
 from panelcad.geometry.point import Point
 from panelcad.model.layout import PlacedItem, PlateLayout
 
@@ -102,6 +102,11 @@ class _Both:
         return Trouble(sum(section.missing for section in self.sections), crowding(labels))
 
     @property
+    def fill(self) -> float:
+        room = above_title_block(self.paper)
+        return sum(share(section.view, room) for section in self.sections)
+
+    @property
     def page(self) -> Page:
         name = self.plate.plate.name
         head = heading(self.paper, self.subject.inks, f"{name.upper()}, SECTIONS", _WORDS)
@@ -130,8 +135,9 @@ class _Section:
     def nodes(self) -> Iterator[Node]:
         inks = self.subject.inks
         yield from self.groups
-        yield from self.depths.nodes
-        yield from (node for label in self.labels for node in label.nodes(inks))
+        yield Path(broken(self.depths.lines, [label.box for label in self.labels]), pen=inks.measure)
+        yield from self.depths.texts
+        yield from (node for label in self.labels for node in label.nodes(inks, inks.palette.background))
         name = f"{self.letter}–{self.letter}   {self._where}"
         at = ((self.area[0] + self.area[2]) / 2, self.area[3] - 4.0)
         yield inks.text(name, at, self.letters.large, Along.CENTRE, Across.MIDDLE, face=Face.BOLD)
@@ -180,18 +186,17 @@ class _Section:
 
     @cached_property
     def labels(self) -> list[Label]:
-        contours = [
-            o for n in walk(self.groups) if isinstance(n, Path) for o in n.outlines if isinstance(o, Chain | Rounded)
-        ]
         texts = [text_bounds(text) for text in self.depths.texts]
         area = (self.area[0], self.area[1], self.area[2], self.area[3] - _TITLE)
-        ground = Ground(texts, lines_of(contours, self.depths.lines), area)
-        return [label for label in map(ground.place, self._wishes) if label is not None]
+        return Ground(texts, drawn_edges(self.groups), area, lines_of(self.depths.lines)).placed(self._wishes)
 
     @cached_property
     def _wishes(self) -> list[Wish]:
         numbers = self.subject.numbers.items
-        items = [number_in(numbers[owner], box, self.letters) for owner, box in self.bodies]
+        palette = self.subject.inks.palette
+        items = [number_in(numbers[owner], box, self.letters, palette.body) for owner, box in self.bodies]
         named = [group for group in self.groups if group.layer in _NAMED]
         note = self.subject.inks.note
-        return [*items, *(name_in(g.title, extent(g.nodes), self.letters.plain, note) for g in named)]
+        plain = self.letters.plain
+        names = [name_in(g.title, extent(g.nodes), plain, note, fill_of(g.layer, palette)) for g in named]
+        return [*items, *names]

@@ -1,6 +1,9 @@
 """Where the sections of a plate run, and how they are marked on the view from behind."""
 
+from collections.abc import Sequence
+
 from panelcad.drawing.display import Across, Along, Bounds, Face, Node, Path
+from panelcad.drawing.gaps import broken
 from panelcad.drawing.inks import LARGE, Inks
 from panelcad.drawing.sheets.view import Seat
 from panelcad.drawing.style import Line
@@ -28,13 +31,16 @@ def _depth(placed: PlacedItem) -> tuple[float, str]:
     return max((body.far for body in placed.behind), default=0.0), placed.item.id
 
 
-def section_marks(lines: tuple[SectionLine, SectionLine], seat: Seat, view: Bounds, inks: Inks) -> tuple[Node, ...]:
-    """Both lines across a view from behind, thick at their ends, with their letters."""
+def section_marks(
+    lines: tuple[SectionLine, SectionLine], seat: Seat, view: Bounds, inks: Inks, texts: Sequence[Bounds] = ()
+) -> tuple[Node, ...]:
+    """Both lines across a view from behind, broken at texts and thick at their ends, with their letters."""
     x1, y1, x2, y2 = view
     x, y = seat.point(Point(-lines[0].at, lines[1].at))
     upright = (Point(x, y1 - OUT + 4.0), Point(x, y2 + OUT - 4.0))
     level = (Point(x1 - OUT + 4.0, y), Point(x2 + OUT - 4.0, y))
-    return (*_mark("A", *upright, (0.0, 1.0), inks), *_mark("B", *level, (1.0, 0.0), inks))
+    chain = Path(broken((line(*upright), line(*level)), texts), pen=inks.pen(line=Line.CHAIN))
+    return (chain, *_mark("A", *upright, (0.0, 1.0), inks), *_mark("B", *level, (1.0, 0.0), inks))
 
 
 def _mark(letter: str, low: Point, high: Point, way: tuple[float, float], inks: Inks) -> tuple[Node, ...]:
@@ -42,7 +48,6 @@ def _mark(letter: str, low: Point, high: Point, way: tuple[float, float], inks: 
     thick = (line(low, low.moved(dx * 3.5, dy * 3.5)), line(high.moved(-dx * 3.5, -dy * 3.5), high))
     spots = (low.moved(-dx * 3.0, -dy * 3.0), high.moved(dx * 3.0, dy * 3.0))
     return (
-        Path((line(low, high),), pen=inks.pen(line=Line.CHAIN)),
         Path(thick, pen=inks.pen(0.7)),
         *(inks.text(letter, spot, LARGE, Along.CENTRE, Across.MIDDLE, face=Face.BOLD) for spot in spots),
     )

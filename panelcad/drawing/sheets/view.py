@@ -3,9 +3,11 @@
 from dataclasses import dataclass
 
 from panelcad.drawing.box import middle, size
-from panelcad.drawing.display import Bounds, Node
+from panelcad.drawing.display import Bounds, Colour, Node
+from panelcad.drawing.layers import Layer
 from panelcad.drawing.paper import Scale, fitting_scale
 from panelcad.drawing.scaling import scaled, scaled_contour
+from panelcad.drawing.style import Palette
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point
 
@@ -38,3 +40,9 @@ def seated(real: Bounds, room: Bounds, scale: Scale | None = None) -> Seat | Non
         return None
     here, there = middle(real), middle(room)
     return Seat(chosen, Point(there.x - here.x * chosen.factor, there.y - here.y * chosen.factor))
+
+
+def fill_of(layer: str, palette: Palette) -> Colour:
+    """The colour on which the name of what stands around is written when it is written within it."""
+    fills = {Layer.OBSTACLES: palette.obstacle, Layer.MOVING: palette.moving, Layer.KEEP_OUTS: palette.moving}
+    return next((fill for each, fill in fills.items() if each == layer), palette.background)
