@@ -8,7 +8,7 @@ from panelcad.drawing.box import is_within, middle, size
 from panelcad.drawing.display import Bounds
 from panelcad.drawing.lettering import DESCENT
 from panelcad.drawing.wishes import AIR, Stand, Wish
-from panelcad.geometry.point import Point, distance, polar
+from panelcad.geometry.point import Point, direction, distance, polar
 
 _ANGLES: Final = (
     45.0,
@@ -35,6 +35,8 @@ _NEAR: Final = 5
 """So many reaches are tried for a text that may be left out: far off it says little."""
 _RADII: Final = (4.0, 6.0, 9.0, 13.0, 18.0, 25.0)
 """How far from its arc the text of a radius stands."""
+_ASIDE: Final = (0.0, 20.0, -20.0, 40.0, -40.0)
+"""By how many degrees its leader may turn off the radius."""
 _LEADER: Final = 2.5
 """From this reach on, a leader ties a text to what it names."""
 _NOT_INSIDE: Final = 12.0
@@ -91,12 +93,15 @@ _STANDS: Final[dict[Stand, Callable[[Wish], Iterator[Point]]]] = {
 
 
 def _along_the_radius(wish: Wish) -> Iterator[Place]:
-    """Outside the arc and inside it, always with a leader."""
-    half = abs(wish.way.x) * wish.half_width + abs(wish.way.y) * wish.height * 0.7
+    """Outside the arc and inside it, straight along the radius or a little aside, always with a leader."""
     for reach in _RADII:
-        for sign in (1.0, -1.0):
-            out = sign * (reach + half)
-            yield Place(0.3 * reach, wish.spot.moved(wish.way.x * out, wish.way.y * out), needs_leader=True)
+        for aside in _ASIDE:
+            cosine, sine = direction(aside)
+            way = Point(wish.way.x * cosine - wish.way.y * sine, wish.way.x * sine + wish.way.y * cosine)
+            out = reach + abs(way.x) * wish.half_width + abs(way.y) * wish.height * 0.7
+            cost = 0.3 * reach + 0.02 * abs(aside)
+            for sign in (out, -out):
+                yield Place(cost, wish.spot.moved(way.x * sign, way.y * sign), needs_leader=True)
 
 
 def _around(wish: Wish, reach: float) -> Iterator[Point]:

@@ -18,9 +18,10 @@ from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
 from panelcad.geometry.track import Track, line
 
-_EDGE_COST: Final = 14.0
+_EDGE_COST: Final = 7.0
+_HIDDEN_EDGE_COST: Final = 3.0
 _LINE_COST: Final = 1.0
-"""What it costs, in mm of reach, to cross an edge, or a line that can be broken there."""
+"""What it costs, in mm of reach, to cross an edge, one that a patch can hide, or a line that can be broken."""
 _UNSURE: Final = 0.4
 """A text that is nearer than this much farther to another thing than to its own needs a leader."""
 _UNSURE_COST: Final = 2.5
@@ -136,7 +137,8 @@ class Ground:
         if self._is_taken(label):
             return None
         crossed = _count(self._edges, label.box)
-        price = cost + _EDGE_COST * crossed + _LINE_COST * _count(self._lines, label.box)
+        edge_cost = _HIDDEN_EDGE_COST if wish.fill and is_within(label.box, wish.room) else _EDGE_COST
+        price = cost + edge_cost * crossed + _LINE_COST * _count(self._lines, label.box)
         return price, replace(label, is_crossed=crossed > 0)
 
     def _is_unsure(self, label: Label) -> bool:

@@ -5,9 +5,14 @@ from panelcad.drawing.display import Path, Text, walk
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.inks import Ink
 from panelcad.drawing.lettering import text_corners
+from panelcad.drawing.outline_edges import arcs, edges
 from panelcad.drawing.paper import named_paper
+from panelcad.drawing.schedule import holes
+from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.tiles import PRINTERS
-from panelcad.geometry.contour import Rounded
+from panelcad.geometry.contour import Rounded, rectangle
+from panelcad.geometry.point import Point
+from panelcad.geometry.track import line
 from panelcad.outputs.drawing import DrawingOptions, drawing_sheets, drawn_subject
 from panelcad.outputs.inspection import inspection_sheets
 from panelcad.outputs.template import TemplateOptions, template_pages
@@ -20,6 +25,56 @@ def test_no_two_texts_overlap_and_none_leaves_its_sheet(name, option):
     for sheet in (*papers.drawing(name, option), *inspection_sheets(subject)):
         assert papers.overlapping(sheet) == [], sheet.title
         assert papers.outside(sheet, 3.0) == [], sheet.title
+
+
+@pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
+def test_no_edge_and_no_line_runs_through_a_text(name, option):
+    """Between the instruments of the twin's old sub-panel, which stays as it is, three small numbers touch an edge."""
+    for sheet in (*papers.drawing(name, option), *inspection_sheets(papers.sample(name, option))):
+        crowded = (name, option, sheet.title) == ("twin", "as-found", "2 Panel front: Floating sub-panel")
+        assert len(papers.crossed(sheet)) <= (3 if crowded else 0), (sheet.title, papers.crossed(sheet))
+
+
+def test_a_stroke_through_a_text_is_seen_unless_a_fill_hides_it():
+    inks = papers.sample("tourer", "glass").inks
+    words = inks.text("7.1", (50.0, 50.0))
+    stroke = Path((line(Point(40.0, 51.0), Point(60.0, 51.0)),), pen=inks.narrow)
+    patch = Path((rectangle(Point(53.0, 51.0), 12.0, 6.0),), fill=inks.palette.background)
+    assert papers.crossed(Sheet(100, 100, (stroke, words), "")) == {"7.1"}
+    assert papers.crossed(Sheet(100, 100, (words, stroke), "")) == {"7.1"}
+    assert papers.crossed(Sheet(100, 100, (stroke, patch, words), "")) == set()
+    assert papers.crossed(Sheet(100, 100, (patch, stroke, words), "")) == {"7.1"}
+
+
+@pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
+def test_radii_and_vertices_of_the_outline_stand_on_the_front(name, option):
+    subject = papers.sample(name, option)
+    fronts = [sheet for sheet in papers.drawing(name, option) if "Panel front" in sheet.title]
+    for plate, sheet in zip(worked_plates(subject), fronts, strict=True):
+        written = {text.text for text in papers.texts(sheet.nodes)}
+        found = edges(plate.outline)
+        missing = {f"V{edge.number}" for edge in found} - written
+        assert len(missing) <= 0.25 * len(found), (sheet.title, missing)
+        radii = {f"R{subject.number(arc.radius)}" for _, arc in arcs(found)}
+        bracketed = {f"({radius})" for radius in radii}
+        assert len(written & (radii | bracketed)) >= 0.5 * len(radii), sheet.title
+        assert any("vertices of the outline" in words for words in written)
+
+
+@pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
+def test_every_hole_s_position_is_on_the_view_or_the_sheet_says_where_it_is(name, option):
+    subject = papers.sample(name, option)
+    fronts = [sheet for sheet in papers.drawing(name, option) if "Panel front" in sheet.title]
+    for plate, sheet in zip(worked_plates(subject), fronts, strict=True):
+        written = {text.text.strip("()") for text in papers.texts(sheet.nodes)}
+        listed = holes(subject, plate)
+        bare = [h.number for h in listed if not {_value(subject, h.centre.x), _value(subject, h.centre.y)} <= written]
+        assert not any("." not in number for number in bare), sheet.title
+        assert not bare or any("are in the hole schedule" in words for words in written), sheet.title
+
+
+def _value(subject, mm: float) -> str:
+    return subject.number(mm) if round(mm, 6) else "0"
 
 
 @pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)

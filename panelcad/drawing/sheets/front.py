@@ -48,7 +48,7 @@ _CRANKED: Final = 14.0
 """Ordinates of openings, screws and vertices may be moved by so much."""
 _LINE: Final = 1.6
 _COVERED: Final = 0.4
-_AROUND: Final = 2.5
+_AROUND: Final = 9.0
 """How far outside the outline's box numbers may stand."""
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
