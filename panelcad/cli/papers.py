@@ -1,7 +1,8 @@
 """Papers: what goes to the machinist and the inspector, and what the owner is shown."""
 
+from dataclasses import replace
 from pathlib import Path
-from typing import Annotated, Final
+from typing import TYPE_CHECKING, Annotated, Final
 
 import typer
 from rich.markup import escape
@@ -15,12 +16,20 @@ from panelcad.cli.base import (
     today,
 )
 
+if TYPE_CHECKING:
+    from panelcad.model.project import Project
+    from panelcad.outputs.release_papers import ReleaseOptions
+
 DXF_HELP: Final = (
     "A choice for the cutting files; may be given again: R12, R2000, R2010, R2018, mm, in, front, back, datum, corner, "
     "relief, lead-ins, marks, no-cuts, no-drills, no-engraving, no-reference, cutter=LENGTH."
 )
 PLATE_HELP: Final = "A plate to issue, by id or name; may be given again. All plates that are cut if left out."
 LARGEST_HELP: Final = "The largest sheet for the drawing that can be printed: A3 to A0, 'ANSI B' to 'ANSI E'."
+SECTION_HELP: Final = (
+    "Where a section of the drawing runs: x=3.25in, y=40mm, or pedestal:x=0 for another plate than the first; may be "
+    "given again. Through what reaches deepest where it is not given."
+)
 PAPER_HELP: Final = (
     "The printer's paper for the full-size template: A4 to A0, Letter, Legal, Tabloid, ANSI C to E; "
     "A4 or Letter, as goes with the project's unit, where it is not given."
@@ -38,6 +47,7 @@ def release(
     paper: Annotated[str, typer.Option("--paper", metavar="NAME", help=PAPER_HELP)] = "",
     ink: Annotated[str, typer.Option("--ink", metavar="INK", help="The sheets in 'colour' or 'black'.")] = "colour",
     largest: Annotated[str, typer.Option("--largest", metavar="NAME", help=LARGEST_HELP)] = "",
+    section: Annotated[list[str] | None, typer.Option("--section", metavar="LINE", help=SECTION_HELP)] = None,
     draft: Annotated[bool, typer.Option("--draft", help="PDF only, marked 'not for cutting'.")] = False,  # noqa: FBT002
 ) -> None:
     """Write all papers of one option, or of some of its plates: cutting files, drawing, manifest.
@@ -45,41 +55,49 @@ def release(
     Refuses while errors are open. The release is entered in the project's log; the same geometry is issued again under
     the same letter, each kind of cutting file and each choice of plates in a folder of its own.
     """
-    from panelcad.outputs import release as releasing  # noqa: PLC0415 - loads ezdxf and reportlab
-    from panelcad.outputs.drawing import drawing_options  # noqa: PLC0415
-    from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
+    from panelcad.outputs.drawing import drawing_options  # noqa: PLC0415 - loads reportlab
+    from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415 - loads ezdxf
     from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
+    from panelcad.outputs.section_choices import chosen_sections  # noqa: PLC0415
     from panelcad.outputs.template import template_options  # noqa: PLC0415
-    from panelcad.store.project_file import load, save  # noqa: PLC0415
+    from panelcad.store.project_file import load  # noqa: PLC0415
 
     project = load(file)
-    with progress("Writing papers") as tell:
-        if draft:
-            sheets = ReleaseOptions(
-                plates=tuple(plate or ()),
-                drawing=drawing_options(ink, largest),
-                template=template_options(paper),
-                tell=tell,
-            )
-            files = releasing.draft(project, option, to, sheets)
-            said = "draft, not for cutting"
-        else:
-            options = ReleaseOptions(
-                by=by,
-                plates=tuple(plate or ()),
-                dxf=chosen_options(dxf or (), project.unit),
-                drawing=drawing_options(ink, largest),
-                template=template_options(paper),
-                tell=tell,
-            )
-            issued = releasing.release(project, option, to, today(), options)
-            save(issued.project, file)
-            files, again = issued.files, ", the letter it was released under before" if issued.was_reissued else ""
-            said = f"revision {issued.stamp.revision} of {issued.stamp.on}{again}"
+    sections = chosen_sections(section or (), project, project.option(option))
+    options = ReleaseOptions(
+        by=by,
+        plates=tuple(plate or ()),
+        dxf=chosen_options(dxf or (), project.unit),
+        drawing=drawing_options(ink, largest, sections),
+        template=template_options(paper),
+    )
+    files, said = _drafted(project, option, to, options) if draft else _released(project, option, to, options, file)
     for path in files:
         out.print(str(path))
     out.print(f"{len(files)} files of option [bold]{escape(option)}[/], {said}")
     out.print(CAUTION, style="dim")
+
+
+def _drafted(project: "Project", option: str, to: Path, options: "ReleaseOptions") -> tuple[tuple[Path, ...], str]:
+    """The files written, and what to say of them."""
+    from panelcad.outputs.release import draft  # noqa: PLC0415 - loads reportlab
+
+    with progress("Writing papers") as tell:
+        return draft(project, option, to, replace(options, tell=tell)), "draft, not for cutting"
+
+
+def _released(
+    project: "Project", option: str, to: Path, options: "ReleaseOptions", file: Path
+) -> tuple[tuple[Path, ...], str]:
+    """Issue it and keep the log in the project's file."""
+    from panelcad.outputs.release import release  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.store.project_file import save  # noqa: PLC0415
+
+    with progress("Writing papers") as tell:
+        issued = release(project, option, to, today(), replace(options, tell=tell))
+        save(issued.project, file)
+    again = ", the letter it was released under before" if issued.was_reissued else ""
+    return issued.files, f"revision {issued.stamp.revision} of {issued.stamp.on}{again}"
 
 
 @app.command(epilog="Example: panelcad preview tourer.panel.json --to for-the-owner")

@@ -10,7 +10,7 @@ from panelcad.drawing.sheets.equipment import equipment_pages
 from panelcad.drawing.sheets.findings import note_pages
 from panelcad.drawing.sheets.front import front_page
 from panelcad.drawing.sheets.schedule import schedule_pages
-from panelcad.drawing.sheets.section import section_page
+from panelcad.drawing.sheets.section import section_pages
 from panelcad.drawing.subject import Subject
 
 
@@ -26,7 +26,8 @@ def _pages(subject: Subject) -> Iterator[Page]:
     for plate in plates:
         yield behind_page(subject, plate)
         yield from clearance_pages(subject, plate)
-    yield from (section_page(subject, plate) for plate in plates)
+    for plate in plates:
+        yield from section_pages(subject, plate)
     for plate in plates:
         yield from engraving_pages(subject, plate)
     yield from equipment_pages(subject)

@@ -26,7 +26,7 @@ _UNSURE: Final = 0.4
 """A text that is nearer than this much farther to another thing than to its own needs a leader."""
 _UNSURE_COST: Final = 2.5
 _HEAD: Final = 2.5
-CROWDED: Final = 0.2
+CROWDED: Final = 0.12
 """A view with more leaders than this share deserves a larger sheet."""
 
 

@@ -8,6 +8,7 @@ from panelcad.drawing.datum_words import datum_of
 from panelcad.drawing.inks import INKS, Ink, Inks
 from panelcad.drawing.numbering import Numbering, numbering
 from panelcad.drawing.paper import Paper, Series, papers_up_to, usual_series
+from panelcad.drawing.views.section import SectionLine
 from panelcad.model.layout import Layout, layout
 from panelcad.model.part import part_text
 from panelcad.model.plate import Plate
@@ -16,6 +17,14 @@ from panelcad.model.revision import Stamp
 from panelcad.units import LengthUnit, format_exact, format_length, format_number
 
 UNIT_WORDS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
+
+
+@dataclass(frozen=True)
+class PlateSection:
+    """A section that was asked for: its line, in the axes of the plate of this id."""
+
+    plate: str
+    line: SectionLine
 
 
 @dataclass(frozen=True)
@@ -30,6 +39,7 @@ class Look:
     plates: tuple[str, ...] = ()
     notes: tuple[str, ...] = ()
     """Sentences about the files that are issued with them."""
+    sections: tuple[PlateSection, ...] = ()
 
 
 _USUAL: Final = Look()
@@ -49,6 +59,8 @@ class Subject:
     """The ids of the only plates the papers are of; none for all that are worked on."""
     notes: tuple[str, ...] = ()
     """Sentences about the files that are issued with the papers."""
+    sections: tuple[PlateSection, ...] = ()
+    """Those that were asked for beside or instead of the usual ones."""
 
     @property
     def papers(self) -> tuple[Paper, ...]:
@@ -111,4 +123,6 @@ def subject(report: CheckReport, stamp: Stamp, ink: Ink = Ink.COLOUR, look: Look
     """The checked option made ready for its papers."""
     laid = layout(report.project, report.option)
     series = look.largest.series if look.largest else look.series or usual_series(report.project.unit)
-    return Subject(laid, numbering(laid), report, stamp, ink, series, look.largest, look.plates, look.notes)
+    return Subject(
+        laid, numbering(laid), report, stamp, ink, series, look.largest, look.plates, look.notes, look.sections
+    )

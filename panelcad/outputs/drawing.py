@@ -11,7 +11,7 @@ from panelcad.drawing.inks import Ink
 from panelcad.drawing.page import bordered
 from panelcad.drawing.paper import Paper, Series, drawing_papers
 from panelcad.drawing.sheet import Sheet
-from panelcad.drawing.subject import Look, Subject, subject
+from panelcad.drawing.subject import Look, PlateSection, Subject, subject
 from panelcad.errors import UnknownName
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp, stamp
@@ -26,6 +26,8 @@ class DrawingOptions:
     largest: Paper | None = None
     """The largest sheet that can be printed; its series is then taken."""
     ink: Ink = Ink.COLOUR
+    sections: tuple[PlateSection, ...] = ()
+    """Those that were asked for; the usual ones run through what reaches deepest."""
     stamp: Stamp | None = None
     report: CheckReport | None = None
     """The findings where they are known already; else the option is checked."""
@@ -45,7 +47,7 @@ def export_drawing(project: Project, option: Option, path: Path | str, options: 
     write_pdf(path, drawing_sheets(shown), properties(shown, "Drawing"))
 
 
-def drawing_options(ink: str, largest: str = "") -> DrawingOptions:
+def drawing_options(ink: str, largest: str = "", sections: tuple[PlateSection, ...] = ()) -> DrawingOptions:
     """The options for an ink, 'colour' or 'black', and the largest sheet, such as 'A3', by their words.
 
     Raises `UnknownName`.
@@ -55,13 +57,13 @@ def drawing_options(ink: str, largest: str = "") -> DrawingOptions:
     sheets = {paper.name.lower(): paper for series in Series for paper in drawing_papers(series)}
     if largest and largest.lower() not in sheets:
         raise UnknownName("sheet", largest, tuple(paper.name for paper in sheets.values()))
-    return DrawingOptions(ink=_INKS[ink.lower()], largest=sheets.get(largest.lower()))
+    return DrawingOptions(ink=_INKS[ink.lower()], largest=sheets.get(largest.lower()), sections=sections)
 
 
 def drawn_subject(project: Project, option: Option, options: DrawingOptions = _DEFAULTS) -> Subject:
     """The option checked, stamped and made ready for its papers."""
     report = options.report or check(project, option)
-    look = Look(options.series, options.largest, options.plates, options.notes)
+    look = Look(options.series, options.largest, options.plates, options.notes, options.sections)
     return subject(report, options.stamp or stamp(project, option), options.ink, look)
 
 

@@ -1,11 +1,18 @@
+from dataclasses import replace
+
 import pytest
 
+from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.sheets.behind import behind_page, clearance_pages
-from panelcad.drawing.sheets.section import section_page
-from panelcad.drawing.sheets.section_lines import chosen_lines
+from panelcad.drawing.sheets.section import section_pages
+from panelcad.drawing.sheets.section_lines import chosen_lines, usual_lines
+from panelcad.errors import PanelcadError
+from panelcad.geometry.across import Across
 from panelcad.model.cutout import Body, BodyKind
 from panelcad.model.shape import Circle, Rectangle
 from panelcad.model.surroundings import DepthLimit, Obstacle, ObstacleKind, Surroundings, Volume
+from panelcad.outputs.section_choices import chosen_sections, section_word
+from panelcad.units import LengthUnit
 from tests import builders
 from tests.drawing import papers
 
@@ -60,15 +67,57 @@ def test_all_clearances_are_listed_with_what_is_required():
 def test_the_sections_run_through_what_reaches_deepest_and_tell_how_deep():
     subject = shown()
     plate = subject.laid.plates[0]
-    assert [line.at for line in chosen_lines(plate)] == [16, 20]
-    written = words(section_page(subject, plate))
+    assert [line.at for line in usual_lines(plate)] == [16, 20]
+    written = words(*section_pages(subject, plate))
     assert "A–A   X = 16.00 mm" in written
     assert "B–B   Y = 20.00 mm" in written
     assert {"220.00", "150.00", "0", "1", "2", "Firewall"} <= set(written)
 
 
-@pytest.mark.parametrize("make", [behind_page, section_page])
-def test_a_bare_sheet_has_its_views_too(make):
+def test_a_bare_sheet_has_its_views_too():
     project = builders.project()
     subject = papers.shown(project, project.options[0])
-    assert make(subject, subject.laid.plates[0]).title == "Main panel"
+    plate = subject.laid.plates[0]
+    assert [page.title for page in (behind_page(subject, plate), *section_pages(subject, plate))] == ["Main panel"] * 2
+
+
+def asked_for(*words: str):
+    subject = shown()
+    return replace(subject, sections=chosen_sections(words, subject.project, subject.option))
+
+
+def test_a_section_that_was_asked_for_is_drawn_and_marked_with_the_usual_one_across_it():
+    subject = asked_for("x = -60")
+    plate = subject.laid.plates[0]
+    assert [(line.across, line.at) for line in chosen_lines(subject, plate)] == [
+        (Across.VERTICAL, -60), (Across.HORIZONTAL, 20),
+    ]  # fmt: skip
+    (page,) = section_pages(subject, plate)
+    assert {"A–A   X = -60.00 mm", "B–B   Y = 20.00 mm", "150.00"} <= set(words(page))
+    assert {"A", "B"} <= set(words(behind_page(subject, plate)))
+
+
+def test_more_sections_take_more_sheets_two_on_each():
+    subject = asked_for("x=-60", "main:x=16", "y=0.5in")
+    first, second = section_pages(subject, subject.laid.plates[0])
+    assert {"A–A   X = -60.00 mm", "B–B   X = 16.00 mm"} <= set(words(first))
+    assert "C–C   Y = 12.70 mm" in words(second)
+    for page in (first, second):
+        sheet = Sheet(page.paper.width, page.paper.height, page.nodes, "")
+        assert papers.overlapping(sheet) == []
+        assert papers.crossed(sheet) == set()
+
+
+@pytest.mark.parametrize(
+    ("word", "fault"),
+    [("z=3", "is not read"), ("x=abc", "cannot be read"), ("x=4000", "it misses Main panel"), ("tail:x=0", "'tail'")],
+)
+def test_a_section_that_cannot_be_drawn_is_refused_in_one_sentence(word, fault):
+    with pytest.raises(PanelcadError, match=fault):
+        asked_for(word)
+
+
+def test_the_words_of_a_section_ask_for_it_again():
+    (section,) = asked_for("y=0.5in").sections
+    assert section_word(section, LengthUnit.MM) == "main:y=12.7mm"
+    assert asked_for(section_word(section, LengthUnit.INCH)).sections == (section,)

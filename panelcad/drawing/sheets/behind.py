@@ -36,10 +36,10 @@ _SHOWN: Final = 25.4
 _MOST_SHOWN: Final = 16
 _COLUMNS: Final = (
     Column("No.", 12.0),
-    Column("Body", 22.0),
-    Column("Next to", 42.0),
-    Column("Clearance", 25.0, Along.RIGHT),
-    Column("Required", 23.0, Along.RIGHT),
+    Column("Body", 20.0),
+    Column("Next to", 40.0),
+    Column("Clearance", 29.0, Along.RIGHT),
+    Column("Required", 27.0, Along.RIGHT),
 )
 
 
@@ -125,7 +125,7 @@ class _Behind:
         nodes = (
             *self.nodes,
             Path(self.gap_lines, pen=inks.pen(0.35, colour=inks.alarm)),
-            *section_marks(chosen_lines(self.plate), self.seat, extent(self.nodes), inks, self._written),
+            *section_marks(chosen_lines(self.subject, self.plate), self.seat, extent(self.nodes), inks, self._written),
             *(node for label in self.labels for node in label.nodes(inks, inks.palette.background)),
             *heading(self.paper, inks, f"{name.upper()}, FROM BEHIND", _MIRRORED, _MEANING),
             *self._table(),

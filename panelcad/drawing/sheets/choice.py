@@ -8,7 +8,7 @@ from panelcad.drawing.page import Page
 from panelcad.drawing.paper import Scale
 from panelcad.errors import UnusableInput
 
-LOST: Final = 0.1
+LOST: Final = 0.135
 """A view that takes less than this share of its room deserves a larger scale, if a larger sheet has one."""
 
 

@@ -1,6 +1,6 @@
-"""Both sections of a plate on one sheet: the sheet metal, bodies by number, what stands around, and depths."""
+"""The sections of a plate, two on a sheet: the sheet metal, bodies by number, what stands around, and depths."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
@@ -18,7 +18,7 @@ from panelcad.drawing.ordinates import Mark, Ordinates, Shared, Surround, ordina
 from panelcad.drawing.page import Page, above_title_block, heading
 from panelcad.drawing.paper import Paper, Scale, fitting_scale
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
-from panelcad.drawing.sheets.section_lines import chosen_lines
+from panelcad.drawing.sheets.section_lines import chosen_lines, lettered
 from panelcad.drawing.sheets.view import Seat, fill_of, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
@@ -30,44 +30,48 @@ from panelcad.model.layout import PlacedItem, PlateLayout
 
 _TITLE: Final = 10.0
 _NAMES: Final = 12.0
-"""Room for names beside A–A, whose depths are below, and left of B–B, whose depths are at the right."""
+"""Room for names beside a section."""
 _SIDE: Final = {Direction.VERTICAL: Shared.LOW, Direction.HORIZONTAL: Shared.HIGH}
 _WORDS: Final = (
-    "A–A upright, seen from the right; B–B level, seen from above. The pilot is at the left and below. "
-    "Depths are from the sheet's front face."
+    "Upright sections (at X) are seen from the right, the pilot at the left; level ones (at Y) from above, the pilot "
+    "below. Their lines are on the view from behind. Depths are from the sheet's front face."
 )
+_ABREAST: Final = 2
+Lettered = tuple[str, SectionLine]
 _NAMED: Final = frozenset({Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH, Layer.KEEP_OUTS})
 
 
-def section_page(subject: Subject, plate: PlateLayout) -> Page:
-    """Both sections at one standard scale on the smallest sheet on which each number has its place."""
-    return clearest_page(plate.plate.name, _both(subject, plate))
+def section_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
+    """The sections, two side by side at one scale, on the smallest sheet on which each number has its place."""
+    lines = lettered(chosen_lines(subject, plate))
+    pairs = [lines[i : i + _ABREAST] for i in range(0, len(lines), _ABREAST)]
+    return [clearest_page(plate.plate.name, _sheets(subject, plate, pair)) for pair in pairs]
 
 
-def _both(subject: Subject, plate: PlateLayout) -> Iterator["_Both"]:
+def _sheets(subject: Subject, plate: PlateLayout, lines: Sequence[Lettered]) -> Iterator["_Abreast"]:
     for paper in subject.papers:
-        sections = _sections(subject, plate, paper)
+        sections = _sections(subject, plate, paper, lines)
         if sections:
-            yield _Both(subject, plate, paper, tuple(sections))
+            yield _Abreast(subject, plate, paper, tuple(sections))
 
 
-def _sections(subject: Subject, plate: PlateLayout, paper: Paper) -> list["_Section"]:
-    """A–A at the left, B–B right of it; none where they do not fit at any scale."""
+def _sections(subject: Subject, plate: PlateLayout, paper: Paper, lines: Sequence[Lettered]) -> list["_Section"]:
+    """Side by side; none where they do not fit at any scale."""
     x1, y1, x2, y2 = above_title_block(paper)
-    lines = chosen_lines(plate)
-    real = [_extent(subject, plate, each) for each in lines]
+    real = [_extent(subject, plate, each) for _, each in lines]
     widths, heights = zip(*(size(box) for box in real), strict=True)
     out = reach(letters(paper).plain)
-    room = (x2 - x1 - out - 3 * _NAMES, y2 - y1 - out - _NAMES - _TITLE)
+    room = (x2 - x1 - len(lines) * out / 2 - 3 * _NAMES, y2 - y1 - out - _NAMES - _TITLE)
     scale = fitting_scale((sum(widths), max(heights)), room)
     if scale is None:
         return []
-    left = x1 + widths[0] * scale.factor + 2 * _NAMES + (room[0] - sum(widths) * scale.factor) / 2
-    areas = ((x1, y1, left, y2), (left, y1, x2, y2))
-    return [
-        _Section(subject, plate, letters(paper), letter, each, area, _seat(box, area, scale))
-        for letter, each, area, box in zip("AB", lines, areas, real, strict=True)
-    ]
+    spare = (x2 - x1 - sum(widths) * scale.factor) / len(lines)
+    found, left = [], x1
+    for (letter, each), box, width in zip(lines, real, widths, strict=True):
+        area = (left, y1, left + width * scale.factor + spare, y2)
+        found.append(_Section(subject, plate, letters(paper), letter, each, area, _seat(box, area, scale)))
+        left = area[2]
+    return found
 
 
 def _seat(real: Bounds, area: Bounds, scale: Scale) -> Seat:
@@ -84,8 +88,8 @@ def _extent(subject: Subject, plate: PlateLayout, each: SectionLine) -> Bounds:
 
 
 @dataclass(frozen=True)
-class _Both:
-    """A–A and B–B on one paper."""
+class _Abreast:
+    """Sections side by side on one paper."""
 
     subject: Subject
     plate: PlateLayout
