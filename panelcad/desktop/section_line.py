@@ -21,6 +21,8 @@ class SectionDesk(QObject):
         self.across = Across.VERTICAL
         self.at = 0.0
         self.is_shown = False
+        self.is_chosen = False
+        """Whether anybody put it where it is."""
 
     @property
     def line(self) -> "SectionLine":
@@ -35,6 +37,7 @@ class SectionDesk(QObject):
     def run_along(self, across: Across, at: float) -> None:
         if (across, at) != (self.across, self.at):
             self.across, self.at = across, at
+            self.is_chosen = True
             self.changed.emit()
 
     def show(self, *, shown: bool) -> None:

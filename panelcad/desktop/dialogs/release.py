@@ -9,15 +9,19 @@ from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgressDialog, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
+from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
 from panelcad.desktop.dialogs.folder_field import FolderField
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
+from panelcad.desktop.workbench import Workbench
+from panelcad.drawing.subject import PlateSection
 from panelcad.errors import PanelcadError, ReleaseRefused
 from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
+from panelcad.outputs.section_choices import section_word
 from panelcad.units import LengthUnit
 
 
@@ -35,6 +39,7 @@ class ReleaseQuestion(QDialog):
         form.heading(f"Option '{option}'")
         form.row("Released &by", self.by)
         form.row("&Folder", self.folder)
+        self.drawing = DrawingChoices(form)
         self.cutting = CuttingChoices(form, unit)
         form.words(
             "Cutting files, drawing, list of changes and manifest are written to a folder of their own, all of one "
@@ -59,19 +64,28 @@ class ReleaseQuestion(QDialog):
 def release_option(parts: Parts) -> None:
     """Ask, then write; a refusal says why and offers a draft."""
     bench = parts.bench
-    question = ReleaseQuestion(
-        parts.window, bench.document.option.name, _suggested_folder(parts), bench.settings.initials, bench.unit
-    )
+    document, initials, folder = bench.document, bench.settings.initials, _suggested_folder(parts)
+    question = ReleaseQuestion(parts.window, document.option.name, folder, initials, bench.unit)
+    question.drawing.sections.setText(shown_section(bench))
     if question.exec() != QDialog.DialogCode.Accepted:
         return
     by, folder = question.by.text().strip(), question.folder.path
     bench.settings.initials = by
     try:
-        _release(parts, folder, ReleaseOptions(by=by, dxf=question.cutting.options))
+        drawing = question.drawing.options(document.project, document.option)
+        options = ReleaseOptions(by=by, dxf=question.cutting.options, drawing=drawing)
+        _release(parts, folder, options)
     except ReleaseRefused as refusal:
-        _offer_draft(parts, folder, by, str(refusal))
+        _offer_draft(parts, folder, options, str(refusal))
     except PanelcadError as fault:
         parts.asking.tell("Nothing was released", str(fault))
+
+
+def shown_section(bench: Workbench) -> str:
+    """The words that ask for the section that people see in the window; none where nobody chose its line."""
+    if not bench.section.is_chosen:
+        return ""
+    return section_word(PlateSection(bench.stage.plate_id, bench.section.line), bench.unit)
 
 
 def _release(parts: Parts, folder: Path, options: ReleaseOptions) -> None:
@@ -86,7 +100,7 @@ def _release(parts: Parts, folder: Path, options: ReleaseOptions) -> None:
     _tell(parts, released)
 
 
-def _offer_draft(parts: Parts, folder: Path, by: str, refusal: str) -> None:
+def _offer_draft(parts: Parts, folder: Path, options: ReleaseOptions, refusal: str) -> None:
     """A draft is a drawing only, marked as not for cutting."""
     write, leave = "Write a &draft drawing", "&Close"
     detail = "A draft is a PDF marked 'not for cutting'; no cutting file is written."
@@ -94,7 +108,7 @@ def _offer_draft(parts: Parts, folder: Path, by: str, refusal: str) -> None:
         return
     document = parts.bench.document
     with Progress(parts.window) as progress:
-        files = draft(document.project, document.option_id, folder, ReleaseOptions(by=by, tell=progress.tell))
+        files = draft(document.project, document.option_id, folder, replace(options, tell=progress.tell))
     parts.bench.told.emit(f"Wrote {files[0]}")
     _show_folder(folder)
 
