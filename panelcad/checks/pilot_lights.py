@@ -12,7 +12,7 @@ from panelcad.model.pilot import Light, LightColour, LightMeaning
 from panelcad.model.planning import FlightKind
 
 LAMPS: Final = "lamps"
-_COLOURS: Final = {
+COLOURS: Final = {
     LightMeaning.WARNING: LightColour.RED,
     LightMeaning.CAUTION: LightColour.AMBER,
     LightMeaning.SAFE_OPERATION: LightColour.GREEN,
@@ -41,8 +41,8 @@ def light_colour(laid: Layout) -> Iterator[Finding]:
 
 def colour_fits(light: Light) -> bool:
     """Whether a light has the colour of its meaning; any other meaning has none of the three colours."""
-    wanted = _COLOURS.get(light.meaning)
-    return light.colour is wanted if wanted else light.colour not in _COLOURS.values()
+    wanted = COLOURS.get(light.meaning)
+    return light.colour is wanted if wanted else light.colour not in COLOURS.values()
 
 
 def _told(light: Light) -> str:

@@ -21,7 +21,7 @@ def set_option_planning(project: Project, option_id: str, planning: OptionPlanni
 
 @edit
 def set_fitting(project: Project, option_id: str, item_id: str, **fields: Any) -> Project:
-    """The item with another arm, place or circuit. Raises `EditRefused`, `UnknownName`."""
+    """The item with another arm, place, circuit, purpose, engine or light. Raises `EditRefused`, `UnknownName`."""
     option = project.option(option_id)
     changed = option.item(item_id).revised(**fields)
     return project.with_option(option.revised(items=tuple(changed if i.id == item_id else i for i in option.items)))

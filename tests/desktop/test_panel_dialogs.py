@@ -224,6 +224,19 @@ def test_a_keep_out_is_given_as_people_measure_it_toward_the_pilot(hands, qtbot)
     assert (volume.near, volume.far) == (-150.0, -20.0)
 
 
+def test_a_glareshield_is_said_to_hide_what_is_behind_it(hands, qtbot) -> None:
+    def act(dialog) -> None:
+        choose(dialog, "From the eye", "hides what is behind it")
+        press(dialog, "Add")
+
+    hands.action("tool.draw-keep-out")
+    in_dialog(act)
+    hands.click(0, -100)
+    document = hands.window.bench.document
+    qtbot.waitUntil(lambda: bool(document.project.surroundings.keep_outs))
+    assert document.project.surroundings.keep_outs[0].is_solid
+
+
 def test_an_opening_is_drawn_changed_and_filled_in_again(hands, plate, qtbot) -> None:
     def cut(dialog) -> None:
         choose(dialog, "Shape", "Circle")

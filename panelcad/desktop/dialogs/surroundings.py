@@ -4,6 +4,7 @@ They begin with what was drawn on the canvas or with what is selected, and show 
 """
 
 from collections.abc import Callable
+from enum import Enum
 from typing import Any, Final
 
 from PySide6.QtWidgets import QDoubleSpinBox, QWidget
@@ -22,6 +23,14 @@ from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacl
 from panelcad.model.travel import Travel
 from panelcad.units import LengthUnit
 
+
+class _Sight(Enum):
+    """Whether the pilot sees the panel through a keep-out."""
+
+    CLEAR = "a space to be kept free"
+    HIDES = "hides what is behind it"
+
+
 Fields = Callable[[], dict[str, Any]]
 _FIRST: Final = {LengthUnit.INCH: 25.4, LengthUnit.MM: 25.0}
 """A first size in mm; what depths begin with are whole multiples of it."""
@@ -39,7 +48,7 @@ def obstacle(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | Non
 
 
 def keep_out(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
-    """A space in front that must stay free, such as that of the yoke at full travel."""
+    """A space in front that must stay free, such as that of the yoke at full travel, or that a glareshield fills."""
     shape, at = drawn or (Circle(diameter=6 * _FIRST[bench.unit]), Point(0.0, 0.0))
     volume = _volume(bench, shape, at, -8, -1)
     _add(bench, parent, KeepOut(id="keep-out", name="Yoke travel", plate=bench.stage.plate_id, volume=volume))
@@ -137,7 +146,9 @@ def _heights(dialog: EditDialog, thing: Standing) -> Fields:
         raise TypeError("a depth limit is a plane")
     near = length_row(dialog, "F&rom, in front of the face", -thing.volume.far)
     far = length_row(dialog, "&To, in front of the face", -thing.volume.near)
-    return lambda: {"near": -far.mm, "far": -near.mm}
+    is_solid = isinstance(thing, KeepOut) and thing.is_solid
+    sight = choice_row(dialog, "From the e&ye", _Sight, _Sight.HIDES if is_solid else _Sight.CLEAR)
+    return lambda: {"near": -far.mm, "far": -near.mm, "is_solid": sight.currentData() is _Sight.HIDES}
 
 
 def _plane(dialog: EditDialog, thing: Standing) -> Fields:

@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 from panelcad.desktop.fields import AngleField, LengthField, TextField
 from panelcad.desktop.panes.facts import facts
 from panelcad.desktop.panes.form import Form
+from panelcad.desktop.panes.meaning_rows import MeaningRows
 from panelcad.desktop.panes.references import Reference, references
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.parts import Thing, all_things
@@ -30,6 +31,7 @@ class OneThing(Form):
             self.row("&Name", self.name)
         self.name.committed.connect(self._rename)
         self._add_position()
+        self.meaning = self._add_meaning(thing)
         self._add_facts(thing)
         self.end()
         self.refresh(bench.document.project)
@@ -53,6 +55,11 @@ class OneThing(Form):
         self.turn.committed.connect(self._turn)
         self.origin.activated.connect(lambda _: self.refresh(self._bench.document.project))
 
+    def _add_meaning(self, thing: Thing | None) -> MeaningRows | None:
+        if not isinstance(thing, Item) or thing.cutout is None:
+            return None
+        return MeaningRows(self, self._bench, thing, self._bench.document.project.cutout(thing.cutout))
+
     def _add_facts(self, thing: Thing | None) -> None:
         if not isinstance(thing, Item | Cut) or thing.cutout is None:
             return
@@ -75,6 +82,8 @@ class OneThing(Form):
             self.name.show_text(str(getattr(thing, "name", "")))
             self._origin = self._reference(project).origin
             self.follow(project)
+        if self.meaning is not None and isinstance(thing, Item):
+            self.meaning.show(thing)
 
     def follow(self, project: Project) -> None:
         """Show where the thing stands in a proposal; what it is reckoned from stays where it was."""
