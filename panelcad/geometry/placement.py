@@ -21,6 +21,8 @@ class Placement:
         return direction(self.rotation)
 
     def point(self, local: Point) -> Point:
+        if self.rotation == 0.0 and not self.mirrored:
+            return Point(self.x + local.x, self.y + local.y)
         cosine, sine = self._turn
         x = -local.x if self.mirrored else local.x
         return Point(self.x + x * cosine - local.y * sine, self.y + x * sine + local.y * cosine)
