@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from panelcad import cli, save
+from panelcad import cli, load, save
 from panelcad.model.project import Project
 from panelcad.version import __version__
 from tests import builders
@@ -275,6 +275,10 @@ def test_papers_and_folders_are_verified_too(run, clean: Project, tmp_path: Path
     assert run("verify", file, folder)[0] == 0
     code, printed, _ = run("verify", file, folder / "new-A-drawing.pdf")
     assert (code, "revision A" in printed) == (0, True)
+    (entry,) = load(file).releases
+    code, printed, _ = run("verify", file, f"PANELCAD {entry.fingerprint} A")
+    assert (code, printed.strip()) == (0, f"option New (new), revision A of {entry.on}; the option is still so")
+    assert run("verify", file, "PANELCAD 0000-0000-0000-0000 A")[0] == 1
     (folder / "new-A-changes.txt").write_text("other")
     assert run("verify", file, folder)[0] == 1
     code, _, complained = run("verify", file, tmp_path / "none.dxf")
@@ -301,7 +305,7 @@ def test_the_help_names_every_choice_for_a_cutting_file(run, clean: Project, tmp
 
 
 def test_a_new_project_may_take_its_sheet_from_a_drawing(run, clean: Project, tmp_path: Path) -> None:
-    from panelcad import export_dxf, load
+    from panelcad import export_dxf
 
     export_dxf(clean, "new", "main", tmp_path / "old.dxf")
     code, _, _ = run("new", tmp_path / "my.panel.json", "--unit", "mm", "--outline", tmp_path / "old.dxf")

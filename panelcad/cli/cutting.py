@@ -1,7 +1,7 @@
 """After a release: hold a file or a paper against the project, and open the next revision."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, Final
 
 import typer
 from rich.markup import escape
@@ -13,23 +13,31 @@ if TYPE_CHECKING:
     from panelcad.model.project import Project
 
 
+PAPER_HELP: Final = "A DXF, another paper, a release's folder, or the text of a paper's code."
+CODE: Final = "PANELCAD "
+"""What the text of a paper's QR code begins with."""
+
+
 @app.command(epilog="Example: panelcad verify tourer.panel.json from-the-machinist.dxf")
 def verify(
     file: File,
-    held: Annotated[Path, typer.Argument(metavar="PAPER", help="A DXF, another paper, or a release's folder.")],
+    held: Annotated[Path, typer.Argument(metavar="PAPER", help=PAPER_HELP)],
     option: Annotated[str | None, typer.Option("--option", metavar="NAME", help="Where the DXF names none.")] = None,
     unit: Annotated[LengthUnit | None, typer.Option("--unit", help="Where the DXF states none.")] = None,
     as_json: AsJson = False,  # noqa: FBT002
 ) -> None:
     """Hold a DXF against the project: exit code 0 the same, 1 differs, 2 unusable. Notes alone do not make it 1.
 
-    Of any other paper it says which revision it is of; of a folder, whether it is as its manifest says.
+    Of any other paper, or of what its scanned code says, it tells which revision it is of; of a folder, whether it is
+    as its manifest says.
     """
     from panelcad.store.project_file import load  # noqa: PLC0415
 
     project = load(file)
     if held.is_dir():
         _verify_folder(held)
+    elif str(held).startswith(CODE) and not held.exists():
+        _verify_code(project, str(held))
     elif held.suffix.lower() != ".dxf":
         _verify_paper(project, held)
     else:
@@ -57,6 +65,14 @@ def _verify_paper(project: "Project", held: Path) -> None:
 
     revision = paper_revision(project, held)
     out.print(escape(f"{held}: {revision.text}"))
+    exit_for(not revision.is_current)
+
+
+def _verify_code(project: "Project", text: str) -> None:
+    from panelcad.outputs.verify_paper import revision_of_text  # noqa: PLC0415
+
+    revision = revision_of_text(project, text, "the code")
+    out.print(escape(revision.text))
     exit_for(not revision.is_current)
 
 

@@ -17,6 +17,7 @@ from panelcad.model.part import chosen_plates, worked_plates
 from panelcad.model.project import Option, Project
 from panelcad.model.release import Release, next_revision
 from panelcad.model.revision import Stamp, releases_of
+from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.manifest import differing_files
 from panelcad.outputs.release_papers import Issue, ReleaseOptions, write_draft, write_papers
 from panelcad.store.atomic import write_atomically
@@ -72,7 +73,7 @@ def draft(
     try:
         Path(folder).mkdir(parents=True, exist_ok=True)
         issue = Issue(check(project, option), unreleased, chosen_plates(option, options.plates))
-        return write_draft(issue, Path(folder), options)
+        return write_draft(issue, Path(folder), replace(options, dxf=DxfOptions()))
     except OSError as error:
         problem = f"the draft cannot be written ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error

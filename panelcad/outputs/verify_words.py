@@ -89,7 +89,7 @@ def _of_whole_file(report: VerifyReport) -> Iterator[str]:
         yield _lie_text(report)
     part = part_text(report.option, (laid.plate for laid in report.plates))
     if part:
-        yield f"part of the option only: {part}"
+        yield f"part of the option: {part}"
     if report.written_as.left_out:
         count = f"{report.compared} of {report.whole} cuts"
         yield f"part of the file only: {count}; {left_out_text(report.written_as)} left out by choice"

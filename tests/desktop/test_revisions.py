@@ -1,21 +1,17 @@
-"""Release, lock, revise and verify as a person does it in the window."""
+"""Lock, revise and verify as a person does it in the window."""
 
 import ezdxf
 import pytest
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication
 
-from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.release import ReleaseQuestion, shown_section
 from panelcad.desktop.dialogs.revision import RevisionQuestion
 from panelcad.desktop.dialogs.verifying import Verification, show_verification
-from panelcad.desktop.panes.form import Form
 from panelcad.drawing.inks import Ink
 from panelcad.errors import PanelcadError
 from panelcad.geometry.across import Across
-from panelcad.outputs.dxf_options import CornerRelief, DxfVersion, FaceUp
 from panelcad.outputs.release import release
-from panelcad.units import LengthUnit
 
 
 @pytest.fixture
@@ -83,32 +79,21 @@ def test_a_cutting_file_is_verified_with_its_differences_to_read(window, release
     assert "revision A of 2026-05-01" in seen[0].words.toPlainText()
 
 
-def test_the_release_question_chooses_how_cutting_files_are_written(window, tmp_path):
-    question = ReleaseQuestion(window, "New", tmp_path, "TS", LengthUnit.MM)
-    question.cutting.version.setCurrentText("R12, for old controls")
-    question.cutting.face.setCurrentText("back face up, mirrored")
-    question.cutting.relief.setChecked(True)
-    options = question.cutting.options
-    question.deleteLater()
-
-    assert (options.version, options.face_up, options.unit) == (DxfVersion.R12, FaceUp.BACK, LengthUnit.MM)
-    assert options.corner_relief is CornerRelief.ROUND
-    assert any(button.text() == "&Release" for button in question.findChildren(QPushButton))
-
-
 def test_the_release_question_chooses_where_the_sections_of_the_drawing_run(window, tmp_path):
     document, bench = window.bench.document, window.bench
     assert shown_section(bench) == ""
     bench.section.run_at(-35.5)
-    question = ReleaseQuestion(window, "New", tmp_path, "TS", LengthUnit.MM)
+    question = ReleaseQuestion(window, document.project, document.option, tmp_path, "TS")
     assert shown_section(bench) == f"{bench.stage.plate_id}:x=-35.5mm"
     question.drawing.sections.setText("x = -35.5 mm; y = 20 mm")
     question.drawing.largest.setCurrentText("A3")
     question.drawing.ink.setCurrentText("black")
-    options = question.drawing.options(document.project, document.option)
+    options = question.release_options().drawing
     question.drawing.sections.setText("x = far")
     with pytest.raises(PanelcadError, match="cannot be read"):
         question.drawing.options(document.project, document.option)
+    assert "cannot be read" in question.problem.text()
+    assert not question.verb.isEnabled()
     question.deleteLater()
 
     assert [(each.line.across, each.line.at) for each in options.sections] == [
@@ -116,11 +101,3 @@ def test_the_release_question_chooses_where_the_sections_of_the_drawing_run(wind
         (Across.HORIZONTAL, 20.0),
     ]
     assert (options.largest.name, options.ink) == ("A3", Ink.BLACK)
-
-
-def test_the_choices_begin_with_the_usual_and_the_projects_unit(qtbot):
-    form = Form()
-    qtbot.addWidget(form)
-    options = CuttingChoices(form, LengthUnit.INCH).options
-
-    assert (options.version, options.unit, options.face_up) == (DxfVersion.R2010, LengthUnit.INCH, FaceUp.FRONT)

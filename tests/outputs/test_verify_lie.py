@@ -166,7 +166,7 @@ def test_one_plate_of_several_is_a_part_of_the_option(tmp_path: Path) -> None:
     report = verify(TWIN, tmp_path / "sub.dxf")
     assert (report.is_same, of_whole_file(report)) == (
         True,
-        ("part of the option only: plate sub-panel only, without panel",),
+        ("part of the option: plate sub-panel only, without panel",),
     )
 
 

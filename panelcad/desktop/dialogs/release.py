@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgress
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
 from panelcad.desktop.dialogs.folder_field import FolderField
+from panelcad.desktop.dialogs.ticks import Ticks
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -18,29 +19,37 @@ from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.subject import PlateSection
-from panelcad.errors import PanelcadError, ReleaseRefused
+from panelcad.errors import PanelcadError, ReleaseRefused, UnusableInput
+from panelcad.model.part import chosen_plates, part_text, worked_plates
+from panelcad.model.project import Option, Project
+from panelcad.outputs.dxf_name import kind_suffix
 from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
 from panelcad.outputs.section_choices import section_word
-from panelcad.units import LengthUnit
 
 
 class ReleaseQuestion(QDialog):
-    """Who releases, where the papers go, and what must be true before metal is cut."""
+    """Who releases which plates, where the papers go, and what must be true before metal is cut."""
 
-    def __init__(self, parent: QWidget, option: str, folder: Path, initials: str, unit: LengthUnit) -> None:
+    def __init__(self, parent: QWidget, project: Project, option: Option, folder: Path, initials: str) -> None:
         super().__init__(parent)
         self.setWindowTitle("Release to the machinist")
-        self.setMinimumWidth(560)
+        self.setMinimumWidth(600)
+        self._project, self._option = project, option
         self.by = TextField("Released by")
         self.by.setText(initials)
         self.folder = FolderField("Folder", folder)
+        self.plates = Ticks("Plates", {plate.id: plate.name for plate in worked_plates(option)})
         form = Form()
-        form.heading(f"Option '{option}'")
+        form.heading(f"Option '{option.name}'")
         form.row("Released &by", self.by)
         form.row("&Folder", self.folder)
+        if len(self.plates.boxes) > 1:
+            form.row("&Plates", self.plates)
         self.drawing = DrawingChoices(form)
-        self.cutting = CuttingChoices(form, unit)
+        self.cutting = CuttingChoices(form, project)
+        self.named = form.words("", "faint")
+        self.problem = form.words("", "wrong")
         form.words(
             "Cutting files, drawing, list of changes and manifest are written to a folder of their own, all of one "
             "revision. The option is locked then; a later change opens a new revision."
@@ -51,7 +60,8 @@ class ReleaseQuestion(QDialog):
             "heading",
         )
         buttons = QDialogButtonBox()
-        buttons.addButton("&Release", QDialogButtonBox.ButtonRole.AcceptRole).setDefault(True)
+        self.verb = buttons.addButton("&Release", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.verb.setDefault(True)
         buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
@@ -59,21 +69,56 @@ class ReleaseQuestion(QDialog):
         column.addWidget(form)
         column.addWidget(buttons)
         explained(self, Dialog.RELEASE)
+        self.plates.changed.connect(self._look)
+        self.cutting.changed.connect(self._look)
+        self.drawing.sections.textChanged.connect(self._look)
+        self._look()
+
+    def release_options(self) -> ReleaseOptions:
+        """What is chosen. Raises `PanelcadError` for a choice with which nothing can be written."""
+        chosen = self.plates.ticked
+        if self.plates.boxes and not chosen:
+            raise UnusableInput("", "", "no plate is chosen", "at least one")
+        options = self.cutting.options
+        if not options.written:
+            raise UnusableInput("", "", "nothing is left in the cutting files", "cuts, drills or something else")
+        plates = () if len(chosen) == len(self.plates.boxes) else chosen
+        drawing = self.drawing.options(self._project, self._option)
+        return ReleaseOptions(by=self.by.text().strip(), plates=plates, dxf=options, drawing=drawing)
+
+    def _look(self) -> None:
+        """Say what the first file will be called, or why nothing can be written."""
+        try:
+            options = self.release_options()
+        except PanelcadError as refusal:
+            self.problem.setText(str(refusal))
+        else:
+            self.problem.clear()
+            self.named.setText(self._names(options))
+        self.problem.setVisible(bool(self.problem.text()))
+        self.named.setVisible(not self.problem.text())
+        self.verb.setEnabled(not self.problem.text())
+
+    def _names(self, options: ReleaseOptions) -> str:
+        """What the first file will be called, and of which plates the papers are where not of all."""
+        plates = chosen_plates(self._option, options.plates)
+        kind = kind_suffix(self._project, options.dxf)
+        part = part_text(self._option, plates)
+        named = [f"Files such as {self._option.id}-(revision)-{plate.id}{kind}.dxf" for plate in plates[:1]]
+        return "; ".join([*named, *([f"part of the option: {part}"] if part else [])])
 
 
 def release_option(parts: Parts) -> None:
     """Ask, then write; a refusal says why and offers a draft."""
     bench = parts.bench
-    document, initials, folder = bench.document, bench.settings.initials, _suggested_folder(parts)
-    question = ReleaseQuestion(parts.window, document.option.name, folder, initials, bench.unit)
+    project, option = bench.document.project, bench.document.option
+    question = ReleaseQuestion(parts.window, project, option, _suggested_folder(parts), bench.settings.initials)
     question.drawing.sections.setText(shown_section(bench))
     if question.exec() != QDialog.DialogCode.Accepted:
         return
-    by, folder = question.by.text().strip(), question.folder.path
-    bench.settings.initials = by
+    options, folder = question.release_options(), question.folder.path
+    bench.settings.initials = options.by
     try:
-        drawing = question.drawing.options(document.project, document.option)
-        options = ReleaseOptions(by=by, dxf=question.cutting.options, drawing=drawing)
         _release(parts, folder, options)
     except ReleaseRefused as refusal:
         _offer_draft(parts, folder, options, str(refusal))
