@@ -8,6 +8,7 @@ from panelcad.checks.pilot_sight import Seen, seen_items
 from panelcad.checks.pilot_words import without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE, gap
+from panelcad.geometry.point import Point
 from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout, PlateLayout
@@ -53,7 +54,7 @@ def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
 @rule(
     "split-master",
     title="Halves of a split master switch",
-    measures="gap between the battery and the alternator half of the master switch",
+    measures="gap between the battery and the alternator half of the master switch; middle to middle on two plates",
     looks_at=TheWhole(),
     severities=(Severity.WARNING,),
     limits=("master_apart",),
@@ -62,14 +63,21 @@ def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
 def split_master(laid: Layout) -> Iterator[Finding]:
     limit = laid.project.profile.master_apart
     for battery in _of(laid, Purpose.BATTERY_MASTER):
-        halves = [half for half in _of(laid, Purpose.ALTERNATOR_MASTER) if half.plate is battery.plate]
-        for half in halves:
-            apart = gap(battery.item.face, half.item.face)
-            if apart.distance > limit + TIE:
-                what = _pair(battery, half) | {"where": (apart.a, apart.b)}
-                what |= {"measured": apart.distance, "required": limit, "more_is_worse": True}
+        for half in _of(laid, Purpose.ALTERNATOR_MASTER):
+            apart, where = _apart(battery, half)
+            if apart > limit + TIE:
+                what = _pair(battery, half) | {"where": where}
+                what |= {"measured": apart, "required": limit, "more_is_worse": True}
                 source = f"14 CFR 23.1361(c); {limit_source('master_apart')}"
                 yield Finding(rule="split-master", problem="Halves of the master are apart", source=source, **what)
+
+
+def _apart(one: Seen, other: Seen) -> tuple[float, tuple[Point, ...]]:
+    """Between two faces of one plate; between the middles of two that stand on different plates."""
+    if one.plate is other.plate:
+        between = gap(one.item.face, other.item.face)
+        return between.distance, (between.a, between.b)
+    return one.middle.to(other.middle).length, (other.item.centre,)
 
 
 @rule(

@@ -212,6 +212,7 @@ def listing() -> list[dict[str, Any]]:
             "measures": each.measures,
             "severities": [severity.value for severity in each.severities],
             "limits": {name: getattr(defaults, name) for name in each.limits},
+            "limit_sources": {name: str(limit_source(name)) for name in each.limits},
             "source": each.source,
         }
         for each in all_rules()

@@ -39,7 +39,7 @@ def _index() -> Iterator[str]:
     yield "| id | rule | looks at | severity |"
     yield "| --- | --- | --- | --- |"
     for rule in all_rules():
-        yield f"| [{rule.id}](#{rule.id}) | {rule.title} | {rule.scope.value} | {_severities(rule)} |"
+        yield f"| [{rule.id}](#{rule.id}) | {rule.title} | {rule.scope.value} | {severities_text(rule)} |"
     yield ""
 
 
@@ -48,20 +48,21 @@ def _section(rule: Rule) -> Iterator[str]:
     yield ""
     yield f"**{rule.title}.** Measures {rule.measures}."
     yield ""
-    yield f"- Looks at {rule.scope.value}; severity: {_severities(rule)}."
+    yield f"- Looks at {rule.scope.value}; severity: {severities_text(rule)}."
     for name in rule.limits:
-        yield f"- `{name}`: {title_of(name)}: {_default(name)}. {limit_source(name)}."
+        yield f"- `{name}`: {title_of(name)}: {default_text(name)}. {limit_source(name)}."
     if not rule.limits or rule.source not in {str(limit_source(name)) for name in rule.limits}:
         yield f"- Source: {rule.source}."
     yield ""
 
 
-def _severities(rule: Rule) -> str:
+def severities_text(rule: Rule) -> str:
+    """'error, warning'; in words for a rule that only says what is not known."""
     return ", ".join(severity.value for severity in rule.severities) or "says what is unknown"
 
 
-def _default(name: str) -> str:
-    """The default in both units where it is a length."""
+def default_text(name: str) -> str:
+    """A limit's default in both units where it is a length: '0.250 in (6.35 mm)'."""
     value = getattr(Profile(), name)
     in_mm, in_inches = (limit_text(name, value, unit) for unit in (LengthUnit.MM, LengthUnit.INCH))
     return in_mm if in_mm == in_inches else f"{in_inches} ({in_mm})"

@@ -63,16 +63,19 @@ def _print_report(project: Any, option: Any, report: Any) -> None:
 @app.command(epilog="Example: panelcad rules --json")
 def rules(as_json: AsJson = False) -> None:  # noqa: FBT002
     """List every rule with what it measures, its default limits and its source."""
-    from panelcad.checks.registry import listing  # noqa: PLC0415
+    from panelcad.checks.profile_file import title_of  # noqa: PLC0415
+    from panelcad.checks.registry import all_rules, listing  # noqa: PLC0415
+    from panelcad.checks.rule_page import default_text, severities_text  # noqa: PLC0415
+    from panelcad.model.profile import limit_source  # noqa: PLC0415
     from panelcad.outputs.plain import SHAPE  # noqa: PLC0415
 
-    listed = listing()
     if as_json:
-        print_json({"shape": SHAPE, "rules": listed})
+        print_json({"shape": SHAPE, "rules": listing()})
         return
-    for each in listed:
-        out.print(f"[bold]{each['id']}[/]  {escape(each['title'])} ({', '.join(each['severities'])}; {each['scope']})")
-        out.print(f"    measures {escape(each['measures'])}")
-        for name, value in each["limits"].items():
-            out.print(f"    {name} = {'not set' if value is None else format(value, 'g')}")
-        out.print(f"    source: {escape(each['source'])}", style="dim")
+    for each in all_rules():
+        out.print(f"[bold]{each.id}[/]  {escape(each.title)} ({severities_text(each)}; {each.scope.value})")
+        out.print(f"    measures {escape(each.measures)}")
+        for name in each.limits:
+            out.print(f"    {name} = {default_text(name)}: {escape(title_of(name))}")
+            out.print(f"        {escape(str(limit_source(name)))}", style="dim")
+        out.print(f"    source: {escape(each.source)}", style="dim")

@@ -6,9 +6,10 @@ import pytest
 
 from panelcad.model.finding import Severity
 from panelcad.model.pilot import Purpose
-from panelcad.model.plate import PlateRole
+from panelcad.model.plate import Frame, PlateRole
 from panelcad.model.project import Project
 from panelcad.model.surroundings import Surroundings
+from tests.builders import sheet
 from tests.checks.pilot_panels import INCH, blamed, eye, fitted, found, panel, words
 
 PAIRS = [
@@ -102,6 +103,24 @@ def test_halves_of_a_split_master_stand_together(apart: float, found_apart: bool
         fitted("alt", 10 + apart, 0, "toggle", purpose=Purpose.ALTERNATOR_MASTER),
     )
     assert bool(found(project, "split-master")) == found_apart
+
+
+def test_halves_of_a_split_master_on_two_plates_are_apart() -> None:
+    pedestal = sheet(id="pedestal", name="Pedestal", role=PlateRole.PEDESTAL, frame=Frame(y=-300, z=-120, tilt=60))
+    battery = fitted("bat", 0, 0, "toggle", purpose=Purpose.BATTERY_MASTER)
+    alternator = fitted("alt", 0, 0, "toggle", purpose=Purpose.ALTERNATOR_MASTER, plate="pedestal")
+    (finding,) = found(panel(battery, alternator, more=(pedestal,)), "split-master")
+    assert finding.measured == pytest.approx(math.hypot(300, 120))
+    assert finding.items == ("alt", "bat")
+
+
+def test_a_twin_may_have_an_alternator_half_on_each_side_of_the_battery() -> None:
+    items = [
+        fitted("left", -25, 0, "toggle", purpose=Purpose.ALTERNATOR_MASTER),
+        fitted("bat", 0, 0, "toggle", purpose=Purpose.BATTERY_MASTER),
+        fitted("right", 25, 0, "toggle", purpose=Purpose.ALTERNATOR_MASTER),
+    ]
+    assert found(panel(*items), "split-master") == []
 
 
 def test_levers_stand_power_propeller_mixture() -> None:

@@ -14,6 +14,7 @@ from panelcad.checks.pilot_field import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
 from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, hidden_parts, obstruction_shadow, obstructions
 from panelcad.checks.pilot_reach import shoulder
 from panelcad.checks.pilot_sight import eye_spot, plate_frame, seen_items
+from panelcad.checks.pilot_t import group_offset
 from panelcad.checks.wording import quantity
 from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Group, Measured, Path, Text
 from panelcad.drawing.layers import Layer
@@ -30,6 +31,7 @@ from panelcad.model.finding import Measure
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.profile import Profile
 from panelcad.model.surroundings import Eye
+from panelcad.units import format_length
 
 DEFAULT_DISTANCE: Final = 762.0
 """Eye to panel where the eye point is not known: 30 in (AC 23.1311-1C paragraph 15.4, from memory)."""
@@ -77,7 +79,8 @@ def pilot_view(layout: Layout, style: ViewStyle, height: EyeHeight = PILOT) -> t
         return (_note(layout, style),)
     scene = Scene(layout, eye, height, style)
     plates = [group for plate in layout.plates for group in _plate(scene, plate)]
-    return (*plates, *_solids(scene), *_reach(scene), *_zones(scene), _eye_mark(scene), *_shares(scene))
+    over = (*_solids(scene), *_reach(scene), *_zones(scene), _eye_mark(scene), *_shares(scene), *_offset(scene))
+    return (*plates, *over)
 
 
 def eye_place(layout: Layout) -> Point | None:
@@ -254,6 +257,18 @@ def _eye_mark(scene: Scene) -> Group:
         measured=Measured.PIXELS,
     )
     return Group((lines, Path(tuple(tracks), pen=pen), label), "eye", Layer.VIEW, title="Eye point")
+
+
+def _offset(scene: Scene) -> Iterator[Group]:
+    """How far the flight instruments' middle stands aside of the centre line, at the line's foot."""
+    offset = group_offset(scene.layout)
+    if offset is None:
+        return
+    side = "right" if offset > 0 else "left"
+    told = f"flight instruments {format_length(abs(offset), scene.layout.project.unit)} {side} of the centre line"
+    foot = Point(scene.eye.centre_line + _CLEAR, zone_contour(scene, IMPORTANT_ZONE).bounds[1])
+    text = Text(told, foot, _LETTER_PX, scene.style.palette.limit_edge, measured=Measured.PIXELS)
+    yield Group((text,), layer=Layer.VIEW, title="Offset of the flight instruments")
 
 
 def _note(layout: Layout, style: ViewStyle) -> Group:
