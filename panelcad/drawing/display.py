@@ -113,6 +113,7 @@ class Along(StrEnum):
 
 class Across(StrEnum):
     BASELINE = "baseline"
+    CLEAR = "clear"
     MIDDLE = "middle"
     TOP = "top"
 
@@ -128,7 +129,7 @@ class Face(StrEnum):
 class Text:
     """One line of text. `height` is the height of a capital letter (h of ISO 3098), not the em.
 
-    `MIDDLE` and `TOP` are the middle and top of a capital.
+    `MIDDLE` and `TOP` are the middle and top of a capital; `CLEAR` keeps the letters clear of a line through the place.
     """
 
     text: str

@@ -59,12 +59,15 @@ def text_width(text: str, height: float, face: Face = Face.REGULAR) -> float:
     return sum(font.widths.get(char, font.missing) for char in text) * em_size(height, face)
 
 
+_SHARES: Final = {Across.BASELINE: 0.0, Across.CLEAR: 0.45, Across.MIDDLE: -0.5, Across.TOP: -1.0}
+"""How far the baseline is above the place, as a share of the height of a capital."""
+
+
 def text_origin(text: Text) -> tuple[float, float]:
     """From the text's own anchor to the left end of its baseline, before it is turned, in the height's unit."""
     width = text_width(text.text, text.height, text.face)
     dx = {Along.LEFT: 0.0, Along.CENTRE: -width / 2, Along.RIGHT: -width}[text.along]
-    dy = {Across.BASELINE: 0.0, Across.MIDDLE: -text.height / 2, Across.TOP: -text.height}[text.across]
-    return dx, dy
+    return dx, _SHARES[text.across] * text.height
 
 
 def text_corners(text: Text) -> tuple[Point, Point, Point, Point]:

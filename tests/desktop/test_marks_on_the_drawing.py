@@ -77,6 +77,16 @@ def test_a_dimension_line_is_pulled_nearer_and_put_back(hands) -> None:
     assert option(hands).dimensions == (before,)
 
 
+def test_a_dimension_is_picked_by_its_figure(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    # The figure stands above the middle of the line, 9 pixels high.
+    hands.click(-100, 110 + 7 / hands.view.zoom)
+    assert hands.window.bench.selection.ids == ("dimension-1",)
+    hands.click(-100, 110 + 30 / hands.view.zoom)
+    assert hands.window.bench.selection.ids == ()
+
+
 def test_an_instrument_is_taken_hold_of_where_extension_lines_cross_it(hands) -> None:
     put_dimension(hands)
     hands.action("tool.select")

@@ -1,6 +1,7 @@
 """One group of a display list on the scene: prepared once, replayed at every repaint."""
 
 import math
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QRectF, Qt
@@ -57,6 +58,14 @@ class GroupItem(QGraphicsRectItem):
         outlines = (outline for node in walk((self.picture,)) if isinstance(node, Path) for outline in node.outlines)
         return all(isinstance(outline, Track) for outline in outlines)
 
+    def is_touched(self, spot: QRectF, reach: float, mm_per_pixel: float) -> bool:
+        """Whether a pointer at a spot means this; lines are met a little farther away, and by their words."""
+        if not self.is_line:
+            return self.outline.intersects(spot)
+        wide = spot.adjusted(-reach, -reach, reach, reach)
+        words = (_in_mm(text, mm_per_pixel) for text in _pixel_texts(self.picture))
+        return self.outline.intersects(wide) or any(rect_of(extent((text,))).intersects(spot) for text in words)
+
     @property
     def box(self) -> QRectF:
         """What the group covers, in mm."""
@@ -104,9 +113,17 @@ def _extent_or_nothing(group: Group) -> Bounds:
         return 0.0, 0.0, 0.0, 0.0
 
 
+def _pixel_texts(group: Group) -> tuple[Text, ...]:
+    return tuple(n for n in walk((group,)) if isinstance(n, Text) and n.measured is Measured.PIXELS)
+
+
 def _widest_pixel_text(group: Group) -> float:
-    texts = [n for n in walk((group,)) if isinstance(n, Text) and n.measured is Measured.PIXELS]
-    return max((text_width(t.text, t.height, t.face) + t.height for t in texts), default=0.0)
+    return max((text_width(t.text, t.height, t.face) + t.height for t in _pixel_texts(group)), default=0.0)
+
+
+def _in_mm(text: Text, mm_per_pixel: float) -> Text:
+    """The text as large as it is on the screen now."""
+    return replace(text, height=text.height * mm_per_pixel, measured=Measured.MM)
 
 
 def _reach(group: Group) -> Group:

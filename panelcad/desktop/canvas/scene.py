@@ -93,7 +93,8 @@ class PanelScene(QGraphicsScene):
     def owners_at(self, at: Point, reach: float) -> tuple[str, ...]:
         """The owners whose area is within `reach` mm of a point: lines first, then the smallest thing."""
         spot = QRectF(at.x - reach, at.y - reach, 2 * reach, 2 * reach)
-        hits = [item for item in self._at(spot) if item.outline.intersects(spot)]
+        wide = spot.adjusted(-reach, -reach, reach, reach)
+        hits = [item for item in self._at(wide) if item.is_touched(spot, reach, self.mm_per_pixel)]
         hits.sort(key=lambda item: (not item.is_line, item.box.width() * item.box.height()))
         return tuple(dict.fromkeys(item.owner for item in hits))
 

@@ -68,15 +68,13 @@ def _stroke(at: Point, way: tuple[float, float]) -> Track:
 def _value(words: str, at: Point, way: tuple[float, float], style: ViewStyle) -> Text:
     turn = math.degrees(math.atan2(way[1], way[0]))
     upright = turn - 180.0 if turn > 90.0 else turn + 180.0 if turn <= -90.0 else turn
-    lift = math.radians(upright + 90.0)
-    above = at.moved(_ABOVE * math.cos(lift), _ABOVE * math.sin(lift))
     return Text(
         words,
-        above,
+        at,
         style.letter,
         style.palette.ink,
         Along.CENTRE,
-        Across.BASELINE,
+        Across.CLEAR,
         round(upright, 9) % 360.0,
         measured=style.measured,
     )
