@@ -6,6 +6,7 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.commands.placing import dialog
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.cut_size import own_opening
 from panelcad.editing.flatten import flatten
 from panelcad.editing.plates import remove_plate
 
@@ -37,6 +38,14 @@ def _has_flange(parts: Parts) -> bool:
 def has_opening(parts: Parts) -> bool:
     bench = parts.bench
     return has_panel(parts) and bool(bench.document.option.plate(bench.stage.plate_id).inner_openings)
+
+
+def has_own_cut(parts: Parts) -> bool:
+    """One cut made to measure is selected."""
+    if not has_panel(parts) or len(parts.bench.selection) != 1:
+        return False
+    document = parts.bench.document
+    return own_opening(document.project, document.option, parts.bench.selection.current) is not None
 
 
 def has_standing(parts: Parts) -> bool:
@@ -94,6 +103,7 @@ ACTIONS: Final = (
     Action("panel.split", "S&plit the plate…", _MENU, 1, dialog("sheets", "split_sheet"), None, has_panel),
     Action("panel.join", "&Join plates…", _MENU, 1, dialog("sheets", "join_sheets"), None, has_plates),
     Action("panel.take-away", "&Take the plate away", _MENU, 1, _remove_plate, None, has_plates),
+    Action("panel.cut-size", "S&ize of a cut…", _MENU, 2, dialog("cut_size", "cut_size"), None, has_own_cut),
     Action("panel.opening", "Chan&ge an opening…", _MENU, 2, dialog("openings", "change_opening"), None, has_opening),
     Action(
         "panel.standing",

@@ -65,6 +65,7 @@ class Dialog(Enum):
     ARRANGE_GRID = "help/arrange.md#repeat"
     BASIC_T = "help/arrangements.md#the-basic-t"
     CAUTIONS = "help/README.md#before-metal-is-cut"
+    CUT_SIZE = "help/library.md#size-of-a-cut"
     EYE = "help/views.md#pilots-eye"
     FILES = "help/files.md#save"
     FIND_ACTION = "help/keys.md#find-an-action"

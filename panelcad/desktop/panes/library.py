@@ -9,11 +9,12 @@ from PySide6.QtCore import (
     QMimeData,
     QModelIndex,
     QPersistentModelIndex,
+    QPoint,
     QSize,
     Qt,
     QTimer,
 )
-from PySide6.QtGui import QPixmap
+from PySide6.QtGui import QDrag, QPixmap
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QListView, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.drop import CUTOUT_MIME
@@ -26,6 +27,7 @@ from panelcad.model.cutout import Cutout
 Index = QModelIndex | QPersistentModelIndex
 CUTOUT_ROLE: Final = int(Qt.ItemDataRole.UserRole)
 PICTURE: Final = QSize(44, 44)
+_BESIDE: Final = 14
 _ALL, _RECENT = "", "recent"
 
 
@@ -80,6 +82,20 @@ class CutoutModel(QAbstractListModel):
         return data
 
 
+class CutoutList(QListView):
+    """Drags a cutout by its picture alone, beside the pointer: a whole row would cover the panel."""
+
+    def startDrag(self, supportedActions: Qt.DropAction) -> None:  # noqa: N803 - Qt's own name
+        indexes = self.selectedIndexes()
+        if not indexes:
+            return
+        drag = QDrag(self)
+        drag.setMimeData(self.model().mimeData(indexes))
+        drag.setPixmap(indexes[0].data(Qt.ItemDataRole.DecorationRole))
+        drag.setHotSpot(QPoint(-_BESIDE, -_BESIDE))
+        drag.exec(supportedActions)
+
+
 class LibraryPane(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
@@ -104,7 +120,7 @@ class LibraryPane(QWidget):
         self._connect()
 
     def _list(self) -> QListView:
-        made = QListView()
+        made = CutoutList()
         made.setModel(self.model)
         made.setItemDelegate(CutoutRow(self._bench, made))
         made.setDragEnabled(True)

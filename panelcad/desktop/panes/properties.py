@@ -57,3 +57,5 @@ class PropertiesPane(QScrollArea):
         sheet = self.sheet
         if isinstance(sheet, OneThing):
             sheet.follow(project)
+        elif isinstance(sheet, OneMark):
+            sheet.refresh(project)

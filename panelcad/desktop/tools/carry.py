@@ -65,6 +65,7 @@ class Carry:
         except PanelcadError as refusal:
             self._bench.told.emit(str(refusal))
             return None
+        self._bench.stage.scene.set_guides(())
         self._bench.told.emit(f"Into {self._bench.name_of(cut_id)}, place {position + 1} from above")
         return made
 

@@ -85,6 +85,8 @@ class DimensionTool(Tool):
         start, end = self._ends
         at = self.bench.stage.to_plate(pointer.at)
         along, offset = stand_off(hook_point(plate, start), hook_point(plate, end), at)
+        fine = self.bench.settings.step("fine", self.bench.unit)
+        offset = round(offset / fine) * fine
         plate_id = self.bench.stage.plate_id
         self._forget()
         self.bench.edit(

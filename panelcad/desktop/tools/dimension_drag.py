@@ -30,7 +30,8 @@ class DimensionDrag:
         if self._gesture.is_over:
             return
         here, option_id = plate_point(self._bench, pointer.at), self._bench.document.option_id
-        dx, dy = here.x - self._pressed.x, here.y - self._pressed.y
+        fine = self._bench.settings.step("fine", self._bench.unit)
+        dx, dy = (round(shift / fine) * fine for shift in (here.x - self._pressed.x, here.y - self._pressed.y))
         project, other = pull_dimensions(self._before, option_id, (self._id,), dx, dy), ""
         if self._bench.settings.snaps and not pointer.held.free:
             project, other = in_line(project, option_id, self._id, _REACH_PX * pointer.mm_per_pixel)

@@ -10,10 +10,11 @@ from panelcad.desktop.guides import guides
 from panelcad.desktop.stage import Stage
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.snapping.on_plate import field_around, standings
-from panelcad.editing.snapping.snap import Snap, snap
+from panelcad.editing.snapping.snap import Snap, snap, to_reading
 from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.point import Point
 from panelcad.model.layout import Layout
+from panelcad.units import LengthUnit, decimals
 
 _REACH_PX: Final = 8.0
 
@@ -44,6 +45,7 @@ class Follower:
         settled = Snap(dx, dy) if free else snap(self._moving, dx, dy, self._field, _REACH_PX * mm_per_pixel)
         if held.constrained:
             settled = _kept_straight(settled, dx, dy)
+        settled = to_reading(settled, self._moving, reading_step(self._bench.unit))
         self._show(settled)
         return settled
 
@@ -53,6 +55,11 @@ class Follower:
         stage = self._bench.stage
         stage.scene.set_guides(tuple(_in_picture(line, stage) for line in lines))
         self._bench.told.emit(f"Snapped to {settled.words}" if settled.words else "")
+
+
+def reading_step(unit: LengthUnit) -> float:
+    """The least length that is shown, in mm: 0.001 in or 0.01 mm."""
+    return unit.mm * 10.0 ** -decimals(unit)
 
 
 def _in_picture(guide: Guide, stage: Stage) -> Guide:

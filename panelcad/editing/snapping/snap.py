@@ -72,6 +72,18 @@ def snap(moving: Standing, dx: float, dy: float, field: Field, reach: float) -> 
     )
 
 
+def to_reading(settled: Snap, moving: Standing, step: float) -> Snap:
+    """The same move, ending at a whole multiple of `step` mm where nothing caught it: at a figure that people read."""
+    dx = settled.dx if settled.x else _whole(moving.centre.x, settled.dx, step)
+    dy = settled.dy if settled.y else _whole(moving.centre.y, settled.dy, step)
+    return Snap(dx, dy, settled.x, settled.y)
+
+
+def _whole(start: float, shift: float, step: float) -> float:
+    """A shift of 0 stays: what does not move keeps its place to the nanometre."""
+    return round((start + shift) / step) * step - start if shift else 0.0
+
+
 def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught | None:
     near = list(_candidates(moving, axis, field, reach))
     if not near:

@@ -4,7 +4,7 @@ import pytest
 
 from panelcad.editing.extents import Axis
 from panelcad.editing.snapping.field import AxisLine, Field
-from panelcad.editing.snapping.snap import Rank, snap
+from panelcad.editing.snapping.snap import Rank, snap, to_reading
 from panelcad.editing.snapping.standing import OwnLine, Standing
 from panelcad.geometry.point import Point
 
@@ -92,3 +92,14 @@ def test_the_grid_catches_what_nothing_else_does() -> None:
 
 def test_without_anything_near_the_move_stays() -> None:
     assert snap(MOVING, 12.4, -7.6, Field(), reach=1.0) == snap(MOVING, 12.4, -7.6, Field((box("far", 900, 900),)), 1.0)
+
+
+def test_what_nothing_caught_ends_at_a_figure_people_read() -> None:
+    moving = box("moving", 0.0127, 7.00001)
+    free = snap(moving, 12.34567, 0.0, Field(), reach=1.0)
+    read = to_reading(free, moving, 0.0254)
+    assert (moving.centre.x + read.dx) / 0.0254 == pytest.approx(round((moving.centre.x + read.dx) / 0.0254), abs=1e-9)
+    assert abs(read.dx - free.dx) <= 0.0127
+    assert read.dy == 0.0
+    caught = snap(moving, 100.2, 0.0, Field((box("clock", 100.001, 500),)), reach=1.0)
+    assert to_reading(caught, moving, 0.0254).dx == caught.dx
