@@ -146,5 +146,5 @@ def _looked_at(subject: Subject, plate: PlateLayout, listed: list[Hole]) -> Iter
         if kind in kinds:
             yield Characteristic(f"{kind.value} holes", "looked at", words)
     for number, engraving in numbered_engravings(subject, plate):
-        height = f"letters {subject.number(engraving.height)} high"
-        yield Characteristic(number, f"engraving, {height}, reads", engraving.text)
+        what = f"reads, letters {subject.number(engraving.height)} high"
+        yield Characteristic(number, what, engraving.text)

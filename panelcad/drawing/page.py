@@ -15,9 +15,9 @@ from panelcad.drawing.table import PITCH
 from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 
 MARGIN: Final = 6.0
-HEAD: Final = 20.5
+HEAD: Final = 24.5
 """Room for a page's heading below the frame's top."""
-_MOST_LINES: Final = 3
+_MOST_LINES: Final = 4
 NO_SCALE: Final = "none"
 NO_MATERIAL: Final = "see each plate's sheets"
 """On lists that are of no one plate."""
@@ -72,7 +72,7 @@ def columns_of(paper: Paper, width: float, gap: float = 6.0) -> list[Bounds]:
 
 
 def heading(paper: Paper, inks: Inks, title: str, *more: str) -> tuple[Node, ...]:
-    """The page's name at its upper left, and up to three lines below it."""
+    """The page's name at its upper left, and up to four lines below it."""
     x, top = paper.frame[0] + MARGIN, paper.frame[3] - 2.0
     name = inks.text(title, (x, top), LARGE, across=Across.TOP, face=Face.BOLD)
     width = paper.frame[2] - MARGIN - x

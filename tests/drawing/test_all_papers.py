@@ -7,7 +7,7 @@ from panelcad.drawing.inks import Ink
 from panelcad.drawing.lettering import text_corners
 from panelcad.drawing.outline_edges import arcs, edges
 from panelcad.drawing.paper import named_paper
-from panelcad.drawing.schedule import holes
+from panelcad.drawing.schedule import holes, sort_key
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.tiles import PRINTERS
 from panelcad.geometry.contour import Rounded, rectangle
@@ -58,7 +58,7 @@ def test_radii_and_vertices_of_the_outline_stand_on_the_front(name, option):
         radii = {f"R{subject.number(arc.radius)}" for _, arc in arcs(found)}
         bracketed = {f"({radius})" for radius in radii}
         assert len(written & (radii | bracketed)) >= 0.5 * len(radii), sheet.title
-        assert any("vertices of the outline" in words for words in written)
+        assert any(words.endswith("listed after the holes in the hole schedule.") for words in written), sheet.title
 
 
 @pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
@@ -130,8 +130,13 @@ def test_on_the_largest_sheet_that_can_be_printed_all_that_has_room_is_drawn_and
     assert {(sheet.width, sheet.height) for sheet in sheets} == {(420.0, 297.0)}
     written = [text.text for text in papers.texts(sheets[0].nodes)]
     wanted = {glass.numbers.features[feature.id] for feature in worked_plates(glass)[0].features}
-    missing = len(wanted - set(written))
-    assert missing == 0 or any(f"{missing} texts had no room" in words for words in written)
+    missing = sorted(wanted - set(written), key=sort_key)
+    told = " ".join(words for words in written if " " in words)
+    assert missing
+    assert f"{len(missing)} texts had no room: {', '.join(missing)}; the hole schedule gives their places." in told
+    assert "listed after the holes in the hole schedule." in told
+    listed = {text.text for sheet in sheets if "Hole schedule" in sheet.title for text in papers.texts(sheet.nodes)}
+    assert wanted <= listed
     for sheet in sheets:
         assert papers.overlapping(sheet) == [], sheet.title
 

@@ -43,7 +43,7 @@ def test_each_hole_has_its_size_and_its_place():
     assert by_what["1", "X"].tolerance == 0.127
     assert by_what["S1", "countersink diameter"].nominal == 8.0
     assert by_what["2", "X"].tolerance is None
-    assert by_what["E1", "engraving, letters 3.00 high, reads"].words == "PITOT HEAT"
+    assert by_what["E1", "reads, letters 3.00 high"].words == "PITOT HEAT"
 
 
 def test_a_keyed_hole_is_measured_by_its_circle_and_its_key():

@@ -1,18 +1,19 @@
 """The panel from behind on a sheet: numbered bodies, what stands around, the tightest clearances."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.drawing.box import grown, share
+from panelcad.drawing.box import grown, share, size
 from panelcad.drawing.clearance import Clearance, clearances
 from panelcad.drawing.describe import sheet_text
-from panelcad.drawing.display import Along, Bounds, Group, Node, Path
+from panelcad.drawing.display import Along, Bounds, Group, Node, Path, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import Letters, letters
-from panelcad.drawing.labels import Ground, Label, crowding, drawn_edges
+from panelcad.drawing.labels import Ground, Label, crowding, drawn_edges, lines_of
 from panelcad.drawing.layers import Layer
+from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.page import Page, above_title_block, beside_title_block, heading
 from panelcad.drawing.paper import Paper, Scale
 from panelcad.drawing.sheets.choice import Trouble, clearest_page
@@ -24,6 +25,7 @@ from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row, run_over, stretched
 from panelcad.drawing.views.behind import behind_view
 from panelcad.drawing.wishes import Wish, name_in, number_in
+from panelcad.geometry.contour import Rounded
 from panelcad.geometry.point import Point
 from panelcad.geometry.point import middle as halfway
 from panelcad.geometry.track import Track, line
@@ -33,6 +35,8 @@ _ROOM: Final = 16.0
 """Around the view, for section marks and names."""
 _SHOWN: Final = 25.4
 """Clearances up to this are drawn where they are."""
+_CORNER: Final = 0.147
+"""From a circle's box to the square within it, in diameters: (1 - sqrt(1/2)) / 2."""
 _MOST_SHOWN: Final = 16
 _COLUMNS: Final = (
     Column("No.", 12.0),
@@ -125,13 +129,17 @@ class _Behind:
         nodes = (
             *self.nodes,
             Path(self.gap_lines, pen=inks.pen(0.35, colour=inks.alarm)),
-            *section_marks(chosen_lines(self.subject, self.plate), self.seat, extent(self.nodes), inks, self._written),
+            *self._section_marks(self._written),
             *(node for label in self.labels for node in label.nodes(inks, inks.palette.background)),
             *heading(self.paper, inks, f"{name.upper()}, FROM BEHIND", _MIRRORED, _MEANING),
             *self._table(),
         )
         material = sheet_text(self.plate.plate, self.subject.unit)
         return Page(self.paper, nodes, name, "View from behind", str(self.seat.scale), material)
+
+    def _section_marks(self, texts: Sequence[Bounds] = ()) -> tuple[Node, ...]:
+        lines = chosen_lines(self.subject, self.plate)
+        return tuple(section_marks(lines, self.seat, extent(self.nodes), self.subject.inks, texts))
 
     @property
     def _written(self) -> list[Bounds]:
@@ -167,7 +175,11 @@ class _Behind:
 
     @cached_property
     def labels(self) -> list[Label]:
-        return Ground([], drawn_edges(self.nodes), grown(above_title_block(self.paper), -1.0)).placed(self._wishes)
+        marks = self._section_marks()
+        taken = [text_bounds(node) for node in marks if isinstance(node, Text)]
+        chains = lines_of(o for node in marks if isinstance(node, Path) for o in node.outlines if isinstance(o, Track))
+        area = grown(above_title_block(self.paper), -1.0)
+        return Ground(taken, drawn_edges(self.nodes), area, chains).placed(self._wishes)
 
     @cached_property
     def _wishes(self) -> list[Wish]:
@@ -177,7 +189,7 @@ class _Behind:
         for group in self.nodes:
             if group.layer == Layer.BODIES:
                 number = self.subject.numbers.items[group.owner]
-                yield number_in(number, extent(group.nodes), self.letters, self.subject.inks.palette.body)
+                yield number_in(number, _room_in(group), self.letters, self.subject.inks.palette.body)
 
     def _gap_wishes(self) -> Iterator[Wish]:
         for a, b, text in self.gap_ends:
@@ -189,6 +201,14 @@ class _Behind:
             if group.layer in {Layer.OBSTACLES, Layer.MOVING, Layer.DEPTH}:
                 fill = fill_of(group.layer, self.subject.inks.palette)
                 yield name_in(group.title, extent(group.nodes), self.letters.plain, self.subject.inks.note, fill)
+
+
+def _room_in(group: Group) -> Bounds:
+    """The box of an item's bodies, or the square within its circle where they are round."""
+    box = extent(group.nodes)
+    outlines = [outline for node in walk(group.nodes) if isinstance(node, Path) for outline in node.outlines]
+    is_round = all(isinstance(outline, Rounded) and outline.is_circle for outline in outlines)
+    return grown(box, -_CORNER * size(box)[0]) if is_round else box
 
 
 _MIRRORED: Final = "As the mechanic sees it: mirrored, X grows to the left. Numbers as on the front."

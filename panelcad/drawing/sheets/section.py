@@ -59,23 +59,32 @@ def _sections(subject: Subject, plate: PlateLayout, paper: Paper, lines: Sequenc
     """Side by side; none where they do not fit at any scale."""
     x1, y1, x2, y2 = above_title_block(paper)
     real = [_extent(subject, plate, each) for _, each in lines]
+    margins = [_margins(each, reach(letters(paper).plain)) for _, each in lines]
     widths, heights = zip(*(size(box) for box in real), strict=True)
-    out = reach(letters(paper).plain)
-    room = (x2 - x1 - len(lines) * out / 2 - 3 * _NAMES, y2 - y1 - out - _NAMES - _TITLE)
+    room = (x2 - x1 - sum(wide for wide, _ in margins), y2 - y1 - _TITLE - max(high for _, high in margins))
     scale = fitting_scale((sum(widths), max(heights)), room)
     if scale is None:
         return []
-    spare = (x2 - x1 - sum(widths) * scale.factor) / len(lines)
+    spare = (room[0] - sum(widths) * scale.factor) / len(lines)
     found, left = [], x1
-    for (letter, each), box, width in zip(lines, real, widths, strict=True):
-        area = (left, y1, left + width * scale.factor + spare, y2)
-        found.append(_Section(subject, plate, letters(paper), letter, each, area, _seat(box, area, scale)))
+    for (letter, each), box, width, (wide, _) in zip(lines, real, widths, margins, strict=True):
+        area = (left, y1, left + width * scale.factor + wide + spare, y2)
+        found.append(_Section(subject, plate, letters(paper), letter, each, area, _seat(box, area, scale, each, paper)))
         left = area[2]
     return found
 
 
-def _seat(real: Bounds, area: Bounds, scale: Scale) -> Seat:
-    seat = seated(real, (area[0], area[1], area[2], area[3] - _TITLE), scale)
+def _margins(of: SectionLine, out: float) -> tuple[float, float]:
+    """Room in mm beside and above and below a section: for names, and for depths where they are."""
+    is_upright = of.across is Direction.VERTICAL
+    return 2 * _NAMES + (0.0 if is_upright else out), _NAMES + (out if is_upright else 0.0)
+
+
+def _seat(real: Bounds, area: Bounds, scale: Scale, of: SectionLine, paper: Paper) -> Seat:
+    """In the middle of what its depths leave of the area."""
+    out = reach(letters(paper).plain)
+    low, right = (out, 0.0) if of.across is Direction.VERTICAL else (0.0, out)
+    seat = seated(real, (area[0], area[1] + low, area[2] - right, area[3] - _TITLE), scale)
     if seat is None:
         raise ValueError("a scale is given, so the view has a seat")
     return seat
