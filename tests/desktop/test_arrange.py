@@ -9,6 +9,8 @@ from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.editing.options import copy_option
 from panelcad.editing.stack import place_stack
 from panelcad.library.catalogue import packaged_catalogue
+from panelcad.store.project_file import save
+from tests import builders
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 
@@ -73,6 +75,19 @@ def test_copy_and_paste_between_options(hands) -> None:
     key(hands, Qt.Key.Key_V)
     assert len(document.option.items) == 3
     assert (document.option.items[-1].x, document.option.items[-1].y) == (0.0, 50.0)
+
+
+def test_copy_and_paste_between_projects_carries_the_cutout(hands, tmp_path) -> None:
+    hands.click(0, 50)
+    key(hands, Qt.Key.Key_C)
+    other = tmp_path / "other.panel.json"
+    save(builders.project(builders.sheet(state="new"), cutouts=()), other)
+    hands.window.open(other)
+    key(hands, Qt.Key.Key_V)
+    project = hands.window.bench.document.project
+    assert [cutout.name for cutout in project.cutouts] == ["round"]
+    assert places(hands) == {"two": (0.0, 50.0)}
+    hands.window.bench.document.mark_saved(other, project)
 
 
 def test_a_second_paste_does_not_lie_on_the_first(hands) -> None:

@@ -86,3 +86,12 @@ def test_the_view_from_behind_is_mirrored(hands) -> None:
     at_front = hands.view.mapFromScene(QPointF(-200, 50))
     hands.action("view.behind")
     assert hands.pixel(200, -50).x() == pytest.approx(at_front.x(), abs=3)
+
+
+@pytest.mark.parametrize(("measured", "words"), [(0.0, "measure it once"), (4.2, "as this screen was measured")])
+def test_true_size_is_that_of_the_screen_and_says_how_it_is_known(hands, measured, words) -> None:
+    hands.window.settings.pixels_per_mm = measured
+    hands.action("view.true")
+    assert words in hands.window.statusBar().words.text()
+    if measured:
+        assert hands.view.zoom == pytest.approx(measured)

@@ -155,6 +155,24 @@ def test_lettering_goes_into_the_metal(hands, qtbot) -> None:
     assert (words.text, words.height) == ("FLAPS", 4.0)
 
 
+def test_lettering_takes_other_words_and_another_height(hands, qtbot) -> None:
+    hands.action("tool.lettering")
+    in_dialog(lambda dialog: (fill(dialog, Words="FLAPS", Height_of_a_capital="4"), press(dialog, "Put")))
+    hands.click(100, 100)
+    qtbot.waitUntil(lambda: len(option(hands).plates[0].engravings) == 1)
+    rows = hands.window.docks.dock("properties").widget().sheet.lettering
+    for field, text in ((rows.text, "TRIM"), (rows.height, "2 + 1.5")):
+        field.selectAll()
+        qtbot.keyClicks(field, text)
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+    (words,) = option(hands).plates[0].engravings
+    assert (words.text, words.height) == ("TRIM", 3.5)
+    rows.height.selectAll()
+    qtbot.keyClicks(rows.height, "-3")
+    qtbot.keyClick(rows.height, Qt.Key.Key_Return)
+    assert option(hands).plates[0].engravings == (words,)
+
+
 def test_no_words_are_told_and_too_many_too(hands, qtbot) -> None:
     told = []
 

@@ -32,11 +32,18 @@ def _zoom_selection(parts: Parts) -> None:
     parts.bench.zoom_to_selection()
 
 
+_TRUE: Final = "True size, as this screen was measured"
+_AS_THE_SCREEN_SAYS: Final = (
+    "True size by what the screen says of itself; measure it once with a bank card under Edit, Preferences"
+)
+
+
 def _zoom_true(parts: Parts) -> None:
     """One mm on the panel is one mm on the screen, as far as the screen tells or was calibrated."""
     bench = parts.bench
     per_mm = bench.settings.pixels_per_mm or bench.view.physicalDpiX() / 25.4
     bench.view.set_zoom(per_mm)
+    bench.told.emit(_TRUE if bench.settings.pixels_per_mm else _AS_THE_SCREEN_SAYS)
 
 
 def _toggle_grid(parts: Parts) -> None:

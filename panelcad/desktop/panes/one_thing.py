@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 from panelcad.desktop.fields import AngleField, LengthField, TextField
 from panelcad.desktop.panes.facts import facts
 from panelcad.desktop.panes.form import Form
+from panelcad.desktop.panes.lettering_rows import LetteringRows
 from panelcad.desktop.panes.meaning_rows import MeaningRows
 from panelcad.desktop.panes.references import Reference, references
 from panelcad.desktop.workbench import Workbench
@@ -31,6 +32,7 @@ class OneThing(Form):
             self.row("&Name", self.name)
         self.name.committed.connect(self._rename)
         self._add_position()
+        self.lettering = LetteringRows(self, bench, thing) if isinstance(thing, Engraving) else None
         self.meaning = self._add_meaning(thing)
         self._add_facts(thing)
         self.end()
@@ -82,6 +84,8 @@ class OneThing(Form):
             self.name.show_text(str(getattr(thing, "name", "")))
             self._origin = self._reference(project).origin
             self.follow(project)
+        if self.lettering is not None and isinstance(thing, Engraving):
+            self.lettering.show(thing)
         if self.meaning is not None and isinstance(thing, Item):
             self.meaning.show(thing)
 

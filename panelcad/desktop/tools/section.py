@@ -5,7 +5,7 @@ from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.base import Tool
-from panelcad.desktop.tools.moving import plate_point
+from panelcad.desktop.tools.moving import plate_point, reading_step
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.across import Across
@@ -16,7 +16,7 @@ _REACH_PX = 6.0
 
 
 class SectionTool(Tool):
-    hint = "Drag the section line; centres catch it · T turns it · Alt moves freely · Esc is done"
+    hint = "Drag the section line; centres catch it · T turns it · Alt or Ctrl moves freely · Esc is done"
     cursor = Qt.CursorShape.CrossCursor
     pane = "section"
 
@@ -51,7 +51,8 @@ class SectionTool(Tool):
         reach = _REACH_PX * pointer.mm_per_pixel
         away, centre, name = min(near, default=(reach + 1.0, at, ""))
         if pointer.held.free or away > reach:
-            return at, ""
+            step = reading_step(self.bench.unit)
+            return round(at / step) * step, ""
         return centre, f" through the centre of {name}"
 
     def key(self, event: QKeyEvent) -> bool:
