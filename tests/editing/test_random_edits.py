@@ -9,11 +9,12 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, rule
 
 from panelcad.editing.align import Line, align, distribute, equal_gaps
 from panelcad.editing.attach import Spread, attach_along
+from panelcad.editing.between import centre_in_row
 from panelcad.editing.clip import copy, from_text, paste, to_text
 from panelcad.editing.duplicate import Grid, duplicate_in_grid
 from panelcad.editing.extents import Axis
 from panelcad.editing.groups import group, lock, ungroup, unlock
-from panelcad.editing.marks import add_dimension
+from panelcad.editing.marks import add_dimension, in_line, pull_dimensions
 from panelcad.editing.mirror import mirror
 from panelcad.editing.move import move_by, move_to
 from panelcad.editing.options import copy_option, delete_option
@@ -21,10 +22,12 @@ from panelcad.editing.outline import bow_by, outline_of, round_corner, set_outli
 from panelcad.editing.place import place
 from panelcad.editing.remove import remove
 from panelcad.editing.rename import rename
-from panelcad.editing.rotate import rotate_about, rotate_by
+from panelcad.editing.rotate import rotate_about, rotate_by, turn_as_one, turn_each
 from panelcad.editing.split_plates import split_plate
 from panelcad.editing.stack import add_to_stack, place_stack
+from panelcad.editing.stack_order import step_in_stack
 from panelcad.editing.swap import swap
+from panelcad.editing.taken_along import bring_to
 from panelcad.errors import PanelcadError
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Bezel, Cutout, RackUnit
@@ -107,6 +110,24 @@ class Editing(RuleBasedStateMachine):
     def turn(self, data: st.DataObject, degrees: float, x: float) -> None:
         self.edit_some(data, lambda p, ids: rotate_by(p, "new", ids, degrees))
         self.edit_some(data, lambda p, ids: rotate_about(p, "new", ids, Point(x, 0.0), degrees))
+
+    @rule(data=st.data(), degrees=angles)
+    def turn_as_a_hand_does(self, data: st.DataObject, degrees: float) -> None:
+        self.edit_some(data, lambda p, ids: turn_as_one(p, "new", ids, degrees))
+        self.edit_some(data, lambda p, ids: turn_each(p, "new", ids, degrees))
+
+    @rule(data=st.data(), by=st.integers(-2, 2), axis=st.sampled_from(Axis), x=lengths)
+    def order_and_centre(self, data: st.DataObject, by: int, axis: Axis, x: float) -> None:
+        self.edit_some(data, lambda p, ids: step_in_stack(p, "new", ids[0], by))
+        self.edit_some(data, lambda p, ids: centre_in_row(p, "new", ids, axis))
+        self.edit_some(data, lambda p, ids: bring_to(p, "new", ids[0], x, 0.0))
+
+    @rule(dx=lengths, dy=lengths)
+    def pull(self, dx: float, dy: float) -> None:
+        names = [dimension.id for dimension in self.project.option("new").dimensions]
+        self.edit(lambda p: pull_dimensions(p, "new", names, dx, dy))
+        for name in names:
+            self.edit(lambda p, name=name: in_line(p, "new", name, 50.0)[0])
 
     @rule(data=st.data(), axis=st.sampled_from(Axis), at=lengths)
     def turn_over(self, data: st.DataObject, axis: Axis, at: float) -> None:
