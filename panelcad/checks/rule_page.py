@@ -26,7 +26,8 @@ exact tie passes. A finding may be accepted with a reason and initials; the acce
 changes or the measured value gets worse by more than 0.01 mm. What can never be right cannot be accepted.
 
 A shop's own limits are a TOML file; a value marked *from memory* or *shop setting* is one to look at first. How to
-write it, and how another package adds rules: [own-rules.md](own-rules.md).
+write it, and how another package adds rules: [own-rules.md](own-rules.md). How the window shows findings, and how one
+accepts them: [help/findings.md](help/findings.md).
 """
 
 

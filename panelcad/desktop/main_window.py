@@ -71,6 +71,7 @@ class MainWindow(QMainWindow):
         self.workspace.cautions.read_all.connect(lambda: self.menus.run("help.cautions"))
         self.start_page.new_wanted.connect(lambda: self.menus.run("file.new"))
         self.start_page.open_wanted.connect(lambda: self.menus.run("file.open"))
+        self.start_page.help_wanted.connect(lambda: self.menus.run("help.here"))
         self.start_page.file_wanted.connect(self.open)
         self.start_page.sample_wanted.connect(self.desk.open_copy)
 

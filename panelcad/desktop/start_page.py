@@ -24,6 +24,7 @@ class StartPage(QScrollArea):
     open_wanted = Signal()
     file_wanted = Signal(Path)
     sample_wanted = Signal(Path)
+    help_wanted = Signal()
 
     def __init__(self, settings: Settings) -> None:
         super().__init__()
@@ -53,6 +54,8 @@ class StartPage(QScrollArea):
         column.addSpacing(16)
         column.addWidget(_button("New panel…", "", self.new_wanted.emit))
         column.addWidget(_button("Open a project…", "", self.open_wanted.emit))
+        column.addSpacing(16)
+        column.addWidget(_button("Your first panel in ten minutes", "how it is done (F1)", self.help_wanted.emit))
         column.addSpacing(16)
         self._add_samples(column)
         self._add_recent(column)

@@ -203,6 +203,9 @@ def test_the_start_page_leads_to_the_first_page(window) -> None:
     window.show_start_page()
     window.menus.run("help.here")
     assert help_window().page.link == GUIDE[0]
+    help_window().go_to("help/keys.md")
+    next(b for b in window.start_page.findChildren(QPushButton) if "first panel" in b.text()).click()
+    assert help_window().page.link == GUIDE[0]
 
 
 def test_a_dialog_leads_to_its_section_by_key_and_by_button(hands) -> None:
