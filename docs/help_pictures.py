@@ -311,7 +311,7 @@ def note(studio: Studio) -> None:
         lambda: ask(
             studio.bench,
             studio.window,
-            Point(-4.4 * IN, 0.45 * IN),
+            Point(-4.1 * IN, 2.25 * IN),
             hook_near(studio.bench.stage.layout().plate(studio.bench.stage.plate_id), Point(-4.9 * IN, 1.75 * IN), 5.0),
         ),
         "KEEP CLEAR OF THE LINE",
