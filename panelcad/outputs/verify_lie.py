@@ -143,17 +143,19 @@ def _likely_shifts(expected: Sequence[Boxed], found: Sequence[Boxed]) -> Iterato
 
 
 def _shifts(expected: Sequence[Boxed], found: Sequence[Boxed]) -> Iterator[Point]:
-    """From each contour found to each expected one of its size, the rarest sizes first."""
+    """From each contour found to each expected one of its size, the rarest sizes first; of many alike only some."""
     ours, theirs = _by_size(expected), _by_size(found)
     sizes = sorted(ours.keys() & theirs.keys(), key=lambda size: len(ours[size]) * len(theirs[size]))
-    pairs = 0
+    left = _MOST_PAIRS
     for size in sizes:
-        pairs += len(ours[size]) * len(theirs[size])
+        step = -(-len(ours[size]) * len(theirs[size]) // left)
+        some = theirs[size][::step]
         yield from (
             Point(one.middle.x - other.middle.x, one.middle.y - other.middle.y)
-            for one, other in product(ours[size], theirs[size])
+            for one, other in product(ours[size], some)
         )
-        if pairs > _MOST_PAIRS:
+        left -= len(ours[size]) * len(some)
+        if left <= 0:
             return
 
 

@@ -1,5 +1,7 @@
 """Cutting files held against the project: ours in every way of writing, and edited as a machinist would."""
 
+from dataclasses import replace
+
 import ezdxf
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -11,8 +13,9 @@ from panelcad.model.plate import Engraving
 from panelcad.model.profile import Profile
 from panelcad.model.project import Project
 from panelcad.model.shape import Rectangle
-from panelcad.outputs.dxf import export_dxf
-from panelcad.outputs.dxf_options import CornerRelief, DxfOptions, FaceUp, LeadIns, Origin, SmallHoles
+from panelcad.outputs.dxf import cutting_plan, export_dxf
+from panelcad.outputs.dxf_layers import CUT_THROUGH, Layer
+from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, FaceUp, LeadIns, Origin, SmallHoles
 from panelcad.outputs.release import release
 from panelcad.outputs.verify import VerifyOptions, verify
 from panelcad.outputs.verify_words import made_from, notes, of_whole_file, sentences, verify_text
@@ -45,24 +48,32 @@ def edited(made: Project, tmp_path, edit, options=None):
     return verify(made, file)
 
 
+COMPARED = CUT_THROUGH | {Layer.CENTRE_MARK, Layer.ENGRAVE}
+extras = st.builds(
+    dict,
+    content=st.sets(st.sampled_from(Content), min_size=1).map(frozenset),
+    corner_relief=st.sampled_from(CornerRelief),
+    small_holes=st.sampled_from(SmallHoles),
+    lead_ins=st.sampled_from(LeadIns),
+    cutter=st.sampled_from([None, 0.8, 3.175]),
+)
+
+
 @settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-@given(panels(), st.sampled_from(EVERY_WAY), st.sampled_from([0.0, 0.05]), st.booleans())
-def test_our_own_file_is_the_same_in_every_way_of_writing(tmp_path, plan, options, finish, extras):
+@given(panels(), st.sampled_from(EVERY_WAY), st.sampled_from([0.0, 0.05]), extras)
+def test_our_own_file_is_the_same_in_every_way_of_writing(tmp_path, plan, options, finish, chosen):
     plan = plan.revised(profile=Profile(finish_thickness=finish, smallest_cut=4.5))
-    if extras:
-        options = DxfOptions(
-            options.version,
-            options.unit,
-            origin=options.origin,
-            face_up=options.face_up,
-            corner_relief=CornerRelief.ROUND,
-            small_holes=SmallHoles.CENTRE_MARKS,
-            lead_ins=LeadIns.POINTS,
-        )
+    options = replace(options, **chosen)
+    whole = cutting_plan(plan, plan.option("new"), "main", options)
+    if not {part.layer for part in whole.parts} & COMPARED:
+        with pytest.raises(UnusableInput, match=r"nothing is left to write|no closed contour"):
+            verify(plan, written(plan, tmp_path, options))
+        return
     report = verify(plan, written(plan, tmp_path, options))
 
     assert sentences(report) == ()
     assert report.is_same
+    assert not [note for note in notes(report) if "doubled" in note]
 
 
 def test_a_moved_hole_is_told_in_the_plates_axes(tmp_path):

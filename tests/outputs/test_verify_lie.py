@@ -20,6 +20,7 @@ from panelcad.outputs.verify import VerifyReport, verify
 from panelcad.outputs.verify_words import notes, of_whole_file, sentences, verdict, verify_text
 from panelcad.store.project_file import load
 from panelcad.units import LengthUnit
+from tests.builders import cut, project, round_cutout, sheet
 from tests.outputs.panels import panels
 
 TOURER, TRAINER, TWIN = (load(sample_file(name)) for name in ("tourer", "trainer", "twin"))
@@ -245,3 +246,16 @@ def test_r12_has_no_unit_to_miss(tmp_path: Path) -> None:
 
     assert (report.is_same, notes(report)) == (True, ())
     assert "Unit: inches, as the words on the file say" in verify_text(report)
+
+
+def test_a_thousand_holes_alike_are_found_shifted(tmp_path: Path) -> None:
+    """Neither the sheet's edge nor any size tells them apart: only the places of some of them do."""
+    cuts = tuple(cut(f"h{i}", (i % 50) * 5.0 - 125 + (i % 7) / 3, (i // 50) * 5.0 - 50, "small") for i in range(1000))
+    made = project(sheet(cuts=cuts, state="new"), cutouts=(round_cutout(3.0, "small"),))
+    file = tmp_path / "holes.dxf"
+    export_dxf(made, made.option("new"), "main", file, DxfOptions(content=frozenset({Content.DRILLS})))
+    document = ezdxf.readfile(file)
+    transformed(Matrix44.translate(31.0, 17.0, 0.0))(document)
+    document.saveas(file)
+
+    assert of_whole_file(verify(made, file))[0] == "shifted by x 31.000, y 17.000 mm"
