@@ -21,6 +21,7 @@ SHOWN = {
     "Hole schedule": "sheet-schedule",
     "View from behind": "sheet-behind",
     "Sections": "sheet-sections",
+    "Placards and engraving": "sheet-placards",
     "Notes and findings": "sheet-notes",
 }
 

@@ -4,7 +4,7 @@ The same functions serve the window, the command line and scripts (docs/scriptin
 are first used.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -136,11 +136,25 @@ def verify(project: Project, path: Path | str) -> "VerifyReport":
     return hold(project, path)
 
 
-def export_drawing(project: Project, option: Option | str, path: Path | str) -> None:
-    """Write the drawing of an option as PDF. Raises `UnknownName`, `UnusableInput`."""
-    from panelcad.outputs.drawing import export_drawing as write  # noqa: PLC0415 - loads reportlab
+def export_drawing(  # noqa: PLR0913 - the choices of a drawing, by name
+    project: Project,
+    option: Option | str,
+    path: Path | str,
+    *,
+    sections: Sequence[str] = (),
+    largest: str = "",
+    ink: str = "colour",
+) -> None:
+    """Write the drawing of an option as PDF, with `sections` such as 'x=3.25in', on sheets no larger than `largest`.
 
-    write(project, _chosen(project, option), Path(path))
+    `ink` is 'colour' or 'black'. Raises `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs.drawing import drawing_options  # noqa: PLC0415 - loads reportlab
+    from panelcad.outputs.drawing import export_drawing as write  # noqa: PLC0415
+    from panelcad.outputs.section_choices import chosen_sections  # noqa: PLC0415
+
+    chosen = _chosen(project, option)
+    write(project, chosen, Path(path), drawing_options(ink, largest, chosen_sections(sections, project, chosen)))
 
 
 def export_preview(project: Project, folder: Path | str, width: int = 1920) -> tuple[Path, ...]:

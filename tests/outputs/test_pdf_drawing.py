@@ -272,6 +272,9 @@ def test_scripts_write_template_and_inspection_too(tmp_path):
 
     project = panel(LengthUnit.MM, 620.0, 300.0, [], [])
     panelcad.export_template(project, "new", "main", tmp_path / "template.pdf", "a3")
+    panelcad.export_drawing(project, "new", tmp_path / "drawing.pdf", sections=["x=40"], largest="A3", ink="black")
+    words = "".join(page.extract_text() for page in pages((tmp_path / "drawing.pdf").read_bytes()))
+    assert "A–A X = 40.00 mm" in words
     panelcad.export_inspection(project, "new", tmp_path / "inspection.csv")
     panelcad.export_inspection(project, "new", tmp_path / "inspection.pdf")
     assert (tmp_path / "template.pdf").read_bytes().startswith(b"%PDF")
