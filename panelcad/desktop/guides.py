@@ -26,11 +26,18 @@ def guides(snap: Snap, moved: Standing, panel: Bounds, unit: LengthUnit) -> tupl
 
 def _guides(axis: Axis, caught: Caught, moved: Standing, panel: Bounds, unit: LengthUnit) -> Iterator[Guide]:
     if caught.other is None:
-        yield _line(axis, caught.at, (panel[1 - axis.value], panel[3 - axis.value]), caught.label, moved)
+        ends = panel[1 - axis.value], panel[3 - axis.value]
+        yield _line(axis, caught.at, ends, f"{caught.label} · {_reading(axis, moved, unit)}", moved)
     elif caught.rank is Rank.GAP:
         yield from _gaps(axis, caught, moved, unit)
     else:
         yield _along(axis, caught, moved, caught.other, unit)
+
+
+def _reading(axis: Axis, moved: Standing, unit: LengthUnit) -> str:
+    """Where it stands along a line of the panel, from the datum."""
+    name = "y" if axis is Axis.ACROSS else "x"
+    return f"{name} {format_length(moved.centre[1 - axis.value], unit)}"
 
 
 def _along(axis: Axis, caught: Caught, moved: Standing, other: Standing, unit: LengthUnit) -> Guide:
