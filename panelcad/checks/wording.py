@@ -68,7 +68,7 @@ def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:
 
 
 def names(project: Project, option: Option) -> dict[str, str]:
-    """What people call each plate, cut, item, screw and thing around the panel, by id."""
+    """What people call each plate, cut, item, screw, mark and thing around the panel, by id."""
     return kept("names", (project.surroundings, option), lambda: _names(project, option))
 
 
@@ -79,6 +79,8 @@ def _names(project: Project, option: Option) -> dict[str, str]:
         known |= {cut.id: cut.name for cut in plate.cuts}
         known |= {engraving.id: f"‘{engraving.text}’" for engraving in plate.engravings}
         known[plate.id] = plate.name
+    known |= {note.id: f"note ‘{note.text}’" for note in option.drawing_notes}
+    known |= {dimension.id: dimension.id.replace("-", " ") for dimension in option.dimensions}
     return known | {item.id: item.name for item in option.items}
 
 

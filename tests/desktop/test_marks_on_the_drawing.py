@@ -87,6 +87,19 @@ def test_a_dimension_is_picked_by_its_figure(hands) -> None:
     assert hands.window.bench.selection.ids == ()
 
 
+def test_a_dimension_is_picked_from_the_list_and_taken_away_by_keys(hands, qtbot) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    tree = hands.window.docks.dock("items").widget().tree
+    tree.setFocus()
+    qtbot.keyClick(tree, Qt.Key.Key_End)
+    assert hands.window.bench.selection.ids == ("dimension-1",)
+    assert tree.currentItem().text(0) == "dimension 1"
+    hands.action("edit.delete")
+    assert [step.title for step in hands.window.bench.document.done][-1] == "Take away dimension 1"
+    assert tree.topLevelItemCount() == 3
+
+
 def test_an_instrument_is_taken_hold_of_where_extension_lines_cross_it(hands) -> None:
     put_dimension(hands)
     hands.action("tool.select")

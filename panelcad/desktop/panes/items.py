@@ -1,11 +1,22 @@
 """Everything on the plate as a list; choosing there chooses on the canvas, and the other way round."""
 
+from typing import NamedTuple
+
 from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.snapping.on_plate import standings
+from panelcad.geometry.point import Point
 from panelcad.units import format_number
+
+
+class _Entry(NamedTuple):
+    """One line of the list; a dimension has no place of its own."""
+
+    part: str
+    name: str
+    at: Point | None = None
 
 
 class ItemsPane(QWidget):
@@ -36,19 +47,38 @@ class ItemsPane(QWidget):
     def refresh(self) -> None:
         self._is_following = True
         self.tree.clear()
-        unit = self._bench.unit
-        places = standings(self._bench.stage.layout(), self._bench.stage.plate_id)
-        screws = {screw.id for screw in self._bench.document.option.plate(self._bench.stage.plate_id).attach_screws}
-        named = [entry for entry in places.items() if entry[0] not in screws]
-        for part, standing in sorted(named, key=lambda entry: entry[1].name.casefold()):
-            x, y = (format_number(value, unit) for value in standing.centre)
-            row = QTreeWidgetItem(self.tree, [standing.name, x, y])
-            row.setData(0, Qt.ItemDataRole.UserRole, part)
-            row.setToolTip(0, standing.name)
-            for column in (1, 2):
-                row.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        for kind in (self._things(), self._words(), self._dimensions()):
+            for entry in sorted(kind, key=lambda entry: entry.name.casefold()):
+                self._add(entry)
         self._is_following = False
         self._follow()
+
+    def _add(self, entry: _Entry) -> None:
+        figures = (format_number(value, self._bench.unit) for value in entry.at or ())
+        row = QTreeWidgetItem(self.tree, [entry.name, *figures])
+        row.setData(0, Qt.ItemDataRole.UserRole, entry.part)
+        row.setToolTip(0, entry.name)
+        for column in (1, 2):
+            row.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+
+    def _things(self) -> list[_Entry]:
+        """What is cut or fitted; screws that hold the plate are left out."""
+        stage = self._bench.stage
+        screws = {screw.id for screw in self._bench.document.option.plate(stage.plate_id).attach_screws}
+        places = standings(stage.layout(), stage.plate_id)
+        return [_Entry(part, one.name, one.centre) for part, one in places.items() if part not in screws]
+
+    def _words(self) -> list[_Entry]:
+        """Lettering in the metal and notes on the drawing."""
+        option, plate_id = self._bench.document.option, self._bench.stage.plate_id
+        notes = [note for note in option.drawing_notes if note.plate == plate_id]
+        places = {one.id: Point(one.x, one.y) for one in option.plate(plate_id).engravings}
+        places |= {note.id: Point(note.x, note.y) for note in notes}
+        return [_Entry(part, self._bench.name_of(part), at) for part, at in places.items()]
+
+    def _dimensions(self) -> list[_Entry]:
+        here = (one for one in self._bench.document.option.dimensions if one.plate == self._bench.stage.plate_id)
+        return [_Entry(one.id, self._bench.name_of(one.id)) for one in here]
 
     def _rows(self) -> list[QTreeWidgetItem]:
         rows = (self.tree.topLevelItem(place) for place in range(self.tree.topLevelItemCount()))
