@@ -37,10 +37,12 @@ DEFAULT_DISTANCE: Final = 762.0
 """Eye to panel where the eye point is not known: 30 in (AC 23.1311-1C paragraph 15.4, from memory)."""
 _LETTER_PX: Final = 9.0
 _ARC_STEPS: Final = 96
-_SHADE: Final = Colour(0, 0, 0, 110)
+_SHADE: Final = Colour(0, 0, 0, 130)
 """Dark in a light and in a dark window: shade."""
 _CLEAR: Final = 4.0
 """Between a line and the words above it, in mm."""
+_ON_LINE: Final = 0.005
+"""Nearer than this, in mm, is on the centre line."""
 _TOLD: Final = 0.005
 """The least share of a face that is hidden and said to be."""
 
@@ -260,14 +262,16 @@ def _eye_mark(scene: Scene) -> Group:
 
 
 def _offset(scene: Scene) -> Iterator[Group]:
-    """How far the flight instruments' middle stands aside of the centre line, at the line's foot."""
+    """How far the flight instruments' middle stands aside of the centre line, at the line's head."""
     offset = group_offset(scene.layout)
     if offset is None:
         return
-    side = "right" if offset > 0 else "left"
-    told = f"flight instruments {format_length(abs(offset), scene.layout.project.unit)} {side} of the centre line"
-    foot = Point(scene.eye.centre_line + _CLEAR, zone_contour(scene, IMPORTANT_ZONE).bounds[1])
-    text = Text(told, foot, _LETTER_PX, scene.style.palette.limit_edge, measured=Measured.PIXELS)
+    aside = format_length(abs(offset), scene.layout.project.unit)
+    told = "on the line" if abs(offset) < _ON_LINE else f"{aside} {'right' if offset > 0 else 'left'}"
+    head = Point(scene.eye.centre_line + _CLEAR, zone_contour(scene, IMPORTANT_ZONE).bounds[3])
+    text = Text(
+        f"flight instruments {told}", head, _LETTER_PX, scene.style.palette.limit_edge, measured=Measured.PIXELS
+    )
     yield Group((text,), layer=Layer.VIEW, title="Offset of the flight instruments")
 
 
