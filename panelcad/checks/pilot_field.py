@@ -39,6 +39,7 @@ class Zone(NamedTuple):
 
 
 PRIMARY_ZONE: Final = Zone("view-primary", "primary_sideways", "primary_up", "primary_down", Severity.WARNING)
+COURSE_ZONE: Final = PRIMARY_ZONE._replace(severity=Severity.ADVICE)
 IMPORTANT_ZONE: Final = Zone("view-important", "important_sideways", "important_up", "important_down", Severity.WARNING)
 
 
@@ -63,13 +64,15 @@ def worst_excess(sight: Sight, seen: Seen, zone: Zone, profile: Profile) -> Exce
 @rule(
     "view-primary",
     title="Flight instruments in the primary field of view",
-    measures="angles from the eye to the middle of each primary flight instrument, and of each warning light",
+    measures="angles from the eye to the middle of each primary flight instrument, each warning light, and the pilot's "
+    "course deviation indicator (advice: AC 23.1311-1C table 3, from memory)",
     looks_at=TheWhole(),
-    severities=(Severity.WARNING,),
+    severities=(Severity.WARNING, Severity.ADVICE),
     limits=("primary_sideways", "primary_up", "primary_down", "line_of_sight_down"),
 )
 def view_primary(laid: Layout) -> Iterator[Finding]:
     yield from _outside(laid, PRIMARY_ZONE, [*flight_instruments(laid).each, *_warning_lights(laid)])
+    yield from _outside(laid, COURSE_ZONE, _course_deviation(laid))
 
 
 @rule(
@@ -84,6 +87,16 @@ def view_important(laid: Layout) -> Iterator[Finding]:
     primary = {seen.id for seen in flight_instruments(laid).each}
     important = [seen for seen in seen_items(laid) if seen.item.shows & IMPORTANT and seen.id not in primary]
     yield from _outside(laid, IMPORTANT_ZONE, important)
+
+
+def _course_deviation(laid: Layout) -> list[Seen]:
+    """The indicator nearest the centre line; none where a primary flight instrument shows course deviation itself."""
+    eye = laid.project.surroundings.eye
+    able = [seen for seen in seen_items(laid) if Function.COURSE_DEVIATION in seen.item.shows]
+    primary = {seen.id for seen in flight_instruments(laid).each}
+    if eye is None or not able or any(seen.id in primary for seen in able):
+        return []
+    return [min(able, key=lambda seen: (abs(seen.middle.x - eye.centre_line), seen.id))]
 
 
 def _warning_lights(laid: Layout) -> list[Seen]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from panelcad.checks.pilot_primary import FLIGHT
 from panelcad.checks.registry import load_rules
 from panelcad.checks.report import CheckReport
 from panelcad.checks.run import check
@@ -36,6 +37,8 @@ CUTOUTS = (
     gauge("heading", Function.HEADING),
     gauge("display", Function.ATTITUDE, Function.AIRSPEED, Function.ALTITUDE, Function.HEADING, face=200.0),
     gauge("tachometer", Function.TACHOMETER),
+    gauge("course", Function.COURSE_DEVIATION),
+    gauge("whole-display", *FLIGHT, Function.COURSE_DEVIATION, face=200.0),
     gauge("compass", Function.MAGNETIC_DIRECTION),
     gauge("outlet", Function.POWER_OUTLET),
     gauge("nothing"),

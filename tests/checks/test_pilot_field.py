@@ -9,6 +9,7 @@ import pytest
 
 from panelcad.checks.pilot_sight import sight_of
 from panelcad.geometry.point import Point
+from panelcad.model.finding import Severity
 from panelcad.model.plate import Frame
 from panelcad.model.surroundings import Surroundings
 from tests.checks.pilot_panels import EYE_DISTANCE, INCH, blamed, eye, fitted, found, panel
@@ -41,6 +42,21 @@ def test_primary_runs_from_level_to_thirty_degrees_down(degrees: float, outside:
 def test_important_runs_from_25_up_to_35_down(degrees: float, outside: bool) -> None:
     item = fitted("tachometer", 0, EYE_DISTANCE * math.tan(math.radians(degrees)))
     assert bool(found(panel(item), "view-important")) == outside
+
+
+@pytest.mark.parametrize(("inches", "aside"), [(8.0, False), (8.1, True), (-8.1, True)])
+def test_the_pilots_course_deviation_belongs_in_the_primary_field(inches: float, aside: bool) -> None:
+    """AC 23.1311-1C table 3, from memory: 15 degrees; the second indicator may stand farther off."""
+    near, far = fitted("near", inches * INCH, -200, "course"), fitted("far", 16 * INCH, -200, "course")
+    findings = found(panel(fitted("attitude", 0, -200), near, far), "view-primary")
+    assert blamed(findings) == ({("near",)} if aside else set())
+    assert all(finding.severity is Severity.ADVICE for finding in findings)
+
+
+def test_course_deviation_on_a_primary_display_is_where_the_display_is() -> None:
+    spare = fitted("spare", 16 * INCH, -200, "course")
+    whole = fitted("whole", 0, -200, "whole-display")
+    assert found(panel(whole, spare), "view-primary") == []
 
 
 def test_standby_instruments_are_judged_by_the_wider_view() -> None:
