@@ -4,10 +4,13 @@ A bench is filled once for a full check. A live check fills it again after each 
 records keep their findings, and only what is new is judged, alone and against its neighbours.
 """
 
-from collections.abc import Iterable, Iterator
+import math
+from collections.abc import Callable, Collection, Hashable, Iterable, Iterator
 from dataclasses import dataclass
+from functools import cached_property
 from operator import attrgetter
 
+from panelcad.checks.cures import FARTHEST
 from panelcad.checks.judging import judged, worst
 from panelcad.checks.parts import Layer, Part, Piece
 from panelcad.checks.pieces import Rows, close_pairs, pieces_of
@@ -15,11 +18,13 @@ from panelcad.checks.registry import EachNeighbourhood, EachPair, EachPart, Rule
 from panelcad.checks.report import Verdict
 from panelcad.checks.setting import Setting
 from panelcad.checks.sources import Source, sources
+from panelcad.geometry.boxes import box_gap
 from panelcad.model.layout import PlateLayout
 
 Key = int
 """The identity of a part's source, which is held as long as it is known."""
 Layers = dict[Layer, Rows]
+Box = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, eq=False)
@@ -29,6 +34,16 @@ class Hit:
     a: Part
     b: Part
     verdicts: tuple[Verdict, ...]
+
+
+@dataclass(frozen=True, eq=False)
+class Trial:
+    """What a move that was tried leaves, for as long as nothing changes near it."""
+
+    missing: float
+    """How many mm the move falls short; 0 where it cures and does no harm."""
+    watched: Box
+    """Where a change would change the answer, in mm."""
 
 
 class Neighbourhood:
@@ -42,6 +57,16 @@ class Neighbourhood:
     def add(self, piece: Piece) -> None:
         self._near[id(piece)] = piece
         self._said = None
+
+    @property
+    def has_spoken(self) -> bool:
+        """Whether the rule was asked since something changed."""
+        return self._said is not None
+
+    def copy(self) -> "Neighbourhood":
+        twin = Neighbourhood(self._part)
+        twin._near, twin._said = dict(self._near), self._said
+        return twin
 
     def forget(self, gone: set[int]) -> None:
         left = {key: piece for key, piece in self._near.items() if id(piece.part) not in gone}
@@ -66,6 +91,48 @@ class Bench:
         self._hits: dict[int, list[Hit]] = {}
         self._near: dict[str, dict[int, Neighbourhood]] = {}
         self._layers: Layers = {layer: pieces_of(layer, ()) for layer in Layer}
+        self._trials: dict[Hashable, Trial] = {}
+
+    def trial(self, move: Hashable, moved: Collection[str], attempt: Callable[[], float]) -> Trial:
+        """What this move of these parts leaves, attempted once for as long as nothing changes near it."""
+        known = self._trials.get(move)
+        if known is None:
+            boxes = [_box(part) for _, part in self._known.values() if part.id in moved]
+            known = self._trials[move] = Trial(attempt(), _grown(_around(boxes), FARTHEST + self._farthest_look))
+        return known
+
+    def verdicts_if(self, plate: PlateLayout) -> Iterator[Verdict]:
+        """What would be said of the parts that are new if the plate were like this, one after the other."""
+        present = {id(source): source for source in sources(plate, self.setting)}
+        gone = [part for key, (_, part) in self._known.items() if key not in present]
+        fresh = [source.make(self.setting) for key, source in present.items() if key not in self._known]
+        new: Layers = {layer: pieces_of(layer, fresh) for layer in Layer}
+        away = {id(part) for part in gone}
+        for rule in self._rules:
+            if isinstance(rule.looks_at, EachPair):
+                pairs = self._close(rule.looks_at, new)
+                staying = [(a, b) for a, b in pairs if id(a.part) not in away and id(b.part) not in away]
+                for hit in self._hits_of(rule, staying):
+                    yield from hit.verdicts
+            elif isinstance(rule.looks_at, EachPart):
+                for part in fresh:
+                    if part.kind in rule.looks_at.kinds:
+                        yield from judged(rule, part.source, self.setting)
+        yield from self._neighbours_if(gone, new)
+
+    def _neighbours_if(self, gone: list[Part], new: Layers) -> Iterator[Verdict]:
+        """What would be said of new parts, and of those near old or new ones, among their neighbours."""
+        looks = [(rule, rule.looks_at) for rule in self._rules if isinstance(rule.looks_at, EachNeighbourhood)]
+        twin = Bench(self.setting, ())
+        twin._near = {rule: {part: each.copy() for part, each in known.items()} for rule, known in self._near.items()}
+        looked_at = {layer for _, look in looks for layer in (look.layer, *look.others)}
+        twin._layers |= {layer: self._layers[layer].without(gone) for layer in looked_at}
+        twin._forget_subjects(gone)
+        for rule, look in looks:
+            twin._note_neighbours(rule, look, new)
+            for each in twin._near[rule.id].values():
+                if not each.has_spoken:
+                    yield from each.verdicts(rule, self.setting)
 
     def lay(self, plate: PlateLayout) -> None:
         """Put the plate's present parts on the bench and judge those that are new."""
@@ -78,6 +145,7 @@ class Bench:
         fresh = [part for key, (_, part) in self._known.items() if key not in before]
         if fresh:
             self.take(fresh)
+        self._forget_trials([*fresh, *(part for key, (_, part) in before.items() if key not in self._known)])
 
     def take(self, fresh: list[Part]) -> None:
         """Judge parts that were not on the bench before, alone and with what is there."""
@@ -103,12 +171,24 @@ class Bench:
                 other = hit.b if hit.a is part else hit.a
                 if id(other) in self._hits:
                     self._hits[id(other)].remove(hit)
-            for each in self._near.values():
-                each.pop(id(part), None)
         if gone:
-            self._forget_neighbours({id(part) for part in gone})
+            self._forget_subjects(gone)
         for layer in {layer for part in gone for layer in part.pieces}:
             self._layers[layer] = self._layers[layer].without(gone)
+
+    @cached_property
+    def _farthest_look(self) -> float:
+        """How far off, in mm, a part may be that matters to what is said about another, be it by way of a third."""
+        looks = [rule.looks_at for rule in self._rules]
+        pairs = [look.reach(self.setting) for look in looks if isinstance(look, EachPair)]
+        around = [look.reach(self.setting) for look in looks if isinstance(look, EachNeighbourhood)]
+        return max(pairs, default=0.0) + 2 * max(around, default=0.0)
+
+    def _forget_trials(self, changed: list[Part]) -> None:
+        boxes = [_box(part) for part in changed] if self._trials else []
+        for move, trial in list(self._trials.items()):
+            if any(box_gap(trial.watched, box) == 0.0 for box in boxes):
+                del self._trials[move]
 
     def _judge_alone(self, fresh: list[Part]) -> None:
         for rule in self._rules:
@@ -121,10 +201,14 @@ class Bench:
         if verdicts:
             self._alone[id(part)] = self._alone.get(id(part), ()) + verdicts
 
-    def _forget_neighbours(self, gone: set[int]) -> None:
-        for rule in self._rules:
-            for each in self._near.get(rule.id, {}).values():
-                each.forget(gone)
+    def _forget_subjects(self, gone: list[Part]) -> None:
+        """Forget the neighbourhoods of these parts, and these parts as neighbours."""
+        ids = {id(part) for part in gone}
+        for known in self._near.values():
+            for part in ids & known.keys():
+                del known[part]
+            for each in known.values():
+                each.forget(ids)
 
     def _judge_near(self, fresh: list[Part]) -> None:
         new: Layers = {layer: pieces_of(layer, fresh) for layer in Layer}
@@ -164,15 +248,35 @@ class Bench:
                     known[id(subject.part)].add(neighbour)
 
     def _note_pairs(self, rule: Rule, pairs: list[tuple[Piece, Piece]]) -> None:
+        for hit in self._hits_of(rule, pairs):
+            for part in (hit.a, hit.b):
+                self._hits.setdefault(id(part), []).append(hit)
+
+    def _hits_of(self, rule: Rule, pairs: list[tuple[Piece, Piece]]) -> Iterator[Hit]:
+        """What a rule says of these pairs, put together by their parts."""
         by_parts: dict[tuple[int, int], list[tuple[Piece, Piece]]] = {}
         for a, b in sorted(pairs, key=lambda pair: (pair[0].id, pair[1].id)):
             by_parts.setdefault(_ends(a, b), []).append((a, b))
         for together in by_parts.values():
             verdicts = worst(v for a, b in together for v in judged(rule, a, b, self.setting))
             if verdicts:
-                hit = Hit(together[0][0].part, together[0][1].part, verdicts)
-                for part in (hit.a, hit.b):
-                    self._hits.setdefault(id(part), []).append(hit)
+                yield Hit(together[0][0].part, together[0][1].part, verdicts)
+
+
+def _box(part: Part) -> Box:
+    """Around all pieces of a part; a box beyond everything where it has none."""
+    return _around([piece.contour.bounds for pieces in part.pieces.values() for piece in pieces])
+
+
+def _around(boxes: list[Box]) -> Box:
+    if not boxes:
+        return (math.inf, math.inf, -math.inf, -math.inf)
+    low_x, low_y, high_x, high_y = zip(*boxes, strict=True)
+    return (min(low_x), min(low_y), max(high_x), max(high_y))
+
+
+def _grown(box: Box, by: float) -> Box:
+    return (box[0] - by, box[1] - by, box[2] + by, box[3] + by)
 
 
 def _ends(a: Piece, b: Piece) -> tuple[int, int]:

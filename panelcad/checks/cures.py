@@ -1,4 +1,4 @@
-"""What would cure a finding: the smallest move to the left, to the right, up or down that does."""
+"""What would cure a finding: moves to the left, to the right, up or down that part two pieces."""
 
 import math
 from collections.abc import Callable
@@ -9,9 +9,12 @@ from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, Gap
 from panelcad.geometry.placement import Placement
 from panelcad.model.finding import Cure
+from panelcad.units import LengthUnit
 
 FARTHEST: Final = 150.0
 """A cure that needs a longer move, in mm, is a new layout and is not offered."""
+_STEP: Final = {LengthUnit.INCH: 0.254, LengthUnit.MM: 0.1}
+"""Moves are offered in hundredths of an inch or tenths of a mm, rounded up so that they suffice."""
 _WAYS: Final = ((-1.0, 0.0), (1.0, 0.0), (0.0, 1.0), (0.0, -1.0))
 _TRIES: Final = 40
 _CLOSE_ENOUGH: Final = 1e-4
@@ -19,30 +22,37 @@ _CLOSE_ENOUGH: Final = 1e-4
 Measuring = Callable[[Piece, Contour], Gap]
 
 
-def move_apart(a: Piece, b: Piece, required: float, gap_to: Measuring) -> Cure | None:
-    """The smallest move of one of two pieces that leaves `required` mm between them; None where none can move."""
-    movable = [(one, other) for one, other in ((b, a), (a, b)) if one.part.can_move]
-    if not movable:
-        return None
-    mover, stays = movable[0]
+def moves_apart(a: Piece, b: Piece, required: float, gap_to: Measuring) -> tuple[Cure, ...]:
+    """The moves of one of two pieces that leave `required` mm between them, the shortest first; () where none can."""
+    found: list[Cure] = []
+    for mover, stays in ((b, a), (a, b)):
+        if mover.part.can_move:
 
-    def left(dx: float, dy: float) -> float:
-        return gap_to(stays, Placement(dx, dy).contour(mover.contour)).distance
+            def left(dx: float, dy: float, mover: Piece = mover, stays: Piece = stays) -> float:
+                return gap_to(stays, Placement(dx, dy).contour(mover.contour)).distance
 
-    return smallest_move(mover.owner, left, required)
+            found += moves(mover.owner, left, required)
+    return tuple(sorted(found, key=_length))
 
 
-def smallest_move(item: str, left: Callable[[float, float], float], required: float) -> Cure | None:
-    """The shortest of the moves along the axes after which `left(dx, dy)` is at least `required` mm."""
+def moves(item: str, left: Callable[[float, float], float], required: float) -> list[Cure]:
+    """The moves along the axes after which `left(dx, dy)` is at least `required` mm, the shortest first."""
     missing = required - left(0.0, 0.0)
-    reached = [(length, way) for way in _WAYS if (length := _length(left, way, required, missing)) is not None]
-    if not reached:
-        return None
-    length, (x, y) = min(reached, key=lambda found: round(found[0], 6))
-    return Cure(item=item, dx=length * x, dy=length * y)
+    reached = [(length, way) for way in _WAYS if (length := _reach(left, way, required, missing)) is not None]
+    made = [Cure(item=item, dx=length * x, dy=length * y) for length, (x, y) in reached]
+    return sorted(made, key=_length)
 
 
-def _length(
+def rounded_up(length: float, unit: LengthUnit) -> float:
+    """A move's length in mm as it is offered to somebody who reads this unit."""
+    return math.ceil(length / _STEP[unit] - 1e-4) * _STEP[unit]
+
+
+def _length(cure: Cure) -> float:
+    return round(math.hypot(cure.dx, cure.dy), 6)
+
+
+def _reach(
     left: Callable[[float, float], float], way: tuple[float, float], required: float, missing: float
 ) -> float | None:
     """How far to go that way. A move of d changes a gap by at most d, so steps of what is missing never overshoot."""

@@ -1,14 +1,40 @@
 """The pieces that rules make findings of."""
 
-from typing import Any, NamedTuple
+from collections.abc import Callable
+from typing import Any, NamedTuple, Self
+
+from pydantic import PrivateAttr
 
 from panelcad.checks.parts import Piece
 from panelcad.checks.setting import Setting
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
-from panelcad.model.finding import Severity
+from panelcad.model.finding import Cure, Finding, Severity
 from panelcad.model.layout import Feature, PlacedItem
 from panelcad.model.profile import Profile, limit_source
+
+
+class Curable(Finding):
+    """A finding that some moves would cure, each by itself; the check makes a cure of one that harms nothing else."""
+
+    _work_out: Callable[[], tuple[Cure, ...]] = PrivateAttr(default=tuple)
+    _moves: tuple[Cure, ...] | None = PrivateAttr(default=None)
+
+    def by(self, moves: Callable[[], tuple[Cure, ...]]) -> Self:
+        """The same finding, with what works out the moves when somebody asks."""
+        self._work_out = moves
+        return self
+
+    @property
+    def moves(self) -> tuple[Cure, ...]:
+        """The shortest first."""
+        if self._moves is None:
+            self._moves = self._work_out()
+        return self._moves
+
+    def cured(self, cure: Cure | None) -> Finding:
+        """The finding with this cure."""
+        return Finding.model_construct(**{name: getattr(self, name) for name in Finding.model_fields} | {"cure": cure})
 
 
 class Bound(NamedTuple):

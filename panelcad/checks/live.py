@@ -4,6 +4,7 @@ from panelcad.checks.bench import Bench
 from panelcad.checks.registry import Loaded, load_rules
 from panelcad.checks.report import CheckReport
 from panelcad.checks.run import reported, setting_of, whole_verdicts
+from panelcad.checks.trial import Trials
 from panelcad.model.layout import Layout, PlateLayout, layout
 from panelcad.model.project import Project
 
@@ -22,7 +23,8 @@ class LiveChecker:
         """The report on this option of the project as it is now. Raises `UnknownName`."""
         laid = layout(project, project.option(option_id))
         self._benches = {plate.plate.id: self._bench(plate, laid) for plate in laid.plates}
-        verdicts = [verdict for bench in self._benches.values() for verdict in bench.verdicts()]
+        trials = [Trials(self._benches[plate.plate.id], plate, laid, self._rules.rules) for plate in laid.plates]
+        verdicts = [verdict for each in trials for verdict in each.verdicts()]
         return reported(laid, [*verdicts, *whole_verdicts(laid, self._rules)], self._rules)
 
     def _bench(self, plate: PlateLayout, laid: Layout) -> Bench:

@@ -4,8 +4,8 @@ import math
 from collections.abc import Callable, Iterator
 from typing import Any, Final, NamedTuple
 
-from panelcad.checks.cures import move_apart
-from panelcad.checks.finding import Bound, about
+from panelcad.checks.cures import moves_apart
+from panelcad.checks.finding import Bound, Curable, about
 from panelcad.checks.parts import Piece
 from panelcad.checks.setting import Setting
 from panelcad.geometry.contour import Contour
@@ -34,16 +34,16 @@ class Nearness(NamedTuple):
         return max(self.plan.distance, self.depth)
 
     def finding(self, rule: str, problem: str, bound: Bound, **more: Any) -> Finding:
-        """The finding that these are nearer than the bound allows, with the smallest move that cures it."""
+        """The finding that these are nearer than the bound allows, with the moves that would cure it."""
         fields = {
             "severity": bound.severity,
             "measured": self.distance,
             "required": bound.required,
             "where": (self.plan.a, self.plan.b),
             "source": bound.why,
-            "cure": move_apart(self.a, self.b, bound.required, gap_to),
         }
-        return Finding(rule=rule, problem=problem, **fields | about(self.setting, self.a, self.b) | more)
+        found = Curable(rule=rule, problem=problem, **fields | about(self.setting, self.a, self.b) | more)
+        return found.by(lambda: moves_apart(self.a, self.b, bound.required, gap_to))
 
 
 def in_plan(a: Piece, b: Piece, setting: Setting) -> Nearness:

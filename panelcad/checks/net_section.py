@@ -56,7 +56,7 @@ class _Numbers(NamedTuple):
     "net-section",
     title="What is left of the sheet",
     measures="sheet left along the weakest line through the middle or the extremes of a cut, as a share of the uncut",
-    looks_at=TheWhole(),
+    looks_at=TheWhole(guards_moves=True),
     severities=(Severity.WARNING, Severity.ADVICE),
     limits=("net_section_least",),
 )

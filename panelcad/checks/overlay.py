@@ -21,7 +21,7 @@ _WHY = "an overlay's cut holds or matches the cut below it; common practice"
     "overlay-cut",
     title="Overlay against the sheet below",
     measures="how far a cut in use below reaches under the overlay's metal; an unused old cut may be covered",
-    looks_at=TheWhole(),
+    looks_at=TheWhole(guards_moves=True),
     severities=(Severity.ERROR,),
     source=_WHY,
 )
@@ -41,7 +41,7 @@ def overlay_cut(laid: Layout) -> Iterator[Finding | Unknown]:
     "overlay-alone",
     title="Overlay cut without a cut below",
     measures="whether the sheet below is cut where the overlay is",
-    looks_at=TheWhole(),
+    looks_at=TheWhole(guards_moves=True),
     severities=(Severity.ERROR,),
     source=_WHY,
 )

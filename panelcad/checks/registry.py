@@ -81,6 +81,8 @@ class EachNeighbourhood:
 class TheWhole:
     """The rule is called as `judge(layout)` once."""
 
+    guards_moves: bool = False
+    """Whether a move that would cure something is not offered where it makes this rule find more."""
     scope: Scope = Scope.WHOLE
 
 

@@ -8,6 +8,7 @@ from panelcad.checks.judging import judged
 from panelcad.checks.registry import Loaded, TheWhole, load_rules
 from panelcad.checks.report import CheckReport, NotJudged, Unknown, Verdict, in_order
 from panelcad.checks.setting import Setting
+from panelcad.checks.trial import Trials
 from panelcad.model.finding import Finding
 from panelcad.model.layout import Layout, PlateLayout, layout
 from panelcad.model.project import Option, Project
@@ -56,4 +57,4 @@ def reported(laid: Layout, verdicts: Iterable[Verdict], loaded: Loaded) -> Check
 def _judged_plate(plate: PlateLayout, laid: Layout, loaded: Loaded) -> Iterable[Verdict]:
     bench = Bench(setting_of(plate, laid), loaded.rules)
     bench.lay(plate)
-    return bench.verdicts()
+    return Trials(bench, plate, laid, loaded.rules).verdicts()

@@ -105,8 +105,10 @@ def slide_out_moving(way: Piece, moving: Piece, setting: Setting) -> Iterator[Fi
     limits=("tray_unsupported",),
 )
 def tray_support(item: PlacedItem, near: tuple[Piece, ...], setting: Setting) -> Iterator[Unknown]:
-    deepest = max((body.far for body in item.behind if body.kind is BodyKind.TRAY), default=0.0)
-    held = any(each.obstacle is ObstacleKind.SUPPORT and each.far > deepest / 2 for each in near)
+    trays = [body for body in item.behind if body.kind is BodyKind.TRAY]
+    deepest = max((tray.far for tray in trays), default=0.0)
+    supports = [each for each in near if each.obstacle is ObstacleKind.SUPPORT and each.far > deepest / 2]
+    held = any(gap_to(each, tray.footprint).distance <= SUPPORT_NEAR + TIE for each in supports for tray in trays)
     if deepest > setting.profile.tray_unsupported + TIE and not held:
         yield Unknown("tray-support", (item.item.id,), "what holds the back of its tray")
 

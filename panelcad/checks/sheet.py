@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from panelcad.checks.finding import Bound, is_short, short_of
 from panelcad.checks.parts import Kind
 from panelcad.checks.registry import EachPart, rule
+from panelcad.checks.report import Unknown
 from panelcad.checks.setting import Setting
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point
@@ -36,32 +37,40 @@ def thin_sheet(_: Contour, setting: Setting) -> Iterator[Finding]:
 @rule(
     "machine-bed",
     title="Plate on the machine's bed",
-    measures="size of a plate, laid either way, against the bed of the machine that cuts it",
+    measures="size of a plate, laid either way, against the bed of the machine that cuts it; unknown without one",
     looks_at=EachPart((Kind.SHEET,)),
     severities=(Severity.ERROR,),
     limits=("bed_width", "bed_height"),
 )
-def machine_bed(outline: Contour, setting: Setting) -> Iterator[Finding]:
+def machine_bed(outline: Contour, setting: Setting) -> Iterator[Finding | Unknown]:
     profile = setting.profile
-    if setting.plate.state is not PlateState.KEPT and profile.bed_width and profile.bed_height:
+    if setting.plate.state is PlateState.KEPT:
+        return
+    if profile.bed_width and profile.bed_height:
         place = (profile.bed_width, profile.bed_height)
         yield from _does_not_fit("machine-bed", "bed_width", outline, place, setting)
+    else:
+        yield Unknown("machine-bed", (setting.plate.id,), "the machine's bed, whose size the profile does not state")
 
 
 @rule(
     "stock",
     title="Plate on its stock",
-    measures="size of a new plate with its margin, laid either way, against the stock it is cut from",
+    measures="size of a new plate with its margin, laid either way, against its stock; unknown without one",
     looks_at=EachPart((Kind.SHEET,)),
     severities=(Severity.ERROR,),
     limits=("stock_width", "stock_height", "stock_margin"),
 )
-def stock(outline: Contour, setting: Setting) -> Iterator[Finding]:
+def stock(outline: Contour, setting: Setting) -> Iterator[Finding | Unknown]:
     profile = setting.profile
-    if setting.plate.state is PlateState.NEW and profile.stock_width and profile.stock_height:
+    if setting.plate.state is not PlateState.NEW:
+        return
+    if profile.stock_width and profile.stock_height:
         margin = 2 * profile.stock_margin
         place = (profile.stock_width - margin, profile.stock_height - margin)
         yield from _does_not_fit("stock", "stock_width", outline, place, setting)
+    else:
+        yield Unknown("stock", (setting.plate.id,), "its stock, whose size the profile does not state")
 
 
 def _does_not_fit(

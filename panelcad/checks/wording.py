@@ -1,17 +1,14 @@
 """Findings put into words, last of all: names instead of ids, and the project's unit."""
 
-import math
 from collections.abc import Callable
 from typing import Final, NamedTuple
 
+from panelcad.checks.cures import rounded_up
 from panelcad.checks.report import CheckReport
 from panelcad.model.finding import Cure, Finding, Measure
 from panelcad.model.kept import kept
 from panelcad.model.project import Option, Project
 from panelcad.units import LengthUnit, format_angle, format_length, format_number
-
-_STEP: Final = {LengthUnit.INCH: 0.01, LengthUnit.MM: 0.1}
-"""Moves are told in hundredths of an inch or tenths of a mm, rounded up so that they suffice."""
 
 _MOST_NAMES: Final = 3
 
@@ -119,7 +116,7 @@ def _named(name: str, parts: list[str]) -> str:
 
 def _cure(cure: Cure, known: dict[str, str], unit: LengthUnit) -> str:
     if not cure.advice:
-        steps = " and ".join(f"{_rounded_up(abs(length), unit)} {way}" for length, way in _ways(cure))
+        steps = " and ".join(f"{_move(abs(length), unit)} {way}" for length, way in _ways(cure))
         return f"Move {known.get(cure.item, cure.item)} {steps}."
     text = cure.advice if cure.value is None else cure.advice.format(value=quantity(cure.value, cure.measure, unit))
     return f"{text[:1].upper()}{text[1:]}."
@@ -131,10 +128,9 @@ def _ways(cure: Cure) -> list[tuple[float, str]]:
     return [way for way in (across, along) if way[0]]
 
 
-def _rounded_up(length: float, unit: LengthUnit) -> str:
-    step = _STEP[unit]
+def _move(length: float, unit: LengthUnit) -> str:
     places = 2 if unit is LengthUnit.INCH else 1
-    return f"{math.ceil(length / unit.mm / step - 1e-4) * step:.{places}f} {unit.value}"
+    return f"{rounded_up(length, unit) / unit.mm:.{places}f} {unit.value}"
 
 
 def _plain(value: float, _: LengthUnit) -> str:

@@ -1,8 +1,14 @@
-"""What each rule is put to: a case just inside its limit and one just outside, turned and moved copies of both."""
+"""What each rule is put to: a case just inside its limit and one just outside, turned and moved copies of both.
+
+A test module states `CASES` and `IGNORED`; `test_proof` collects them, runs them, and fails for a rule that lacks some.
+"""
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
+from panelcad.checks.registry import Loaded, load_rules
+from panelcad.checks.report import Unknown
 from panelcad.checks.run import check
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
@@ -13,23 +19,60 @@ from panelcad.model.surroundings import Surroundings
 
 COPIES = (Placement(), Placement(rotation=30.0), Placement(1234.5, -987.25, 90.0), Placement(-310.0, 77.0, 217.3))
 """As it is, turned, off the origin by a quarter turn, and both at an odd angle."""
+ASIDE = (Placement(431.0, -77.0),)
+"""Off the origin and not turned."""
 
 
 @dataclass(frozen=True)
 class Case:
-    """`make(value)` builds a project whose measured value is `measured(value)` by a closed form, in mm."""
+    """`make(value)` builds a project whose measured value is `measured(value)` by a closed form.
+
+    `measured` is None for a rule that measures nothing, `severity` for one that only says what is unknown.
+    """
 
     rule: str
     make: Callable[[float], Project]
-    passes: float
-    fails: float
-    measured: Callable[[float], float] = lambda value: value
+    passes: Any
+    fails: Any
+    measured: Callable[[Any], float] | None = lambda value: value
     required: float | None = None
-    severity: Severity = Severity.ERROR
+    severity: Severity | None = Severity.ERROR
     accuracy: float = 1e-5
+    not_turned: str = ""
+    """Why a turned copy would be another case."""
+
+    @property
+    def copies(self) -> tuple[Placement, ...]:
+        return tuple(copy for copy in COPIES + ASIDE if not (self.not_turned and copy.rotation))
 
     def __str__(self) -> str:
-        return f"{self.rule} {self.severity.value}"
+        return f"{self.rule}-{self.severity or 'unknown'}-{getattr(self.make, '__name__', '')}"
+
+
+@dataclass(frozen=True)
+class Ignored:
+    """`make()` builds a project with something beside which a rule must stay silent; `what` says what it is."""
+
+    rule: str
+    what: str
+    make: Callable[[], Project]
+
+    def __str__(self) -> str:
+        return f"{self.rule}: {self.what}"
+
+
+def said(project: Project, rule: str) -> list[Finding | Unknown]:
+    """What one rule finds or does not know on the option 'new', asked alone; fails where it could not judge."""
+    chosen = Loaded(tuple(each for each in load_rules().rules if each.id == rule), ())
+    assert chosen.rules, rule
+    report = check(project, project.option("new"), chosen)
+    assert report.not_judged == ()
+    return [*report.findings, *report.unknown]
+
+
+def unknown(project: Project, rule: str) -> list[tuple[tuple[str, ...], str]]:
+    """Of which items the rule does not know what, on the option 'new'."""
+    return [(each.items, each.missing) for each in said(project, rule) if isinstance(each, Unknown)]
 
 
 def found(project: Project, rule: str) -> list[Finding]:
@@ -40,17 +83,25 @@ def found(project: Project, rule: str) -> list[Finding]:
 
 def holds(case: Case) -> None:
     """Inside passes, outside is found once with the closed form's value, and the same in every copy."""
-    for copy in COPIES:
-        assert found(moved(case.make(case.passes), copy), case.rule) == [], "inside its limit"
-        (finding,) = found(moved(case.make(case.fails), copy), case.rule)
-        assert finding.severity is case.severity
+    for copy in case.copies:
+        assert said(moved(case.make(case.passes), copy), case.rule) == [], "inside its limit"
+        (verdict,) = said(moved(case.make(case.fails), copy), case.rule)
+        assert getattr(verdict, "severity", None) is case.severity
+        if isinstance(verdict, Finding):
+            _measures(verdict, case)
+
+
+def _measures(finding: Finding, case: Case) -> None:
+    if case.measured is None:
+        assert finding.measured is None
+    else:
         assert abs(finding.measured - case.measured(case.fails)) < case.accuracy
-        if case.required is not None:
-            assert abs(finding.required - case.required) < 1e-9
+    if case.required is not None:
+        assert abs(finding.required - case.required) < 1e-9
 
 
 def moved(project: Project, to: Placement) -> Project:
-    """A copy of the project with everything on and around the panel turned and moved."""
+    """A copy of the project with everything on and around the panel turned and moved, eye and compass too."""
     if to == Placement():
         return project
     option = project.option("new")
@@ -79,6 +130,8 @@ def _moved_plate(plate, to: Placement):
         inner_openings=tuple(_placed(opening, to) for opening in plate.inner_openings),
         attach_screws=tuple(_moved_screw(screw, to) for screw in plate.attach_screws),
         bends=tuple(_moved_bend(bend, to) for bend in plate.bends),
+        engravings=tuple(_placed(words, to) for words in plate.engravings),
+        frame=_spot(plate.frame, Placement(rotation=to.rotation)),
     )
 
 
@@ -98,6 +151,8 @@ def _moved_surroundings(around: Surroundings, to: Placement) -> Surroundings:
         moving_parts=tuple(_moved_mover(thing, to) for thing in around.moving_parts),
         keep_outs=tuple(_moved_volume(thing, to) for thing in around.keep_outs),
         depth_limits=tuple(_moved_limit(limit, to) for limit in around.depth_limits),
+        eye=around.eye and _spot(around.eye, to).revised(centre_line=around.eye.centre_line + to.x),
+        compass=around.compass and _spot(around.compass, to),
     )
 
 

@@ -24,6 +24,7 @@ from tests.checks import (
     test_net_section,
     test_outline,
     test_overlay,
+    test_plates_apart,
     test_service,
     test_stack,
     test_web,
@@ -71,8 +72,9 @@ def faults() -> Iterator[tuple[str, Project]]:
     yield "section", test_net_section.window(250)
     yield "overlay", test_overlay.over(-1.0)
     yield "alone", project(test_overlay.sheet(), test_overlay.overlay(own_cut("above", 0, 0, circle)))
-    yield "two-plates", test_overlay.two_plates(1.0)
-    yield "other-rib", test_overlay.beside_the_other_plates_rib(1.0, None)
+    yield "two-plates", test_plates_apart.two_plates(1.0)
+    yield "other-rib", test_plates_apart.beside_the_other_plates_rib(1.0, None)
+    yield "other-shade", test_plates_apart.knob_to_shade(1.0)
     yield "no-cut", panel(items=(fitted("a", 0, 0)[1].revised(cut=None),))
 
 

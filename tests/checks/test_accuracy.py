@@ -36,7 +36,8 @@ def edge(cut, **plate):
 
 angles = st.floats(0, 360)
 places = st.tuples(st.floats(60, 150), angles)
-box_sides = st.tuples(st.floats(10, 60), st.floats(10, 60), st.floats(0, 1))
+box_sides = st.tuples(st.floats(10, 60), st.floats(10, 60), st.floats(0, 0.999))
+"""Sides in mm and the corner radius as a share of half the shorter one; a nanometre is left for rounding."""
 
 
 @settings(max_examples=30, deadline=None)

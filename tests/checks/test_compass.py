@@ -2,13 +2,12 @@
 
 import pytest
 
-from panelcad.checks.run import check
 from panelcad.model.cutout import CompassSafe
 from panelcad.model.finding import Severity
 from panelcad.model.plate import Frame
 from panelcad.model.surroundings import Compass, Surroundings
 from tests.builders import SOURCE
-from tests.checks.cases import found
+from tests.checks.cases import Case, Ignored, found, unknown
 from tests.checks.made import fitted, instrument, panel
 
 SAFE = CompassSafe(distance=300.0, source=SOURCE)
@@ -40,7 +39,30 @@ def test_a_tilted_plate_is_compared_in_the_aircraft():
 
 def test_unknown_is_reported_as_unknown():
     made = near_compass(0, 500, 0, safe=None)
-    assert [(u.rule, u.items) for u in check(made, made.option("new")).unknown] == [("compass", ("a",))]
+    assert unknown(made, "compass") == [(("a",), "its compass-safe distance")]
     nowhere = panel(fitted("a", 0, 0), cutouts=(instrument(compass_safe=SAFE),))
-    assert [u.missing for u in check(nowhere, nowhere.option("new")).unknown] == ["where the compass is"]
-    assert check(panel(fitted("a", 0, 0)), panel(fitted("a", 0, 0)).option("new")).unknown == ()
+    assert unknown(nowhere, "compass") == [(("a",), "where the compass is")]
+    assert unknown(panel(fitted("a", 0, 0)), "compass") == []
+
+
+CASES = [
+    Case(
+        "compass",
+        lambda away: near_compass(0, 35 + 0.6 * away, 100 + 0.8 * away),
+        300.0,
+        299.99,
+        required=300.0,
+        severity=Severity.WARNING,
+    ),
+]
+IGNORED = [
+    Ignored(
+        "compass",
+        "a blank, which has nothing behind it",
+        lambda: panel(
+            fitted("a", 0, 0),
+            cutouts=(instrument(bodies=()),),
+            around=Surroundings(compass=Compass(x=0, y=50, z=0, source=SOURCE)),
+        ),
+    ),
+]

@@ -8,7 +8,7 @@ from panelcad.model.finding import Severity
 from panelcad.model.plate import CutState
 from panelcad.model.shape import Circle
 from tests.builders import cut, item, opening, round_cutout
-from tests.checks.cases import COPIES, found, moved
+from tests.checks.cases import COPIES, Case, Ignored, found, moved
 from tests.checks.made import bezel, fitted, four_screws, instrument, own_cut, panel, shaft
 
 OLD = CutState.EXISTING
@@ -77,3 +77,22 @@ def test_on_a_kept_plate_it_is_advice():
     hole = own_cut("old", 0, 0, Circle(diameter=60), state=OLD)
     (finding,) = found(panel(cuts=(hole,), state="kept"), "open-cutout")
     assert finding.severity is Severity.ADVICE
+
+
+def blanked(shift):
+    """A blank whose edge is 45 mm from its middle over a hole of radius 30."""
+    return covered(blank("b", -15.0 - shift))
+
+
+def segment_share(shift):
+    """The share of a circle beyond a chord `shift` inside its rim."""
+    theta = 2 * acos((30 - shift) / 30)
+    return (theta - sin(theta)) / (2 * pi)
+
+
+CASES = [
+    Case("open-cutout", blanked, 0.0, 10.0, segment_share, severity=Severity.WARNING, accuracy=0.0005),
+]
+IGNORED = [
+    Ignored("open-cutout", "a hole that an item uses", lambda: covered(fitted("g", 0, 0)[1].revised(cut="old"))),
+]

@@ -1,12 +1,10 @@
 """An item in its cut."""
 
-import pytest
-
 from panelcad.model.cutout import SheetRange
 from panelcad.model.finding import Severity
 from panelcad.model.shape import Circle
 from tests.builders import SOURCE, item
-from tests.checks.cases import Case, found, holds
+from tests.checks.cases import Case, Ignored, found
 from tests.checks.made import bezel, body, fitted, instrument, panel
 
 GRIP = SheetRange(least=1.0, most=4.0, source=SOURCE)
@@ -29,6 +27,11 @@ def opening_beside(room):
     return panel((first, fit.revised(x=1.5875 - room)), cutouts=(instrument(bodies=()),))
 
 
+def shifted_in_its_cut(**fields):
+    first, fit = fitted("a", 0, 0)
+    return panel((first, fit.revised(x=30.0, **fields)))
+
+
 CASES = [
     Case("grip", gripping, 1.0, 0.99, required=1.0),
     Case("grip", gripping, 4.0, 4.01, required=4.0),
@@ -37,9 +40,22 @@ CASES = [
 ]
 
 
-@pytest.mark.parametrize("case", CASES, ids=str)
-def test_inside_outside_and_copies(case):
-    holds(case)
+def gauge_with_or_without_its_cut(has_cut):
+    first, fit = fitted("a", 0, 0)
+    return panel((first, fit)) if has_cut else panel(items=(fit.revised(cut=None),))
+
+
+CASES += [Case("no-cut", gauge_with_or_without_its_cut, passes=True, fails=False, measured=None)]
+IGNORED = [
+    Ignored("grip", "an item that grips nothing", lambda: panel(fitted("a", 0, 0), thickness=0.5)),
+    Ignored("case-through", "what is fitted from behind", lambda: shifted_in_its_cut(mounting="rear")),
+    Ignored("opening-shows", "what is fitted from behind", lambda: shifted_in_its_cut(mounting="rear")),
+    Ignored(
+        "no-cut",
+        "a blank",
+        lambda: panel(items=(item("a", 0, 0, "gauge"),), cutouts=(instrument(openings=(), bodies=()),)),
+    ),
+]
 
 
 def test_what_is_fitted_from_behind_does_not_go_through():

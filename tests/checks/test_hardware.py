@@ -11,8 +11,20 @@ from panelcad.model.finding import Severity
 from panelcad.model.plate import Backing
 from panelcad.model.shape import Circle, Rectangle
 from tests.builders import round_cutout
-from tests.checks.cases import Case, found, holds
-from tests.checks.made import attach, body, countersunk, drilled, fitted, instrument, nutplate_form, own_cut, panel, rib
+from tests.checks.cases import Case, Ignored, found
+from tests.checks.made import (
+    attach,
+    body,
+    countersunk,
+    drilled,
+    fitted,
+    four_screws,
+    instrument,
+    nutplate_form,
+    own_cut,
+    panel,
+    rib,
+)
 
 
 def countersunk_in(thickness):
@@ -58,6 +70,7 @@ def case_to_mount(gap):
     return panel(fitted("a", 0, 0), attach_screws=(attach("s1", 35 + 15 + gap, 0, backing=mount),))
 
 
+SIDE_BY_SIDE = (attach("s1", 0, 0), attach("s2", 3, 0))
 CASES = [
     Case(
         "countersink",
@@ -77,9 +90,49 @@ CASES = [
 ]
 
 
-@pytest.mark.parametrize("case", CASES, ids=str)
-def test_inside_outside_and_copies(case):
-    holds(case)
+def ring_clamped(has_screws):
+    """A clamp ring whose tension screw is reached through one of its holes, or nobody knows where."""
+    ring = instrument(holes=(four_screws(),) if has_screws else ())
+    return panel(fitted("a", 0, 0, mounting="clamp ring"), cutouts=(ring,))
+
+
+CASES += [Case("clamp-adjuster", ring_clamped, passes=True, fails=False, measured=None, severity=None)]
+IGNORED = [
+    Ignored("clamp-adjuster", "what is screwed on", lambda: panel(fitted("a", 0, 0))),
+    Ignored("countersink", "a plain hole", lambda: panel(cuts=(drilled("screw", 0, 0),), thickness=0.5)),
+    Ignored(
+        "hardware-metal",
+        "a nutplate's own holes",
+        lambda: panel(attach_screws=(attach("s1", 0, 0, nutplate_form()),)),
+    ),
+    Ignored(
+        "hardware-edge",
+        "a bracket that holds the sheet at its edge",
+        lambda: panel(attach_screws=(attach("s1", 0, 290, backing=Backing(diameter=30.0, depth=20.0)),)),
+    ),
+    Ignored("hardware-meets", "screws without anything behind", lambda: panel(attach_screws=SIDE_BY_SIDE)),
+    Ignored(
+        "hardware-obstacle",
+        "the rib that an attach screw is fixed to",
+        lambda: panel(
+            attach_screws=(attach("s1", 0, 0, nutplate_form()),), around=rib(Circle(diameter=30), 0, 0, (2.0, 9.0))
+        ),
+    ),
+    Ignored(
+        "tool-access",
+        "a case behind the sheet",
+        lambda: panel(fitted("a", 0, 0), attach_screws=(attach("s1", 30, 0),), state="new"),
+    ),
+    Ignored(
+        "hardware-behind",
+        "a knob in front of a mount",
+        lambda: panel(
+            fitted("a", 0, 0),
+            cutouts=(instrument(bodies=(body(BodyKind.KNOB, Circle(diameter=20), far=15.0),)),),
+            attach_screws=(attach("s1", 5, 0, backing=Backing(diameter=30.0, depth=20.0)),),
+        ),
+    ),
+]
 
 
 def test_depth_of_a_countersink():

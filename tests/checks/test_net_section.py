@@ -11,9 +11,11 @@ from panelcad.model.layout import layout
 from panelcad.model.plate import CutState
 from panelcad.model.profile import Profile
 from panelcad.model.shape import Circle, Rectangle
-from tests.builders import opening, project, sheet
-from tests.checks.cases import found
-from tests.checks.made import own_cut, panel
+from tests.builders import item, opening, project, round_cutout, sheet
+from tests.checks.cases import Case, Ignored, found
+from tests.checks.made import bezel, own_cut, panel
+
+UPRIGHT = "lines are upright and level on the sheet as it stands"
 
 
 def plate_of(made):
@@ -96,3 +98,17 @@ def test_the_quick_sums_find_what_measuring_every_line_finds(places):
         lines = [at for b in bounds for at in (b[axis], (b[axis] + b[axis + 2]) / 2, b[axis + 2])]
         shares = [section.share for at in lines if (section := _measured(plate, across, at))]
         assert weakest_line(plate, across).share == pytest.approx(min(shares), abs=1e-9)
+
+
+CASES = [
+    Case("net-section", window, 240, 240.3, lambda height: 1 - height / 300, 0.2, Severity.WARNING, not_turned=UPRIGHT),
+]
+IGNORED = [
+    Ignored(
+        "net-section",
+        "a wide bezel over a whole sheet",
+        lambda: panel(
+            items=(item("a", 0, 0, "blank"),), cutouts=(round_cutout(name="blank", openings=(), bezel=bezel(890, 590)),)
+        ),
+    ),
+]

@@ -5,8 +5,8 @@ import pytest
 from panelcad.model.finding import Severity
 from panelcad.model.plate import CutState
 from panelcad.model.shape import Circle, Corner, Outline
-from tests.builders import cut, project, round_cutout, sheet
-from tests.checks.cases import Case, found, holds
+from tests.builders import cut, item, project, round_cutout, sheet
+from tests.checks.cases import Case, Ignored, found
 from tests.checks.made import fitted, own_cut, panel
 
 
@@ -34,11 +34,11 @@ CASES = [
     Case("outside", near_the_side, 0.0, -60.0, accuracy=0.001),
     Case("bezel-over-edge", bezel_near_the_side, 0.0, -0.01),
 ]
-
-
-@pytest.mark.parametrize("case", CASES, ids=str)
-def test_inside_outside_and_copies(case):
-    holds(case)
+IGNORED = [
+    Ignored("outline", "a bezel near the edge", lambda: panel(items=(item("g", 405, 0, "gauge"),))),
+    Ignored("outside", "a bezel that hangs over", lambda: panel(items=(item("g", 440, 0, "gauge"),))),
+    Ignored("bezel-over-edge", "a bezel behind the sheet", lambda: panel(fitted("g", 430, 0, mounting="rear"))),
+]
 
 
 def test_a_cut_outside_can_never_be_accepted():
@@ -56,8 +56,9 @@ def test_a_rear_mounted_bezel_does_not_show():
 
 
 def test_the_cure_leads_back_onto_the_sheet():
+    """Back over the edge by 5 mm, and as far again as leaves 6.35 mm of metal; told in tenths."""
     (finding,) = found(near_the_side(-5.0), "outside")
-    assert (finding.cure.dx, finding.cure.dy) == (pytest.approx(-5.0, abs=1e-3), 0)
+    assert (finding.cure.dx, finding.cure.dy) == (pytest.approx(-11.4), 0)
 
 
 def test_an_enlarged_cut_is_new_work():

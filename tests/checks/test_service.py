@@ -8,8 +8,9 @@ from panelcad.model.finding import Severity
 from panelcad.model.shape import Circle, Rectangle
 from panelcad.model.surroundings import DepthLimit, ObstacleKind, Surroundings
 from tests.builders import round_cutout
-from tests.checks.cases import COPIES, Case, found, holds, moved
+from tests.checks.cases import COPIES, Case, Ignored, found, moved
 from tests.checks.made import bezel, body, fitted, instrument, keep_out, panel, rack_unit, rib, shaft
+from tests.checks.test_bodies import two_of_one_stack
 
 UNIT = rack_unit("unit", 40.0)
 FLAT = round_cutout(10.0, "flat", bezel=bezel(40, 40, 3.0))
@@ -51,6 +52,10 @@ def connector_in_a_well(room):
     return panel(fitted("a", 0, 0), cutouts=(made,), around=around)
 
 
+def beside_a_knob(name):
+    return panel(fitted("a", 0, 0, name), fitted("b", 0, 22, "knob"), cutouts=ALL)
+
+
 CASES = [
     Case("slide-out", unit_to_bezel, 0.0, -0.01, required=0.0),
     Case("slide-out-knob", unit_to_knob, 0.0, -0.01, severity=Severity.WARNING),
@@ -60,9 +65,42 @@ CASES = [
 ]
 
 
-@pytest.mark.parametrize("case", CASES, ids=str)
-def test_inside_outside_and_copies(case):
-    holds(case)
+def deep_tray(x):
+    """A tray 250 mm deep with a support `x` beside it that reaches 200 mm back."""
+    support = rib(Rectangle(width=20, height=40), 158.75 / 2 + 10 + x, 0, (100.0, 200.0), ObstacleKind.SUPPORT)
+    return panel(fitted("u", 0, 0, "unit"), cutouts=ALL, around=support)
+
+
+def plain_unit_under(around):
+    return panel(fitted("a", 0, 0), around=around)
+
+
+def in_a_well_without_connector():
+    made = connector_in_a_well(10.0)
+    return made.revised(cutouts=(made.cutouts[0].revised(bodies=made.cutouts[0].bodies[:1]),))
+
+
+CASES += [Case("tray-support", deep_tray, 6.35, 6.36, measured=None, severity=None)]
+IGNORED = [
+    Ignored("slide-out", "a bezel of its own stack", two_of_one_stack),
+    Ignored("slide-out-knob", "a plain instrument beside a knob", lambda: beside_a_knob("flat")),
+    Ignored(
+        "slide-out-keep-out",
+        "a plain instrument, which is not pulled out",
+        lambda: plain_unit_under(keep_out(Rectangle(width=900, height=40), 0, 0, (-300.0, -50.0))),
+    ),
+    Ignored(
+        "slide-out-moving",
+        "what moves behind",
+        lambda: panel(fitted("u", 0, 0, "unit"), cutouts=ALL, around=shaft(Circle(diameter=30), 0, 0, (10.0, 200.0))),
+    ),
+    Ignored(
+        "tray-support",
+        "a case as deep",
+        lambda: panel(fitted("a", 0, 0), cutouts=(instrument(bodies=(body(far=250.0),)),)),
+    ),
+    Ignored("hand-space", "a case without a connector", in_a_well_without_connector),
+]
 
 
 def test_a_unit_is_pulled_no_farther_than_it_says():

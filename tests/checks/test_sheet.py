@@ -2,9 +2,11 @@
 
 import pytest
 
+from panelcad.checks.run import check
+from panelcad.checks.wording import unknown_sentences
 from panelcad.model.finding import Severity
 from panelcad.model.profile import Profile
-from tests.checks.cases import found
+from tests.checks.cases import Case, Ignored, found
 from tests.checks.made import panel
 
 
@@ -46,6 +48,42 @@ def test_stock_needs_its_margin():
     assert (finding.measured, finding.required) == (pytest.approx(300.1), pytest.approx(300.0))
 
 
-def test_what_is_not_stated_or_not_cut_is_not_judged():
-    assert found(on(5000, 5000), "machine-bed") == found(on(5000, 5000), "stock") == []
-    assert found(on(5000, 5000, state="kept", **BED), "machine-bed") == []
+def test_a_bed_or_a_stock_that_the_profile_does_not_state_is_unknown_and_said_so_once():
+    made = on(5000, 5000)
+    assert found(made, "machine-bed") == found(made, "stock") == []
+    assert unknown_sentences(check(made, made.option("new"))) == (
+        "Not known of Main panel: the machine's bed, whose size the profile does not state.",
+        "Not known of Main panel: its stock, whose size the profile does not state.",
+    )
+
+
+@pytest.mark.parametrize(("state", "asked"), [("kept", set()), ("reworked", {"machine-bed"})])
+def test_only_what_is_cut_needs_a_bed_and_only_a_new_plate_a_stock(state, asked):
+    made = on(5000, 5000, state)
+    assert {unknown.rule for unknown in check(made, made.option("new")).unknown} == asked
+    on_small_bed = on(5000, 5000, "kept", **BED)
+    assert found(on_small_bed, "machine-bed") == []
+
+
+def bed_of(short):
+    """A plate of 1000 x 500 mm turned on the bed of the machine: what it is too long by is `short`."""
+    return on(500, 1000 + short, **BED)
+
+
+def stock_of(short):
+    return on(600, 300 + short, stock_width=612.7, stock_height=312.7, stock_margin=6.35)
+
+
+LEVEL = "a plate is laid along the bed by its own axes, either way"
+WARNS = {"severity": Severity.WARNING}
+CASES = [
+    Case("thin-sheet", lambda t: sheet_of(t, "reworked"), 1.016, 1.01, required=1.016, **WARNS),
+    Case("thin-sheet", lambda t: sheet_of(t, "new"), 1.5748, 1.57, required=1.5748, **WARNS),
+    Case("machine-bed", bed_of, 0.0, 0.5, lambda short: 1000 + short, 1000.0, not_turned=LEVEL),
+    Case("stock", stock_of, 0.0, 0.1, lambda short: 300 + short, 300.0, not_turned=LEVEL),
+]
+IGNORED = [
+    Ignored("thin-sheet", "a sheet that is kept", lambda: sheet_of(0.5, "kept")),
+    Ignored("machine-bed", "a plate that is not cut", lambda: on(5000, 5000, state="kept", **BED)),
+    Ignored("stock", "a plate that is reworked", lambda: on(5000, 5000, "reworked", stock_width=9.0, stock_height=9.0)),
+]

@@ -5,6 +5,7 @@ import pytest
 from panelcad.checks.run import check
 from panelcad.checks.wording import quantity, sentence, unknown_sentences, words
 from panelcad.model.finding import Cure, Finding, Measure, Severity
+from panelcad.model.profile import Profile
 from panelcad.units import LengthUnit
 from tests.builders import cut, project, sheet
 from tests.checks.cases import found
@@ -90,8 +91,12 @@ def test_an_id_stands_where_no_name_is_known():
     assert sentence(plain, made, made.option("new")) == "Odd: gone. Move gone 2.0 mm left and 3.0 mm up."
 
 
+WITH_BED = Profile(bed_width=1000.0, bed_height=1000.0)
+
+
 def test_what_is_unknown_is_said_once_for_all_it_is_unknown_of():
-    made = bending("hose", None)(50.0)
+    made = bending("hose", None)(50.0).revised(profile=WITH_BED)
     report = check(made, made.option("new"))
     assert unknown_sentences(report) == ("Not known of a: the outside diameter at its hose.",)
-    assert unknown_sentences(check(panel(fitted("a", 0, 0)), panel(fitted("a", 0, 0)).option("new"))) == ()
+    nothing = panel(fitted("a", 0, 0)).revised(profile=WITH_BED)
+    assert unknown_sentences(check(nothing, nothing.option("new"))) == ()

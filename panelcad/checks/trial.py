@@ -1,0 +1,207 @@
+"""Moves that would cure a finding are tried before one is offered: it must not harm anything else.
+
+What moves together is judged again at its new place, against all its new neighbours and the edge, until something is
+found that was not there before. The smallest move that leaves neither the finding nor a new or worse error or warning
+is the cure; a move that falls short is lengthened by what is still missing.
+"""
+
+import heapq
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import Final
+
+from panelcad.checks.bench import Bench
+from panelcad.checks.cures import FARTHEST, rounded_up
+from panelcad.checks.finding import Curable
+from panelcad.checks.judging import judged
+from panelcad.checks.registry import Rule, TheWhole
+from panelcad.checks.report import NotJudged, Verdict, gravity
+from panelcad.checks.standing import frame_of
+from panelcad.geometry.gap import TIE
+from panelcad.geometry.point import Point
+from panelcad.geometry.space import Spot
+from panelcad.model.finding import Cure, Finding, Measure, Severity
+from panelcad.model.kept import kept_with
+from panelcad.model.layout import Layout, PlacedCut, PlacedItem, PlateLayout, placed_cut, placed_item
+from panelcad.model.plate import CutState, PlateState
+
+_MOST_TRIES: Final = 8
+_LEAST_STEP: Final = 0.1
+"""mm; a move that falls short is lengthened by no less."""
+_NOISE: Final = 1e-3
+"""A measured value that gets worse by less than this many mm is none the worse."""
+
+Found = dict[str, Finding]
+
+
+@dataclass(frozen=True)
+class Company:
+    """The ids that move together, and the one that is told to."""
+
+    leader: str
+    ids: frozenset[str]
+
+
+class Trials:
+    """Tries moves on one plate as it is laid out now."""
+
+    def __init__(self, bench: Bench, plate: PlateLayout, laid: Layout, rules: Iterable[Rule]) -> None:
+        self._bench = bench
+        self._plate = plate
+        self._laid = laid
+        self._guards = [r for r in rules if isinstance(r.looks_at, TheWhole) and r.looks_at.guards_moves]
+        self._before: Found | None = None
+        self._whole: Found | None = None
+
+    def verdicts(self) -> Iterator[Verdict]:
+        """What the bench says, each finding with the cure that does no harm, or none."""
+        for verdict in self._bench.verdicts():
+            yield verdict.cured(self._cure(verdict)) if isinstance(verdict, Curable) else verdict
+
+    def _cure(self, finding: Curable) -> Cure | None:
+        """The smallest of its moves that cures it and harms nothing, made longer as long as that helps."""
+        queue = [
+            (math.hypot(move.dx, move.dy), math.inf, number, move)
+            for number, move in enumerate(finding.moves)
+            if self._may_move(self._company(move.item, finding), finding)
+        ]
+        heapq.heapify(queue)
+        for _ in range(_MOST_TRIES):
+            if not queue:
+                break
+            length, missed, number, move = heapq.heappop(queue)
+            told = rounded_up(length, self._laid.project.unit)
+            share = told / math.hypot(move.dx, move.dy)
+            company = self._company(move.item, finding)
+            cure = Cure(item=company.leader, dx=move.dx * share, dy=move.dy * share)
+            missing = self._missing(finding, company, cure)
+            if missing <= TIE:
+                return cure
+            longer = told + max(missing, _LEAST_STEP)
+            if missing < missed and longer <= FARTHEST:
+                heapq.heappush(queue, (longer, missing, number, move))
+        return None
+
+    def _missing(self, finding: Finding, company: Company, cure: Cure) -> float:
+        """How many mm the move falls short of curing without harm; infinite where no longer one would do."""
+        there = _moved(self._plate, company, cure)
+        move = (finding.identity, company, cure.dx, cure.dy)
+        trial = self._bench.trial(move, company.ids, lambda: self._tried(finding, there))
+        return trial.missing if trial.missing > TIE else self._harm_to_the_whole(there)
+
+    def _tried(self, finding: Finding, there: PlateLayout) -> float:
+        """By how many mm the first thing misses that would still be found, or that would be new or worse."""
+        if self._before is None:
+            self._before = _worst(self._bench.verdicts())
+        for verdict in self._bench.verdicts_if(there):
+            if isinstance(verdict, NotJudged):
+                return math.inf
+            if isinstance(verdict, Finding):
+                identity = verdict.identity
+                if identity == finding.identity or _is_worse(verdict, self._before.get(identity)):
+                    return _missing_of(verdict)
+        return 0.0
+
+    def _harm_to_the_whole(self, there: PlateLayout) -> float:
+        if self._whole is None:
+            self._whole = self._guarded(self._around)
+        plates = tuple(there if plate is self._plate else plate for plate in self._around.plates)
+        after = self._guarded(replace(self._around, plates=plates))
+        worse = [found for identity, found in after.items() if _is_worse(found, self._whole.get(identity))]
+        return max((_missing_of(found) for found in worse), default=0.0)
+
+    @cached_property
+    def _around(self) -> Layout:
+        """The plate with those that lie on it, or near enough to be touched."""
+        plates = self._laid.plates
+        near = [each for each in plates if each is self._plate or _may_meet(each, self._plate)]
+        wanted = {each.plate.id for each in near} | {each.plate.over for each in near}
+        return replace(self._laid, plates=tuple(each for each in plates if each.plate.id in wanted))
+
+    def _guarded(self, laid: Layout) -> Found:
+        return _worst(verdict for rule in self._guards for verdict in judged(rule, laid))
+
+    def _company(self, owner: str, finding: Finding) -> Company:
+        """An item takes its cut along; a unit of a stack the whole stack, unless it stands in its own stack's way."""
+        item = next((each.item for each in self._plate.items if each.item.id == owner), None)
+        cut = owner if item is None else item.cut
+        sharers = [each.item.id for each in self._plate.items if each.item.cut == cut] if cut else []
+        if item is None:
+            return Company(owner, frozenset((owner, *sharers)))
+        if cut is None or len(sharers) == 1:
+            return Company(owner, frozenset((owner, *([cut] if cut else []))))
+        if set(finding.items) <= set(sharers):
+            return Company(owner, frozenset((owner,)))
+        return Company(cut, frozenset((cut, *sharers)))
+
+    def _may_move(self, company: Company, finding: Finding) -> bool:
+        """Whether nothing of it is locked, or metal that is cut already, and something of the finding stays behind."""
+        if company.ids >= set(finding.items):
+            return False
+        if company.ids & set(self._laid.option.locked) or self._plate.plate.state is PlateState.KEPT:
+            return False
+        is_new = self._plate.plate.state is PlateState.NEW
+        return all(is_new or c.cut.state is CutState.NEW for c in self._plate.cuts if c.cut.id in company.ids)
+
+
+def _may_meet(a: PlateLayout, b: PlateLayout) -> bool:
+    """Whether the balls about two plates and all that they carry come near each other."""
+    (at_a, reach_a), (at_b, reach_b) = _ball(a), _ball(b)
+    return at_a.to(at_b).length < reach_a + reach_b + 2 * FARTHEST
+
+
+def _ball(plate: PlateLayout) -> tuple[Spot, float]:
+    return kept_with(plate, "ball about", lambda: _ball_about(plate))
+
+
+def _ball_about(plate: PlateLayout) -> tuple[Spot, float]:
+    x1, y1, x2, y2 = plate.outline.bounds
+    depths = [abs(end) for item in plate.items for body in item.bodies for end in (body.near, body.far)]
+    middle = frame_of(plate.plate).on_face(Point((x1 + x2) / 2, (y1 + y2) / 2))
+    return middle, math.hypot(x2 - x1, y2 - y1) / 2 + max(depths, default=0.0)
+
+
+def _moved(plate: PlateLayout, company: Company, cure: Cure) -> PlateLayout:
+    """The plate with these moved."""
+
+    def cut(placed: PlacedCut) -> PlacedCut:
+        there = placed.cut.revised(x=placed.cut.x + cure.dx, y=placed.cut.y + cure.dy)
+        return placed_cut(there, placed.cutout)
+
+    def item(placed: PlacedItem) -> PlacedItem:
+        there = placed.item.revised(x=placed.item.x + cure.dx, y=placed.item.y + cure.dy)
+        return placed_item(there, placed.cutout, plate.plate.thickness, placed.unit)
+
+    return replace(
+        plate,
+        cuts=tuple(cut(each) if each.cut.id in company.ids else each for each in plate.cuts),
+        items=tuple(item(each) if each.item.id in company.ids else each for each in plate.items),
+    )
+
+
+def _worst(verdicts: Iterable[Verdict]) -> Found:
+    """The worst finding of each identity."""
+    found: Found = {}
+    for verdict in verdicts:
+        if isinstance(verdict, Finding):
+            other = found.setdefault(verdict.identity, verdict)
+            found[verdict.identity] = min(other, verdict, key=gravity)
+    return found
+
+
+def _is_worse(found: Finding, was: Finding | None) -> bool:
+    if found.severity is Severity.ADVICE:
+        return False
+    if was is None:
+        return True
+    (grave, miss, _), (was_grave, was_miss, _) = gravity(found), gravity(was)
+    return grave < was_grave or miss < was_miss - _NOISE
+
+
+def _missing_of(found: Finding) -> float:
+    """What is missing in mm, and never nothing; infinite where it is no length, or one that should be less."""
+    if found.measured is None or found.required is None or found.measure is not Measure.LENGTH or found.more_is_worse:
+        return math.inf
+    return max(found.required - found.measured, 2 * TIE)

@@ -1,0 +1,175 @@
+"""A cure that is offered does what it says, and no harm: each is carried out as the window would, and judged anew."""
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import panelcad
+from panelcad.checks.bench import Bench
+from panelcad.checks.registry import load_rules
+from panelcad.checks.report import gravity, in_order
+from panelcad.checks.run import check, setting_of, whole_verdicts
+from panelcad.checks.wording import sentence
+from panelcad.editing.move import move_by
+from panelcad.model.finding import Cure, Finding, Severity
+from panelcad.model.layout import layout
+from panelcad.model.plate import CutState
+from panelcad.model.project import Project
+from panelcad.model.shape import Circle, Rectangle
+from panelcad.units import LengthUnit
+from tests.builders import round_cutout
+from tests.checks.cases import found
+from tests.checks.made import attach, fitted, own_cut, panel, rib
+from tests.checks.test_bodies import two_of_one_stack
+from tests.checks.test_live import CUTOUTS
+
+SAMPLES = sorted((Path(__file__).parents[2] / "sample_panels").glob("*.panel.json"))
+
+
+def offered(project: Project, option_id: str) -> list[Finding]:
+    report = check(project, project.option(option_id))
+    assert report.not_judged == ()
+    every = (*report.findings, *(accepted.finding for accepted in report.accepted))
+    return [finding for finding in every if finding.cure is not None and not finding.cure.advice]
+
+
+def judged_bare(project: Project, option_id: str) -> dict[str, Finding]:
+    """The worst finding of each identity, as the rules say it: nothing accepted, and no moves tried."""
+    laid, rules = layout(project, project.option(option_id)), load_rules()
+    verdicts = list(whole_verdicts(laid, rules))
+    for plate in laid.plates:
+        bench = Bench(setting_of(plate, laid), rules.rules)
+        bench.lay(plate)
+        verdicts += bench.verdicts()
+    return {finding.identity: finding for finding in in_order(v for v in verdicts if isinstance(v, Finding))}
+
+
+def is_grave(finding: Finding) -> bool:
+    """Whether it is an error or a warning of the rules about metal, front and behind."""
+    module = RULES[finding.rule].judge.__module__
+    return finding.severity is not Severity.ADVICE and ".pilot_" not in module
+
+
+RULES = {rule.id: rule for rule in load_rules().rules}
+
+
+def carry_out_each(project: Project, option_id: str) -> int:
+    """How many cures were carried out; fails for one that does not cure, or that harms."""
+    before, cures = judged_bare(project, option_id), offered(project, option_id)
+    for finding in cures:
+        cure: Cure = finding.cure
+        after = judged_bare(move_by(project, option_id, (cure.item,), cure.dx, cure.dy), option_id)
+        told = sentence(finding, project, project.option(option_id))
+        assert finding.identity not in after, told
+        for identity, left in after.items():
+            if is_grave(left):
+                assert identity in before, (told, left)
+                assert gravity(left)[0] >= gravity(before[identity])[0], (told, left)
+    return len(cures)
+
+
+@pytest.mark.parametrize("sample", SAMPLES, ids=lambda path: path.name.partition(".")[0])
+def test_every_cure_of_the_samples(sample):
+    project = panelcad.load(sample)
+    carried_out = [carry_out_each(project, option.id) for option in project.options]
+    assert sum(carried_out) > 0 or sample.name.startswith("twin")
+
+
+PLACES = st.tuples(st.integers(-160, 160), st.integers(-100, 100), st.sampled_from(range(4)))
+
+
+@settings(max_examples=12, deadline=None)
+@given(st.lists(PLACES, min_size=2, max_size=4), st.tuples(st.integers(-120, 120), st.integers(-60, 60)))
+def test_every_cure_of_crowded_panels(places, beside):
+    """Instruments, rack units, nutplates and holes where they fall, an old hole, an attach screw and a rib."""
+    names = [each.name for each in CUTOUTS]
+    made = panel(
+        *(fitted(f"i{number}", x, y, names[kind]) for number, (x, y, kind) in enumerate(places)),
+        cuts=(
+            own_cut("old", *beside, Circle(diameter=40), state=CutState.EXISTING),
+            own_cut("slot", -beside[0], 20, Rectangle(width=60, height=20, corner_radius=4)),
+        ),
+        cutouts=CUTOUTS,
+        attach_screws=(attach("s1", 0, 120),),
+        around=rib(Rectangle(width=30, height=300), 150, 0),
+        size=(420.0, 300.0),
+    )
+    carry_out_each(made, "new")
+
+
+BIG, SMALL = Circle(diameter=50), Circle(diameter=30)
+
+
+def between_two(room: float, **fields: object) -> Project:
+    """A hole of 30 mm 5 mm right of one of 50 mm; `room` right of it stands another, and more on the other sides."""
+    cuts = (
+        own_cut("a", 0, 0, BIG, state=CutState.EXISTING),
+        own_cut("b", 45, 0, SMALL),
+        own_cut("c", 45 + 30 + room, 0, SMALL, state=CutState.EXISTING),
+        own_cut("d", 45, 45, SMALL, state=CutState.EXISTING),
+        own_cut("e", 45, -45, SMALL, state=CutState.EXISTING),
+        own_cut("f", -60, 0, BIG, state=CutState.EXISTING),
+    )
+    return panel(cuts=cuts, **fields)
+
+
+def test_a_move_that_would_come_too_near_another_is_not_offered():
+    """1.35 mm to the right are missing: there is room for them, or they are not offered."""
+    (free,) = [f for f in found(between_two(8.0), "web") if f.items == ("a", "b")]
+    assert (free.cure.item, free.cure.dx, free.cure.dy) == ("b", pytest.approx(1.4), 0.0)
+    (shut,) = [f for f in found(between_two(7.0), "web") if f.items == ("a", "b")]
+    assert shut.cure is None
+
+
+def test_a_move_over_the_edge_is_not_offered():
+    """5 mm from the old hole, 10 mm from the right edge: 1.4 mm are free to the right, beyond the edge they are not."""
+    for free, cure in ((10.0, 1.4), (7.0, None)):
+        cuts = (own_cut("a", 0, 0, BIG, state=CutState.EXISTING), own_cut("b", 45, 0, SMALL))
+        made = panel(cuts=cuts, size=(2 * (60 + free), 52.0))
+        (finding,) = [f for f in found(made, "web") if f.items == ("a", "b")]
+        assert (finding.cure and finding.cure.dx) == (cure and pytest.approx(cure))
+
+
+def test_the_move_goes_on_until_nothing_is_left_to_find():
+    """Two cuts that overlap by 10 mm are not parted only: 6.35 mm of metal are left between them."""
+    (finding,) = found(panel(cuts=(own_cut("a", 0, 0, BIG), own_cut("b", 30, 0, SMALL))), "overlap")
+    assert finding.cure.dx == pytest.approx(16.4)
+
+
+def test_moves_are_told_in_the_projects_unit_and_are_what_is_done():
+    made = between_two(8.0).revised(unit=LengthUnit.INCH)
+    (finding,) = [f for f in found(made, "web") if f.items == ("a", "b")]
+    assert finding.cure.dx == pytest.approx(0.06 * 25.4)
+    assert sentence(finding, made, made.option("new")).endswith("Move b 0.06 in right.")
+
+
+@pytest.mark.parametrize("fixed", ["locked", "kept", "enlarged"])
+def test_what_is_fixed_is_not_told_to_move(fixed):
+    made = between_two(8.0, state="kept" if fixed == "kept" else "reworked")
+    option = made.option("new")
+    if fixed == "locked":
+        option = option.revised(locked=("b",))
+    if fixed == "enlarged":
+        plate = option.plates[0]
+        cuts = tuple(c.revised(state=CutState.ENLARGED) if c.id == "b" else c for c in plate.cuts)
+        option = option.revised(plates=(plate.revised(cuts=cuts),))
+    (finding,) = [f for f in found(made.with_option(option), "web") if f.items == ("a", "b")]
+    assert finding.cure is None
+
+
+def test_a_unit_takes_its_whole_stack_along():
+    """A stack of two beside a round hole: the stack's cut is told to move, and both units go with it."""
+    made = two_of_one_stack()
+    option = made.option("new")
+    plate = option.plates[0].revised(cuts=(*option.plates[0].cuts, own_cut("hole", -105, 0, Circle(diameter=40))))
+    old = plate.revised(cuts=tuple(c.revised(state=CutState.EXISTING) if c.id == "hole" else c for c in plate.cuts))
+    near = made.with_option(option.revised(plates=(old,)))
+    (finding,) = [f for f in found(near, "web") if f.items == ("a-cut", "hole")]
+    assert finding.cure.item == "a-cut"
+    assert carry_out_each(near, "new") > 0
+
+
+def test_a_round_hole_alone_needs_no_cure():
+    assert offered(panel(fitted("a", 0, 0), cutouts=(round_cutout(name="gauge"),)), "new") == []
