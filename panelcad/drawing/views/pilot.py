@@ -43,6 +43,8 @@ _CLEAR: Final = 4.0
 """Between a line and the words above it, in mm."""
 _ON_LINE: Final = 0.005
 """Nearer than this, in mm, is on the centre line."""
+_NEAR_EDGE: Final = 0.1
+"""Of a plate's height: a contour that comes so near its lower edge leaves it there."""
 _TOLD: Final = 0.005
 """The least share of a face that is hidden and said to be."""
 
@@ -208,23 +210,22 @@ def _reach_group(scene: Scene, plate: PlateLayout, contour: Chain, title: str) -
     edge = scene.of(plate).contour(plate.outline)
     path = Path((contour,), pen=scene.style.wide_pen(colours.body_edge, Line.DASHED))
     labels = tuple(
-        Text(title, at, _LETTER_PX, colours.body_edge, across=Across.TOP, measured=Measured.PIXELS)
-        for at in _below(contour, edge)
+        Text(title, at, _LETTER_PX, colours.body_edge, across=across, measured=Measured.PIXELS)
+        for at, across in _beside(contour, edge)
     )
     return Group((Group((path,), clip=edge), *labels), layer=Layer.REACH, title=f"{title}, {plate.plate.name}")
 
 
-def _below(contour: Chain, edge: Chain) -> list[Point]:
-    """Where the words for a contour stand: under its lowest place on the plate, or under the plate that it leaves."""
-    lowest = min(
-        (vertex.point for vertex in contour.vertices if contains(edge, vertex.point)),
-        key=lambda point: point.y,
-        default=None,
-    )
-    if lowest is None:
+def _beside(contour: Chain, edge: Chain) -> list[tuple[Point, Across]]:
+    """Where the words for a contour stand: under the plate where it leaves there, else over its highest place on it."""
+    inside = sorted((v.point for v in contour.vertices if contains(edge, v.point)), key=lambda point: point.y)
+    if not inside:
         return []
-    leaves = contour.bounds[1] < edge.bounds[1]
-    return [Point(lowest.x, (edge.bounds[1] if leaves else lowest.y) - _CLEAR)]
+    _, bottom, _, top = edge.bounds
+    lowest, highest = inside[0], inside[-1]
+    if lowest.y - bottom < _NEAR_EDGE * (top - bottom):
+        return [(Point(lowest.x, bottom - _CLEAR), Across.TOP)]
+    return [(highest.moved(0.0, _CLEAR), Across.BASELINE)]
 
 
 def reach_contour(scene: Scene, plate: PlateLayout, reach: float) -> Chain | None:
