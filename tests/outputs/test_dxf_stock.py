@@ -85,7 +85,7 @@ def test_a_nested_file_is_verified_as_a_whole(tmp_path, face):
     document = ezdxf.readfile(file)
     document.modelspace().query("CIRCLE")[0].translate(0.5, 0, 0)
     document.saveas(file)
-    assert sentences(verify(made, file)) == ("moved: main-gauge/opening by x 0.500, y 0.000 mm",)
+    assert sentences(verify(made, file)) == ("moved: hole 1 (main-gauge: opening) by x 0.500, y 0.000 mm",)
 
 
 def test_a_part_is_read_back_from_its_line():
