@@ -3,6 +3,7 @@
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.views import VIEWS
 from panelcad.desktop.workbench import Workbench
 
@@ -13,28 +14,40 @@ class Chooser(QWidget):
     """A word and a box; subclasses say what there is to choose and what follows from it."""
 
     word = ""
+    marked = ""
+    """The word with `&` before its key, which no menu has."""
     letters = 10
     """How many letters of a name are shown at least; a longer one is cut short and told whole by the tool tip."""
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        self.box = QComboBox()
+        self.box = ChoiceBox()
         self.box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.box.setMinimumContentsLength(self.letters)
         self.box.setAccessibleName(self.word)
-        label = QLabel(f"&{self.word}")
-        label.setProperty("role", "faint")
-        label.setBuddy(self.box)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(8, 0, 4, 0)
-        row.setSpacing(6)
-        row.addWidget(label)
-        row.addWidget(self.box)
+        self._word = QLabel(self.marked)
+        self._word.setProperty("role", "faint")
+        self._word.setBuddy(self.box)
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(8, 0, 4, 0)
+        self._row.setSpacing(6)
+        self._row.addWidget(self._word)
+        self._row.addWidget(self.box)
         self.box.activated.connect(lambda _: self.choose(str(self.box.currentData())))
         self.on_bar: QAction | None = None
         self.follow()
         self.refresh()
+
+    def show_word(self, *, shown: bool) -> None:
+        """Where there is no room for the word, the tool tip tells it."""
+        self._word.setVisible(shown)
+
+    def whole_width(self) -> int:
+        """Pixels that the word and the box take side by side."""
+        around = self._row.contentsMargins()
+        words = self._word.sizeHint().width() + self._row.spacing()
+        return around.left() + words + self.box.sizeHint().width() + around.right()
 
     def follow(self) -> None:
         """Connect to what changes the choice."""
@@ -57,13 +70,13 @@ class Chooser(QWidget):
                 self.box.addItem(words, chosen)
             self.box.view().setMinimumWidth(self.box.view().sizeHintForColumn(0) + _POPUP_MARGIN)
         self.box.setCurrentIndex(max(0, self.box.findData(self.current())))
-        self.box.setToolTip(self.box.currentText())
-        self.box.setToolTip(self.box.currentText())
+        self.box.setToolTip(f"{self.word}: {self.box.currentText()}")
 
 
 class OptionChooser(Chooser):
     word = "Option"
-    letters = 20
+    marked = "&Option"
+    letters = 16
 
     def follow(self) -> None:
         document = self.bench.document
@@ -82,6 +95,7 @@ class OptionChooser(Chooser):
 
 class PlateChooser(Chooser):
     word = "Plate"
+    marked = "Plate"
 
     def follow(self) -> None:
         self.bench.stage.shown.connect(self.refresh)
@@ -105,6 +119,7 @@ class PlateChooser(Chooser):
 
 class ViewChooser(Chooser):
     word = "Seen from"
+    marked = "&Seen from"
     letters = 14
 
     def follow(self) -> None:

@@ -2,9 +2,11 @@
 
 from typing import Final
 
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
+from panelcad.desktop.actions import with_mnemonics
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.picking import all_at, picked_at
 from panelcad.desktop.window_parts import Parts
@@ -38,14 +40,27 @@ class ContextMenu:
         menu.exec(where)
         menu.deleteLater()
 
+    def _add(self, menu: QMenu, action: QAction, title: str) -> None:
+        """The action under a key of its own in this menu."""
+        entry = menu.addAction(action.icon(), title)
+        entry.setShortcut(action.shortcut())
+        entry.setShortcutVisibleInContextMenu(True)
+        entry.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+        entry.setCheckable(action.isCheckable())
+        entry.setChecked(action.isChecked())
+        entry.triggered.connect(action.trigger)
+
     def made(self, pointer: Pointer, picked: str) -> QMenu:
         """The menu for this place; everything that lies there can be chosen where several things do."""
         menu = QMenu(self._parts.window)
         actions = self._parts.window.menus.actions
-        for section in _ON_A_THING if picked else _ON_THE_SHEET:
-            for name in section:
-                if name in actions and actions[name].isEnabled():
-                    menu.addAction(actions[name])
+        sections = _ON_A_THING if picked else _ON_THE_SHEET
+        offered = [[n for n in names if n in actions and actions[n].isEnabled()] for names in sections]
+        titles = with_mnemonics([actions[name].text() for names in offered for name in names])
+        marked = iter(titles)
+        for names in offered:
+            for name in names:
+                self._add(menu, actions[name], next(marked))
             menu.addSeparator()
         under = all_at(self._parts.bench, pointer)
         if len(under) > 1:

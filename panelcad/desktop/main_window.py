@@ -15,6 +15,7 @@ from panelcad.desktop.icons import program_icon
 from panelcad.desktop.menus import Menus
 from panelcad.desktop.panes.docks import Docks
 from panelcad.desktop.safekeeping import Safekeeping
+from panelcad.desktop.screens import screen_of
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.start_page import StartPage
 from panelcad.desktop.status import Status
@@ -141,7 +142,7 @@ class MainWindow(QMainWindow):
     # Leaving
 
     def _restore_layout(self) -> None:
-        room = self.screen().availableSize() - QSize(0, 40)
+        room = screen_of(self).availableSize() - QSize(0, 40)
         self.resize(room.boundedTo(QSize(1440, 900)))
         place, panes = self.settings.layout()
         if not place.isEmpty():

@@ -2,11 +2,11 @@
 
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QWidget
+from PySide6.QtWidgets import QMenu
 
 from panelcad.desktop.actions import MENUS, Action, all_actions, with_mnemonics
+from panelcad.desktop.bar import Bar
 from panelcad.desktop.choosers import OptionChooser, PlateChooser, ViewChooser
 from panelcad.desktop.commands.help_ import open_page
 from panelcad.desktop.help.pages import GUIDE, REFERENCE, Page
@@ -124,12 +124,9 @@ class Menus:
             for file, title in zip(files, with_mnemonics([Page(file).title for file in files]), strict=True):
                 menu.addAction(title).triggered.connect(lambda _=False, file=file: open_page(self._parts, file))
 
-    def _bar(self) -> QToolBar:
-        bar = self._parts.window.addToolBar("Tools")
-        bar.setObjectName("bar")
-        bar.setMovable(False)
-        bar.setIconSize(QSize(20, 20))
-        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
+    def _bar(self) -> Bar:
+        bar = Bar(tuple(chooser(self._parts.bench) for chooser in (OptionChooser, PlateChooser, ViewChooser)))
+        self._parts.window.addToolBar(bar)
         on_bar = sorted((a for a in self.table.values() if a.on_bar), key=lambda a: a.bar_group)
         group = 0
         for action in on_bar:
@@ -137,17 +134,8 @@ class Menus:
                 bar.addSeparator()
                 group = action.bar_group
             bar.addAction(self.actions[action.id])
-        self._add_choosers(bar)
+        bar.add_choosers()
         return bar
-
-    def _add_choosers(self, bar: QToolBar) -> None:
-        room = QWidget()
-        room.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-        bar.addWidget(room)
-        for chooser in (OptionChooser, PlateChooser, ViewChooser):
-            made = chooser(self._parts.bench)
-            made.on_bar = bar.addWidget(made)
-            made.refresh()
 
     def make_ready(self) -> None:
         """Paint the icons, before they are seen for the first time."""

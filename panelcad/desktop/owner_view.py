@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.drawing.appearance import Look
@@ -118,7 +119,7 @@ class OwnerView(QWidget):
         self.picture = WipePicture(project, left, right)
         self.left = _option_box("Left", project, left)
         self.right = _option_box("Right", project, right)
-        self.light = QComboBox()
+        self.light = ChoiceBox()
         self.light.setAccessibleName("Light")
         for name, title in _LIGHT_NAMES.items():
             self.light.addItem(title, name)
@@ -188,7 +189,7 @@ _CAUTION: Final = (
 
 
 def _option_box(name: str, project: Project, chosen: str) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(f"{name} panel")
     for option in project.all_options:
         box.addItem(option.name, option.id)

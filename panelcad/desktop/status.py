@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QPushButton, QStatusBar
 
+from panelcad.desktop.elided import ElidedLabel
 from panelcad.desktop.steady import SteadyPlace
 from panelcad.desktop.window_parts import Parts
 from panelcad.geometry.point import Point
@@ -16,7 +17,7 @@ class Status(QStatusBar):
         super().__init__()
         self._parts = parts
         self.setSizeGripEnabled(False)
-        self.words = QLabel()
+        self.words = ElidedLabel()
         self.place, self.zoom, self.found, self.revision = QLabel(), QLabel(), QLabel(), QLabel()
         self.found_place = SteadyPlace(self.found, 0)
         shown = (
@@ -65,7 +66,6 @@ class Status(QStatusBar):
         tool = self._parts.toolbox.tool
         text = words or (tool.hint if tool is not None else "")
         self.words.setText(text)
-        self.words.setToolTip(text)
 
     def _point(self, at: Point) -> None:
         bench = self._parts.bench

@@ -32,8 +32,11 @@ class CautionBar(QFrame):
         more.clicked.connect(self.read_all)
         away = QPushButton("Put away")
         away.clicked.connect(self.hide)
-        row.addWidget(more)
-        row.addWidget(away)
+        buttons = QVBoxLayout()
+        buttons.setSpacing(0)
+        for button in (more, away):
+            buttons.addWidget(button)
+        row.addLayout(buttons)
 
 
 class Workspace(QWidget):

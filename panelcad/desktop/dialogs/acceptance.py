@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QPlainTextEd
 
 from panelcad.checks.acceptance import accept
 from panelcad.checks.wording import sentence
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
@@ -14,7 +15,7 @@ from panelcad.editing.acceptances import add_acceptance
 from panelcad.model.finding import Finding
 
 
-class AcceptanceQuestion(QDialog):
+class AcceptanceQuestion(FittedDialog):
     def __init__(self, words: str, initials: str, parent: QWidget) -> None:
         super().__init__(parent)
         self.setWindowTitle("Accept a finding")

@@ -1,7 +1,8 @@
 """Dialogs that arrange: a row or grid, gaps in figures, a stack, the basic T."""
 
-from PySide6.QtWidgets import QComboBox, QSpinBox, QWidget
+from PySide6.QtWidgets import QSpinBox, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import AngleEntry, EditDialog, LengthEntry
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
@@ -39,7 +40,7 @@ def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
     """What is selected, one after the other with a gap between bezels."""
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
     dialog = EditDialog(bench, "Set the gaps", "&Set", parent, at=Dialog.ARRANGE_GAPS)
-    axis = QComboBox()
+    axis = ChoiceBox()
     axis.addItem("from left to right", Axis.ACROSS)
     axis.addItem("from below upwards", Axis.UP)
     gap = LengthEntry(
@@ -57,7 +58,7 @@ def turn_in_figures(bench: Workbench, parent: QWidget) -> None:
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
     dialog = EditDialog(bench, "Turn by an angle", "&Turn", parent, at=Dialog.TURN)
     angle = AngleEntry("Turn by, degrees", 15.0)
-    about = QComboBox()
+    about = ChoiceBox()
     about.addItem("their common centre, as one", turn_as_one)
     about.addItem("its own centre, each", turn_each)
     dialog.form.row("&Turn by, °", angle)

@@ -5,6 +5,7 @@ from typing import Final
 
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start, text_row
 from panelcad.desktop.help.topics import Dialog
@@ -68,7 +69,7 @@ def _degrees(field: QLineEdit) -> float:
 
 
 def _edge_row(dialog: EditDialog, edges: list[Line], unit: LengthUnit) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName("Edge")
     box.addItems([f"{_side(edge)} edge, {format_length(edge.length, unit)}" for edge in edges])
     longest_below = max(range(len(edges)), key=lambda i: (_side(edges[i]) == "lower", edges[i].length), default=-1)
@@ -85,7 +86,7 @@ def _side(edge: Line) -> str:
 
 
 def _way_row(dialog: EditDialog) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName("Bent")
     box.addItems(_WAYS)
     box.activated.connect(lambda _: dialog.preview())

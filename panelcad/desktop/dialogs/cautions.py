@@ -1,15 +1,16 @@
 """All cautions, to be read at any time."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFrame, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialogButtonBox, QFrame, QLabel, QVBoxLayout, QWidget
 
 from panelcad.desktop.cautions import FULL
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 
 
 def show_cautions(parent: QWidget) -> None:
-    dialog = QDialog(parent)
+    dialog = FittedDialog(parent)
     dialog.setWindowTitle("Cautions")
     dialog.setMinimumWidth(560)
     column = QVBoxLayout(dialog)

@@ -2,8 +2,9 @@
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QDialog, QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.menus import Menus
@@ -12,7 +13,7 @@ from panelcad.library.search import Index
 _ROLE = Qt.ItemDataRole.UserRole
 
 
-class CommandSearch(QDialog):
+class CommandSearch(FittedDialog):
     """A line to type in and the actions that suit it; what cannot be done now is faint."""
 
     def __init__(self, menus: Menus, parent: QWidget) -> None:

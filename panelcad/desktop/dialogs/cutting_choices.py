@@ -6,6 +6,7 @@ from typing import Final
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.ticks import Ticks
 from panelcad.desktop.panes.form import Form
 from panelcad.model.project import Project
@@ -92,7 +93,7 @@ class CuttingChoices(QObject):
 
 
 def _chooser(name: str, words: Iterable[str]) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(name)
     box.addItems(list(words))
     return box

@@ -5,6 +5,7 @@ from typing import Final
 
 from PySide6.QtWidgets import QComboBox
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.panes.form import Form
 from panelcad.drawing.paper import Series, drawing_papers
@@ -40,7 +41,7 @@ class DrawingChoices:
 
 
 def _chooser(name: str, words: Iterable[str]) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(name)
     box.addItems(list(words))
     return box

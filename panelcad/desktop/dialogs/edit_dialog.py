@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.tab_order import fields_first
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -57,7 +58,7 @@ class AngleEntry(QLineEdit):
         return parse_angle(self.text())
 
 
-class EditDialog(QDialog):
+class EditDialog(FittedDialog):
     """`change` gives the outcome of what the fields say now; it may raise a `PanelcadError`. `at` explains it."""
 
     def __init__(self, bench: Workbench, title: str, verb: str, parent: QWidget, *, at: Dialog) -> None:
@@ -79,7 +80,7 @@ class EditDialog(QDialog):
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
-        column.addWidget(self.form)
+        column.addWidget(self.scrolled(self.form), 1)
         column.addWidget(self.problem)
         column.addWidget(buttons)
         explained(self, at)
@@ -97,6 +98,7 @@ class EditDialog(QDialog):
         window = self.parentWidget()
         if window is not None:
             self.move(window.mapToGlobal(QPoint(_BESIDE, _BELOW)))
+            self.fit()
 
     def preview(self) -> None:
         """Show the outcome of what the fields say, or why there is none."""

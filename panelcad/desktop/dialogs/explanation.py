@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPushButton, QVBoxLayou
 
 from panelcad.checks.registry import Rule, all_rules
 from panelcad.checks.wording import words
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.pages import rule_link
 from panelcad.desktop.help.topics import Dialog
@@ -26,7 +27,7 @@ def explain(bench: Workbench, finding: Finding, parent: QWidget) -> None:
     document = bench.document
     rule = next((one for one in all_rules() if one.id == finding.rule), None)
     said = words(finding, document.project, document.option)
-    dialog = QDialog(parent)
+    dialog = FittedDialog(parent)
     dialog.setWindowTitle("Why?")
     dialog.setMinimumWidth(_WIDTH)
     form = Form()

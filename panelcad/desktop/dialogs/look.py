@@ -6,6 +6,7 @@ from typing import Any, Final
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QColorDialog, QComboBox, QPushButton, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
@@ -61,7 +62,7 @@ def option_look(bench: Workbench, parent: QWidget) -> None:
 
 
 def _box(dialog: EditDialog, name: str, word: str, kinds: type[StrEnum], now: Appearance) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(word.replace("&", ""))
     for kind in kinds:
         box.addItem(kind.value.capitalize(), kind)

@@ -3,8 +3,10 @@
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -39,7 +41,7 @@ class NewPanel:
     next_action: str
 
 
-class NewProject(QDialog):
+class NewProject(FittedDialog):
     def __init__(self, parent: QWidget, settings: Settings) -> None:
         super().__init__(parent)
         self.setWindowTitle("New panel")
@@ -47,7 +49,7 @@ class NewProject(QDialog):
         self.title = TextField("Title")
         self.title.setText("New panel")
         self.registration = TextField("Registration")
-        self.unit = QComboBox()
+        self.unit = ChoiceBox()
         self.unit.setAccessibleName("Unit")
         self.unit.addItem("inches", LengthUnit.INCH)
         self.unit.addItem("millimetres", LengthUnit.MM)
@@ -55,7 +57,7 @@ class NewProject(QDialog):
         form = Form()
         form.row("&Title", self.title)
         form.row("&Registration", self.registration)
-        self.outline = QComboBox()
+        self.outline = ChoiceBox()
         self.outline.setAccessibleName("Outline")
         for words, action in OUTLINES:
             self.outline.addItem(words, action)

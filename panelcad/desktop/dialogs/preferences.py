@@ -1,7 +1,9 @@
 """Preferences: unit of new projects, steps, colours, initials, and the size of the screen."""
 
-from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.screen_size import ScreenSize
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -14,7 +16,7 @@ from panelcad.units import LengthUnit, parse_length
 _STEPS = (("grid", "&Grid"), ("fine", "&Fine nudge"), ("coarse", "&Coarse nudge"))
 
 
-class Preferences(QDialog):
+class Preferences(FittedDialog):
     def __init__(self, settings: Settings, parent: QWidget) -> None:
         super().__init__(parent)
         self.setWindowTitle("Preferences")
@@ -42,7 +44,7 @@ class Preferences(QDialog):
 
     def _general(self) -> Form:
         form = Form()
-        self.unit, self.theme = QComboBox(), QComboBox()
+        self.unit, self.theme = ChoiceBox(), ChoiceBox()
         for unit, words in ((LengthUnit.INCH, "inches"), (LengthUnit.MM, "millimetres")):
             self.unit.addItem(words, unit)
         self.unit.setCurrentIndex(self.unit.findData(self._settings.unit))

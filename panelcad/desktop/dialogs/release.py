@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgress
 
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.folder_field import FolderField
 from panelcad.desktop.dialogs.ticks import Ticks
 from panelcad.desktop.fields import TextField
@@ -28,7 +29,7 @@ from panelcad.outputs.release_papers import ReleaseOptions
 from panelcad.outputs.section_choices import section_word
 
 
-class ReleaseQuestion(QDialog):
+class ReleaseQuestion(FittedDialog):
     """Who releases which plates, where the papers go, and what must be true before metal is cut."""
 
     def __init__(self, parent: QWidget, project: Project, option: Option, folder: Path, initials: str) -> None:
@@ -66,7 +67,7 @@ class ReleaseQuestion(QDialog):
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
-        column.addWidget(form)
+        column.addWidget(self.scrolled(form), 1)
         column.addWidget(buttons)
         explained(self, Dialog.RELEASE)
         self.plates.changed.connect(self._look)

@@ -4,6 +4,7 @@ from datetime import UTC, datetime
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPlainTextEdit, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -14,7 +15,7 @@ from panelcad.errors import PanelcadError
 from panelcad.model.release import next_revision
 
 
-class RevisionQuestion(QDialog):
+class RevisionQuestion(FittedDialog):
     """Why the option changes after its release, and who says so."""
 
     def __init__(self, parent: QWidget, option: str, locked: str, initials: str) -> None:

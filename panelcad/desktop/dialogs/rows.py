@@ -5,6 +5,7 @@ from enum import Enum
 
 from PySide6.QtWidgets import QComboBox, QLineEdit
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.project import Project
@@ -32,7 +33,7 @@ def text_row(dialog: EditDialog, title: str, text: str) -> QLineEdit:
 
 
 def choice_row(dialog: EditDialog, title: str, values: Iterable[Enum], chosen: Enum) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(title.replace("&", ""))
     for value in values:
         box.addItem(str(value.value), value)

@@ -2,8 +2,9 @@
 
 from typing import Final
 
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtWidgets import QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start
 from panelcad.desktop.help.topics import Dialog
@@ -28,7 +29,7 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     project, option_id, plate_id = start(bench)
     segments = edges(outline_of(project.option(option_id).plate(plate_id).outline))
     dialog = EditDialog(bench, "Attach screws along edges", "&Drill", parent, at=Dialog.SCREWS)
-    edge = QComboBox()
+    edge = ChoiceBox()
     edge.setAccessibleName("Edge")
     edge.addItem("every edge", _EVERY)
     for i, segment in enumerate(segments):

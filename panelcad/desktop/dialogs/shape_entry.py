@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtWidgets import QComboBox, QLabel
+from PySide6.QtWidgets import QLabel
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import LengthEntry
 from panelcad.desktop.panes.form import Form
 from panelcad.errors import UnusableInput
@@ -53,7 +54,7 @@ class ShapeEntry(QObject):
         self._unit = unit
         self._kinds = {kind.key: kind for kind in kinds}
         self._free: Shape | None = None
-        self.kind = QComboBox()
+        self.kind = ChoiceBox()
         self.kind.setAccessibleName("Shape")
         for kind in kinds:
             self.kind.addItem(kind.title, kind.key)

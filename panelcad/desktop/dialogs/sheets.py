@@ -1,7 +1,8 @@
 """Dialogs on the sheet itself: an outline by its measures, more plates, splitting and joining, its data."""
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QLineEdit, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
 from panelcad.desktop.dialogs.template_entry import TemplateEntry
@@ -73,7 +74,7 @@ def join_sheets(bench: Workbench, parent: QWidget) -> None:
     project, option_id, plate_id = start(bench)
     others = [plate for plate in project.option(option_id).plates if plate.id != plate_id]
     dialog = EditDialog(bench, "Join plates", "&Join", parent, at=Dialog.JOIN)
-    other = QComboBox()
+    other = ChoiceBox()
     other.setAccessibleName("Other plate")
     for plate in others:
         other.addItem(plate.name, plate.id)

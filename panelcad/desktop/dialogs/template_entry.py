@@ -1,7 +1,8 @@
 """Rows of a dialog that choose an outline by its measures."""
 
-from PySide6.QtWidgets import QComboBox, QLabel
+from PySide6.QtWidgets import QLabel
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.editing.templates import TEMPLATES, Template
 from panelcad.units import rounded
@@ -18,7 +19,7 @@ class TemplateEntry:
         stage = dialog.bench.stage
         x1, y1, x2, y2 = stage.layout().plate(stage.plate_id).outline.bounds
         present = {"width": x2 - x1, "height": y2 - y1, "middle_height": y2 - y1, "side_height": _SIDES * (y2 - y1)}
-        self._chooser = QComboBox()
+        self._chooser = ChoiceBox()
         self._chooser.setAccessibleName("Template")
         for template in TEMPLATES:
             self._chooser.addItem(template.title, template)

@@ -3,8 +3,9 @@
 from pathlib import Path
 
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFileDialog, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialogButtonBox, QFileDialog, QPlainTextEdit, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
@@ -14,7 +15,7 @@ from panelcad.outputs.verify import VerifyReport, verify
 from panelcad.outputs.verify_words import verdict, verify_text
 
 
-class Verification(QDialog):
+class Verification(FittedDialog):
     """The verdict, and every difference below it."""
 
     def __init__(self, parent: QWidget, report: VerifyReport) -> None:

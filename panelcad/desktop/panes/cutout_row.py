@@ -3,7 +3,7 @@
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter
 from PySide6.QtWidgets import QApplication, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from panelcad.drawing.extent import extent
@@ -49,7 +49,9 @@ class CutoutRow(QStyledItemDelegate):
         painter.setFont(small)
         painter.setPen(QColor(theme.faint))
         below = room.translated(0, option.rect.height() // 2)
-        painter.drawText(below, Qt.AlignmentFlag.AlignTop, size_words(cutout, self._bench.unit))
+        words = size_words(cutout, self._bench.unit)
+        words = QFontMetrics(small).elidedText(words, Qt.TextElideMode.ElideRight, below.width())
+        painter.drawText(below, Qt.AlignmentFlag.AlignTop, words)
 
 
 def size_words(cutout: Cutout, unit: LengthUnit) -> str:

@@ -6,8 +6,9 @@ from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.drawing_desk import EdgeKind
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.point_entry import PointEntry
@@ -42,7 +43,7 @@ class DrawingPane(Form):
         super().__init__()
         self._bench, self._desk = bench, bench.drawing
         self.state = self.words("")
-        self.manner = QComboBox()
+        self.manner = ChoiceBox()
         self.manner.setAccessibleName("Given as")
         for manner in Manner:
             self.manner.addItem(manner.value[0], manner)
@@ -52,7 +53,7 @@ class DrawingPane(Form):
         for label, entry in zip(self._names, self.figures, strict=True):
             label.setProperty("role", "faint")
             self.label_row(label, entry)
-        self.edge = QComboBox()
+        self.edge = ChoiceBox()
         self.edge.setAccessibleName("Edge to the point")
         for kind in EdgeKind:
             self.edge.addItem(kind.value, kind)

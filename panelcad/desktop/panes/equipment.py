@@ -52,9 +52,9 @@ class EquipmentPane(QWidget):
         self.fitted = self._tree()
         for listed in (self.offered, self.fitted):
             listed.setMinimumHeight(60)
-        self.place = QPushButton("P&lace")
+        self.place = QPushButton("Pla&ce")
         self.place.setToolTip("Put it on the panel at the nearest free place")
-        self.take_out = QPushButton("&Take out")
+        self.take_out = QPushButton("Take &out")
         self.fitting = FittingForm(bench)
         self._lay_out()
         self._connect()

@@ -18,7 +18,7 @@ class FindingDetail(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(4)
         self.cure = self._button("&Do it", "Make the move that cures it", self._do_cure)
-        self.word = self._button("&Accept…", "", self._accept_or_withdraw)
+        self.word = self._button("A&ccept…", "", self._accept_or_withdraw)
         self.why = self._button("&Why?", "What the rule measures, its limits and their sources", self._explain)
         for button in (self.cure, self.word, self.why):
             row.addWidget(button)
@@ -37,7 +37,7 @@ class FindingDetail(QWidget):
             return
         cure = finding.cure
         self.cure.setEnabled(cure is not None and (cure.dx != 0.0 or cure.dy != 0.0))
-        self.word.setText("&Take back" if is_accepted else "&Accept…")
+        self.word.setText("Take &back" if is_accepted else "A&ccept…")
         self.word.setEnabled(is_accepted or finding.acceptable)
         refused = "This can never be right, so nobody may accept it"
         self.word.setToolTip("" if self.word.isEnabled() else refused)

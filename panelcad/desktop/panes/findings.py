@@ -4,9 +4,10 @@ from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QListView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QListView, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.badge import MarkKind
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.panes.finding_detail import FindingDetail
 from panelcad.desktop.panes.finding_row import FindingRow
 from panelcad.desktop.workbench import Workbench
@@ -69,7 +70,7 @@ class FindingsPane(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self._bench = bench
-        self.filter = QComboBox()
+        self.filter = ChoiceBox()
         self.filter.setAccessibleName("Which findings")
         for words, _ in _FILTERS:
             self.filter.addItem(words)

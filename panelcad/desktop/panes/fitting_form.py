@@ -5,6 +5,7 @@ from typing import Any, Final
 from pydantic import ValidationError
 from PySide6.QtWidgets import QComboBox, QLineEdit
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read, write
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
@@ -29,7 +30,7 @@ class FittingForm(Form):
         self._bench = bench
         self._item: Item | None = None
         self.typed = {field.key: QLineEdit() for field in _TYPED}
-        self.bus, self.gauge, self.after = QComboBox(), QComboBox(), QComboBox()
+        self.bus, self.gauge, self.after = ChoiceBox(), ChoiceBox(), ChoiceBox()
         self.gauge.addItems(list(_GAUGES))
         self.after.addItems([choice.value for choice in AfterFailure])
         for field in _TYPED:

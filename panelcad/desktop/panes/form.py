@@ -18,6 +18,7 @@ class Form(QWidget):
         rows.setHorizontalSpacing(10)
         rows.setVerticalSpacing(6)
         rows.setLabelAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         self.column.addLayout(rows)
         return rows
@@ -27,6 +28,8 @@ class Form(QWidget):
         label = QLabel(word)
         label.setProperty("role", "faint")
         label.setBuddy(field)
+        if not field.accessibleName():
+            field.setAccessibleName(word.replace("&", ""))
         label.setMinimumHeight(min(field.sizeHint().height(), field.maximumHeight()))
         self._rows.addRow(label, field)
 

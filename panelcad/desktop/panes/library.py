@@ -17,6 +17,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QDrag, QPixmap
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QListView, QPushButton, QVBoxLayout, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.drop import CUTOUT_MIME
 from panelcad.desktop.panes.cutout_row import CutoutRow
 from panelcad.desktop.thumbnails import thumbnail
@@ -106,13 +107,13 @@ class LibraryPane(QWidget):
         self.search.setPlaceholderText("Search: altimeter, 3 1/8, radio …")
         self.search.setClearButtonEnabled(True)
         self.search.setAccessibleName("Search the library")
-        self.family = QComboBox()
+        self.family = ChoiceBox()
         self.family.setAccessibleName("Family")
         self.family.setMinimumContentsLength(8)
         self.family.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.model = CutoutModel(bench)
         self.list = self._list()
-        self.place = QPushButton("&Place")
+        self.place = QPushButton("Pla&ce")
         self.place.setToolTip("Take it in hand; each click on the panel puts one down (Enter)")
         self.none = QLabel("Nothing suits these words.")
         self.none.setProperty("role", "faint")

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox
 
 from panelcad.checks.pilot_lights import COLOURS, LAMPS
 from panelcad.checks.pilot_reach import BREAKERS
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.planning import set_fitting
@@ -93,7 +94,7 @@ class LightRows:
 
 def _choice(form: Form, title: str, choices: list[Any]) -> QComboBox:
     """A row of choices; the first stands for nothing."""
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(title.replace("&", ""))
     box.setMinimumContentsLength(8)
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

@@ -1,7 +1,6 @@
 """The properties of a dimension or a note."""
 
-from PySide6.QtWidgets import QComboBox
-
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import LengthField, TextField
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
@@ -22,14 +21,14 @@ class OneMark(Form):
         mark = self._mark(bench.document.project)
         self.title = self.heading("")
         self.text = TextField("Words")
-        self.along = QComboBox()
+        self.along = ChoiceBox()
         self.length = LengthField("Length", bench.unit)
         self.length.refused.connect(bench.told)
         if isinstance(mark, Dimension):
             self._add_dimension()
         else:
             self.row("&Words", self.text)
-            self.row("&Height", self.length)
+            self.row("Hei&ght", self.length)
             self.text.committed.connect(lambda words: self._revise("Change a note", text=words))
             self.length.committed.connect(lambda mm: self._revise("Change a note", height=mm))
         self.words("Del takes it away.", "faint")

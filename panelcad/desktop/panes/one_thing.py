@@ -2,6 +2,7 @@
 
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import AngleField, LengthField, TextField
 from panelcad.desktop.panes.facts import facts
 from panelcad.desktop.panes.form import Form
@@ -42,14 +43,14 @@ class OneThing(Form):
         unit = self._bench.unit
         self.across, self.up = LengthField("x", unit), LengthField("y", unit)
         self.turn = AngleField("Rotation in degrees")
-        self.origin = QComboBox()
+        self.origin = ChoiceBox()
         self.origin.setAccessibleName("Position from")
         self.origin.setMinimumContentsLength(8)
         self.origin.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.row("&From", self.origin)
+        self.row("F&rom", self.origin)
         self.row("&x", _with_unit(self.across, unit.value))
         self.row("&y", _with_unit(self.up, unit.value))
-        self.row("&Turned", _with_unit(self.turn, "°"))
+        self.row("T&urned", _with_unit(self.turn, "°"))
         for field in (self.across, self.up, self.turn):
             field.refused.connect(self._bench.told)
         self.across.committed.connect(lambda _: self._move())

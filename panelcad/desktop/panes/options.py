@@ -6,7 +6,6 @@ from PySide6.QtCore import QModelIndex, QSize, Qt
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QComboBox,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.panes.chart_view import ChartView
 from panelcad.desktop.panes.option_charts import option_charts
 from panelcad.desktop.panes.option_table import OptionTable, Shown
@@ -43,7 +43,7 @@ class OptionsPane(QWidget):
         self._bench = bench
         self.comparer = bench.comparer
         self.model = OptionTable(bench.theme)
-        self.shown = QComboBox()
+        self.shown = ChoiceBox()
         for choice in Shown:
             self.shown.addItem(choice.value, choice)
         self.shown.setAccessibleName("Which rows")

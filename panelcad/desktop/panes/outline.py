@@ -3,8 +3,9 @@
 from collections.abc import Callable
 
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import LengthField
 from panelcad.desktop.outline_desk import Change
 from panelcad.desktop.panes.form import Form
@@ -30,7 +31,7 @@ class OutlinePane(Form):
         super().__init__()
         self._bench, self._desk = bench, bench.outline
         self._unit = bench.unit
-        self.corner = QComboBox()
+        self.corner = ChoiceBox()
         self.corner.setAccessibleName("Corner")
         self.corner.activated.connect(self._desk.pick)
         self.row("&Corner", self.corner)
@@ -42,7 +43,7 @@ class OutlinePane(Form):
         self.edge = self.words("", "faint")
         self.line()
         self.radius = self._length("Radius or leg")
-        self.row("R&adius", self.radius)
+        self.row("Rad&ius", self.radius)
         self._add_buttons()
         self.end()
         for field in (self.across, self.up):
@@ -60,15 +61,15 @@ class OutlinePane(Form):
     def _add_buttons(self) -> None:
         self._pair(
             ("Ro&und", "Round the corner", lambda o, i: round_corner(o, i, self.radius.value)),
-            ("Round a&ll", "Round every corner", lambda o, _: round_corners(o, self.radius.value)),
+            ("Rou&nd all", "Round every corner", lambda o, _: round_corners(o, self.radius.value)),
         )
         self._pair(
-            ("Cut o&ff", "Cut the corner off", lambda o, i: chamfer_corner(o, i, self.radius.value)),
+            ("Cut &off", "Cut the corner off", lambda o, i: chamfer_corner(o, i, self.radius.value)),
             ("&Straighten", "Straighten the edge", lambda o, i: bow_by(o, i, 0.0)),
         )
         self._pair(
             ("A&dd after", "Add a corner", lambda o, i: add_corner(o, i, edges_of(o)[i].at(0.5))),
-            ("&Take away", "Take a corner away", remove_corner),
+            ("Take a&way", "Take a corner away", remove_corner),
         )
 
     def _pair(self, *buttons: tuple[str, str, Change]) -> None:

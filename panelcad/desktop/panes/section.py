@@ -2,11 +2,13 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QHideEvent, QKeyEvent, QShowEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.scene import PanelScene
 from panelcad.desktop.canvas.view import PanelView
+from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.elided import ElidedLabel
 from panelcad.desktop.fields import LengthField
 from panelcad.desktop.tools.picking import pickable
 from panelcad.desktop.tools.section import turn_section
@@ -34,11 +36,12 @@ class SectionPane(QWidget):
         self.view.setMinimumHeight(120)
         self.view.tool = _Pick(bench, self.scene)
         self.at = LengthField("Section at", bench.unit)
-        self.way = QComboBox()
+        self.way = ChoiceBox()
         self.way.setAccessibleName("Way of the section")
         self.way.addItem("upright, at x", Across.VERTICAL)
         self.way.addItem("level, at y", Across.HORIZONTAL)
-        self.words = QLabel()
+        self.words = ElidedLabel()
+        self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.words.setProperty("role", "faint")
         self._is_framed = False
         self._lay_out()

@@ -1,7 +1,7 @@
 """The aircraft as planning needs it: flight, electrical system, weight and balance, rates, the option's costs."""
 
 from pydantic import ValidationError
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialogButtonBox, QLabel, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.aircraft.tabs import (
     CostPage,
@@ -12,6 +12,7 @@ from panelcad.desktop.dialogs.aircraft.tabs import (
     WeightPage,
     tabs,
 )
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
@@ -24,7 +25,7 @@ from panelcad.model.project import Project
 _WORDS = "Leave blank what is not known: it is reported as not known and never taken as zero."
 
 
-class AircraftData(QDialog):
+class AircraftData(FittedDialog):
     """Nothing changes until 'Take over' is pressed; what cannot be read is said and stays as typed."""
 
     def __init__(self, bench: Workbench, parent: QWidget) -> None:

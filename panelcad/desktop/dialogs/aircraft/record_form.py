@@ -5,6 +5,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read_again, write
 from panelcad.desktop.panes.form import Form
 from panelcad.units import LengthUnit
@@ -26,7 +27,7 @@ class RecordForm(Form):
     def _editor(self, field: Field) -> QWidget:
         if field.kind is not Kind.CHOICE:
             return QLineEdit()
-        made = QComboBox()
+        made = ChoiceBox()
         for value, words in field.choices:
             made.addItem(words, value)
         return made

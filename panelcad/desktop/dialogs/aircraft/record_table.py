@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.aircraft.field import Field, Kind, read_again, write
 from panelcad.errors import UnreadableQuantity
 from panelcad.units import LengthUnit
@@ -104,7 +105,7 @@ class RecordTable(QWidget):
 
 
 def _chooser(field: Field, value: Any) -> QComboBox:
-    made = QComboBox()
+    made = ChoiceBox()
     made.setAccessibleName(field.title)
     for _, words in field.choices:
         made.addItem(words)

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.aircraft import fields
 from panelcad.desktop.dialogs.aircraft.plain import (
     as_rows,
@@ -91,7 +92,7 @@ class FlightPage(QWidget):
         facts = Form()
         facts.heading("What is true of the aircraft")
         for fact in Fact:
-            chooser = QComboBox()
+            chooser = ChoiceBox()
             chooser.setAccessibleName(fact.value)
             for _, words in _THREE:
                 chooser.addItem(words)

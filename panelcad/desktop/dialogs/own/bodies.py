@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.errors import UnreadableQuantity
 from panelcad.model.cutout import Body, BodyKind
 from panelcad.model.shape import Circle, Rectangle, Shape
@@ -67,7 +68,7 @@ class BodiesTable(QWidget):
     def _add_row(self, kind: BodyKind, texts: tuple[str, ...], shape: Shape | None) -> None:
         row = self.table.rowCount()
         self.table.insertRow(row)
-        chooser = QComboBox()
+        chooser = ChoiceBox()
         chooser.setAccessibleName("Kind of body")
         for each in BodyKind:
             chooser.addItem(each.value, each)

@@ -7,8 +7,6 @@ from pydantic import ValidationError
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
-    QDialog,
     QDialogButtonBox,
     QFileDialog,
     QHBoxLayout,
@@ -20,7 +18,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import LengthEntry
+from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.own.bodies import BodiesTable
 from panelcad.desktop.dialogs.own.holes import HolesEntry
 from panelcad.desktop.dialogs.own.picture import CutoutPicture
@@ -41,7 +41,7 @@ _MEASURED: Final = "measured on the part"
 _FIRST: Final = {LengthUnit.INCH: 2.25 * 25.4, LengthUnit.MM: 57.0}
 
 
-class OwnCutout(QDialog):
+class OwnCutout(FittedDialog):
     """`like` is a cutout to begin with; one of the user's own is changed, another is the pattern for a new one."""
 
     def __init__(self, bench: Workbench, parent: QWidget, like: Cutout | None = None) -> None:
@@ -68,7 +68,7 @@ class OwnCutout(QDialog):
         self.name = self._text("&Title", self._like.title if self._like else "")
         self.words = self._text("&Words to find it by", ", ".join(self._like.words) if self._like else "")
         self.source = self._text("Where the &figures are from", self._source_text())
-        self.mounting = QComboBox()
+        self.mounting = ChoiceBox()
         self.mounting.setAccessibleName("Mounting")
         for kind in Mounting:
             self.mounting.addItem(kind.value, kind)

@@ -3,8 +3,9 @@
 from typing import Final
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit
+from PySide6.QtWidgets import QLabel, QLineEdit
 
+from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import LengthEntry
 from panelcad.desktop.panes.form import Form
 from panelcad.errors import UnreadableQuantity
@@ -38,7 +39,7 @@ class HolesEntry(QObject):
     def __init__(self, form: Form, unit: LengthUnit, groups: tuple[HoleGroup, ...]) -> None:
         super().__init__()
         self._kept = groups
-        self.pattern = QComboBox()
+        self.pattern = ChoiceBox()
         self.pattern.setAccessibleName("Screw holes")
         for title, key in (("none", _NONE), ("on a circle", _CIRCLE), ("at the corners of a rectangle", _RECTANGLE)):
             self.pattern.addItem(title, key)

@@ -1,0 +1,52 @@
+"""A box to choose from that shortens its words where it is narrow, and tells them whole at the pointer."""
+
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QHelpEvent, QPaintEvent
+from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
+
+_LEAST_LETTERS = 6
+
+
+class ChoiceBox(QComboBox):
+    """As wide as its longest entry where there is room, and never wider than what it stands in."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+
+    def minimumSizeHint(self) -> QSize:
+        words = QSize(self.fontMetrics().horizontalAdvance("n" * _LEAST_LETTERS), self.fontMetrics().height())
+        kind = QStyle.ContentsType.CT_ComboBox
+        least = self.style().sizeFromContents(kind, self._option(), words, self)
+        return QSize(least.width(), self.sizeHint().height())
+
+    @property
+    def shown_text(self) -> str:
+        """What of the chosen entry's words there is room for."""
+        option = self._option()
+        room = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, self
+        )
+        return self.fontMetrics().elidedText(self.currentText(), Qt.TextElideMode.ElideRight, room.width() - 2)
+
+    def _option(self) -> QStyleOptionComboBox:
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        return option
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self.isEditable():
+            super().paintEvent(event)
+            return
+        painter = QStylePainter(self)
+        option = self._option()
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        option.currentText = self.shown_text
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()
+
+    def event(self, event: QEvent) -> bool:
+        if isinstance(event, QHelpEvent) and not self.toolTip() and self.shown_text != self.currentText():
+            QToolTip.showText(event.globalPos(), self.currentText(), self)
+            return True
+        return super().event(event)

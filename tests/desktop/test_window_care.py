@@ -1,0 +1,266 @@
+"""The window in a small frame and with long words; every dialog by its keys, names and order.
+
+No title is translated yet: letters set 35 % wider stand for the longer words of other languages. A screen of
+1920 × 1080 at 200 % leaves 960 × 540.
+"""
+
+from itertools import pairwise
+
+import pytest
+from PySide6.QtCore import QObject, QPoint, Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QAbstractSpinBox,
+    QApplication,
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QLabel,
+    QLineEdit,
+    QPlainTextEdit,
+    QSlider,
+    QTabBar,
+    QToolButton,
+    QWidget,
+)
+
+from panelcad.desktop.elided import ElidedLabel
+from panelcad.desktop.main_window import MainWindow
+from panelcad.desktop.settings import Settings
+from panelcad.desktop.theme import LIGHT, dress
+from panelcad.library.samples import sample_file
+from panelcad.model.cutout import Opening
+from panelcad.model.shape import Circle
+from panelcad.store.project_file import load, save
+from tests import builders
+from tests.desktop.clipping import clipped
+from tests.desktop.dialog_walk import dialog_actions, walk_dialog
+
+NARROW = (900, 650)
+WIDE_LETTERS = 135.0
+FIELDS = (QLineEdit, QComboBox, QAbstractSpinBox, QAbstractButton, QAbstractItemView, QPlainTextEdit, QSlider)
+NO_DIALOGS = {"place.find", "place.own-like", "view.owner"}
+"""The first goes to the library's search, the second wants a cutout chosen there, the third is a window of its own."""
+FILE_QUESTIONS = {"file.open", "file.take-in", "file.save-as", "file.take-limits", "file.write-limits"}
+NEEDS_A_RELEASE = {"file.revision"}
+
+
+@pytest.fixture(params=[100.0, WIDE_LETTERS], ids=["plain letters", "wide letters"])
+def letters(request, qapp):
+    """Letters of usual width, and wide ones."""
+    usual = QApplication.font()
+    font = QFont(usual)
+    font.setLetterSpacing(QFont.SpacingType.PercentageSpacing, request.param)
+    QApplication.setFont(font)
+    yield request.param
+    QApplication.setFont(usual)
+
+
+@pytest.fixture
+def narrow(qtbot, tmp_path, own_settings, letters):
+    """A twin's panel with three plates, in a window of 900 × 650."""
+    path = tmp_path / "twin.panel.json"
+    save(with_own_cut(load(sample_file("twin"))), path)
+    dress(QApplication.instance(), LIGHT)
+    window = MainWindow(Settings())
+    window.resize(*NARROW)
+    window.show()
+    qtbot.waitExposed(window)
+    window.open(path)
+    qtbot.waitUntil(lambda: window.bench.judge.report is not None, timeout=20_000)
+    settle()
+    yield window
+    window.bench.document.mark_saved(path, window.bench.document.project)
+    window.close()
+    window.deleteLater()
+
+
+def with_own_cut(project):
+    """The twin's panel with a cut made to measure besides."""
+    option = project.options[0]
+    plate = option.plates[0]
+    opening = Opening(shape=Circle(diameter=20.0), purpose="map light", source=builders.SOURCE)
+    cut = builders.cut("own-cut", 0.0, 30.0, cutout=None, openings=(opening,), state="new")
+    plates = (plate.revised(cuts=(*plate.cuts, cut)), *option.plates[1:])
+    return project.with_option(option.revised(plates=plates))
+
+
+def settle() -> None:
+    for _ in range(30):
+        QApplication.processEvents()
+
+
+def things(window) -> list[str]:
+    document = window.bench.document
+    return [item.id for item in document.option.items if item.cut and item.plate == window.bench.stage.plate_id]
+
+
+def opened(window, action_id, look) -> bool:
+    """Open what the action asks, with nothing, one or two things selected, or something that stands around."""
+    standing = window.bench.document.project.surroundings.obstacles[0].id
+    for chosen in ((), things(window)[:1], things(window)[:2], (standing,), ("own-cut",)):
+        window.bench.selection.set(chosen)
+        window.menus.refresh()
+        if window.menus.actions[action_id].isEnabled():
+            return walk_dialog(window, action_id, look)
+    return False
+
+
+def every_dialog(window, look) -> None:
+    """All dialogs that actions open; the files' own are the platform's."""
+    never = [name for name in dialog_actions() if name != "view.owner" and not opened(window, name, look)]
+    assert set(never) <= FILE_QUESTIONS | NO_DIALOGS | NEEDS_A_RELEASE
+
+
+def test_no_pane_cuts_words_off_in_a_narrow_window(narrow) -> None:
+    docks = narrow.docks.all
+    faults = [f"window: {fault}" for fault in clipped(narrow)]
+    for chosen in (things(narrow)[:1], things(narrow)[:3]):
+        narrow.bench.selection.set(chosen)
+        settle()
+        faults += [f"{len(chosen)} selected: {fault}" for fault in clipped(narrow)]
+    for dock in docks:
+        for other in docks:
+            other.setVisible(other is dock)
+        settle()
+        faults += [f"{dock.windowTitle()}: {fault}" for fault in clipped(narrow)]
+    assert faults == []
+
+
+def test_no_dialog_cuts_words_off_or_is_larger_than_a_low_screen(narrow) -> None:
+    faults = []
+
+    def look(name: str, dialog: QDialog) -> None:
+        faults.extend(f"{name}: {fault}" for fault in clipped(dialog))
+        least = dialog.minimumSizeHint().expandedTo(dialog.minimumSize())
+        if least.width() > 960 or least.height() > 500:
+            faults.append(f"{name}: cannot be smaller than {least.width()} × {least.height()}")
+
+    every_dialog(narrow, look)
+    assert faults == []
+
+
+def test_every_chooser_is_on_the_bar_of_a_narrow_window(narrow, letters) -> None:
+    """With wide letters the last may stand behind the overflow button, which the keyboard reaches."""
+    bar = narrow.menus.bar
+    seen = {box.accessibleName() for box in bar.findChildren(QComboBox) if box.isVisible()}
+    overflow = bar.findChild(QToolButton, "qt_toolbar_ext_button")
+    assert seen == {"Option", "Plate", "Seen from"} or (letters == WIDE_LETTERS and overflow.isVisible())
+    assert overflow.focusPolicy() == Qt.FocusPolicy.StrongFocus
+    assert overflow.accessibleName()
+
+
+def test_a_hint_ends_in_dots_and_is_told_whole(narrow) -> None:
+    words = narrow.statusBar().words
+    assert isinstance(words, ElidedLabel)
+    narrow.bench.take_tool("course-outline")
+    assert words.shown_text.endswith("…")
+    assert words.toolTip() == words.text()
+
+
+@pytest.mark.parametrize("letters", [100.0], indirect=True, ids=["plain letters"])
+class TestEveryDialog:
+    def test_no_two_keys_are_the_same(self, narrow) -> None:
+        faults = []
+
+        def look(name: str, dialog: QDialog) -> None:
+            keys = sorted(mnemonics(dialog))
+            faults.extend(f"{name}: {a[0]} is {a[1]} and {b[1]}" for a, b in pairwise(keys) if a[0] == b[0])
+
+        every_dialog(narrow, look)
+        assert faults == []
+
+    def test_every_field_has_a_name(self, narrow) -> None:
+        faults = []
+
+        def look(name: str, dialog: QDialog) -> None:
+            faults.extend(f"{name}: {type(one).__name__}" for one in stops(dialog) if not spoken_name(one))
+
+        every_dialog(narrow, look)
+        assert faults == []
+
+    def test_tab_goes_down_the_fields_and_to_the_buttons_last(self, narrow) -> None:
+        faults = []
+
+        def look(name: str, dialog: QDialog) -> None:
+            chain = in_tab_order(dialog)
+            faults.extend(
+                f"{name}: from {spoken_name(a)} to {spoken_name(b)}"
+                for a, b in pairwise(chain)
+                if goes_back(a, b, dialog)
+            )
+
+        every_dialog(narrow, look)
+        assert faults == []
+
+    def test_every_pane_names_its_fields_and_leaves_the_menus_keys_alone(self, narrow) -> None:
+        """Alt and a menu's letter opens the menu wherever one is."""
+        menus = {action.text()[action.text().index("&") + 1].lower() for action in narrow.menuBar().actions()}
+        faults = []
+        for dock in narrow.docks.all:
+            dock.setVisible(True)
+            settle()
+            pane = dock.widget()
+            keys = sorted(mnemonics(pane))
+            mine = [type(one).__name__ for one in stops(pane) if not spoken_name(one)]
+            mine += [f"{key} of {words} is a menu's" for key, words in keys if key in menus]
+            mine += [f"{a[0]} is {a[1]} and {b[1]}" for a, b in pairwise(keys) if a[0] == b[0]]
+            faults += [f"{dock.windowTitle()}: {fault}" for fault in mine]
+        assert faults == []
+
+
+def mnemonics(root: QWidget) -> list[tuple[str, str]]:
+    """(letter, words) of every key that works in a dialog or pane now."""
+    words = [label.text() for label in root.findChildren(QLabel) if label.isVisible()]
+    words += [button.text() for button in root.findChildren(QAbstractButton) if button.isVisible()]
+    for bar in root.findChildren(QTabBar):
+        words += [bar.tabText(i) for i in range(bar.count()) if bar.isVisible()]
+    marked = [text.replace("&&", "") for text in words]
+    return [(text[text.index("&") + 1].lower(), text) for text in marked if "&" in text[:-1]]
+
+
+def stops(root: QWidget) -> list[QWidget]:
+    """Every field and button that Tab stops at."""
+    return [
+        one
+        for one in root.findChildren(QWidget)
+        if one.isVisible()
+        and isinstance(one, FIELDS)
+        and bool(one.focusPolicy() & Qt.FocusPolicy.TabFocus)
+        and not isinstance(one.parent(), QComboBox | QAbstractSpinBox)
+    ]
+
+
+def spoken_name(widget: QWidget) -> str:
+    """What a screen reader says of it: its accessible name, or its words."""
+    return widget.accessibleName() or (widget.text() if isinstance(widget, QAbstractButton) else "")
+
+
+def in_tab_order(dialog: QDialog) -> list[QWidget]:
+    wanted = stops(dialog)
+    chain, here = [], dialog.nextInFocusChain()
+    while here is not dialog:
+        if here in wanted:
+            chain.append(here)
+        here = here.nextInFocusChain()
+    return chain
+
+
+def goes_back(before: QWidget, after: QWidget, dialog: QDialog) -> bool:
+    """Whether `after` stands above `before`, unless in a column to its right."""
+    if belongs_to(before, QDialogButtonBox) or isinstance(after, QTabBar):
+        return not belongs_to(after, QDialogButtonBox)
+    a, b = (one.mapTo(dialog, QPoint(0, 0)) for one in (before, after))
+    in_line = abs(a.y() + before.height() / 2 - b.y() - after.height() / 2) < 8
+    if in_line:
+        return b.x() < a.x()
+    return b.y() < a.y() and b.x() < a.x() + before.width()
+
+
+def belongs_to(widget: QWidget, kind: type[QObject]) -> bool:
+    parent = widget.parent()
+    while parent is not None and not isinstance(parent, kind):
+        parent = parent.parent()
+    return parent is not None
