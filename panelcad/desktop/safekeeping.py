@@ -1,5 +1,7 @@
 """Unsaved work is kept in a recovery copy, and offered at the next start after a crash."""
 
+from pathlib import Path
+
 from PySide6.QtCore import QObject, QTimer
 
 from panelcad.desktop.asking import Asking
@@ -52,14 +54,16 @@ class Safekeeping(QObject):
         self._alive.stop()
         self._forget()
 
-    def offer_recovered(self) -> None:
-        """Ask about each piece of unsaved work that a crash left behind."""
+    def offer_recovered(self, file: Path | None = None) -> bool:
+        """Ask about each piece of unsaved work that a crash left behind, on one file only where one is given.
+
+        Whether work was taken up again.
+        """
         found = search(self._desk.session)
         for copy, reason in found.unreadable:
             self._bench.told.emit(f"A recovery copy cannot be read and is left where it is: {copy} ({reason})")
-        for recovered in found.recovered:
-            if self._offer(recovered):
-                return
+        wanted = [one for one in found.recovered if file is None or _is_of(one, file)]
+        return any(self._offer(recovered) for recovered in wanted)
 
     def _offer(self, recovered: Recovered) -> bool:
         """Whether the work was taken up again."""
@@ -82,6 +86,10 @@ class Safekeeping(QObject):
         away, keep = "&Discard it", "&Keep it"
         question = f"Discard the unsaved changes to '{title}' for good?"
         return self._asking.choice("Discard unsaved work", question, "", away, keep) == away
+
+
+def _is_of(recovered: Recovered, file: Path) -> bool:
+    return recovered.file is not None and recovered.file.resolve() == file.resolve()
 
 
 def _detail(recovered: Recovered) -> str:

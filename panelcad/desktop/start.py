@@ -55,7 +55,6 @@ def open_window(file: Path | None) -> "MainWindow":
 
 
 def _begin(window: "MainWindow", file: Path | None) -> None:
-    if file is not None:
+    """Work that a crash left behind comes before what its file holds."""
+    if not window.safekeeping.offer_recovered(file) and file is not None:
         window.open(file)
-    else:
-        window.safekeeping.offer_recovered()

@@ -90,6 +90,18 @@ def test_work_is_found_again_after_a_crash(hands, another_window, panel_file) ->
     assert not search("nobody").recovered
 
 
+def test_work_on_the_file_that_is_opened_is_found_again_and_no_other(
+    hands, another_window, panel_file, tmp_path
+) -> None:
+    change(hands)
+    hands.window.safekeeping.keep()
+    leave_as_after_a_crash(hands.window)
+    assert not another_window.safekeeping.offer_recovered(tmp_path / "another.panel.json")
+    answer("Take it up again")
+    assert another_window.safekeeping.offer_recovered(panel_file)
+    assert another_window.bench.document.project == hands.window.bench.document.project
+
+
 def test_work_can_be_left_for_another_day(hands, another_window) -> None:
     change(hands)
     hands.window.safekeeping.keep()
