@@ -157,7 +157,9 @@ class Ground:
             self._leaders.append((line.bounds, line))
 
     def _is_taken(self, label: Label) -> bool:
-        if any(_meets(label.box, around, leader) for around, leader in self._leaders):
+        near = grown(label.box, 2 * AIR)
+        box = shapely.box(*label.box)
+        if any(overlap(near, around) and leader.intersects(box) for around, leader in self._leaders):
             return True
         return label.needs_leader and self._texts.crossed_by(*label.leader)
 
@@ -168,10 +170,6 @@ def _thing_box(wish: Wish) -> Bounds:
 
 def _count(tree: shapely.STRtree, box: Bounds) -> int:
     return len(tree.query(shapely.box(*grown(box, AIR / 2)), predicate="intersects"))
-
-
-def _meets(box: Bounds, around: Bounds, leader: shapely.LineString) -> bool:
-    return overlap(grown(box, AIR), grown(around, AIR)) and bool(leader.intersects(shapely.box(*box)))
 
 
 def crowding(labels: Sequence[Label]) -> float:
