@@ -1,7 +1,7 @@
 import pytest
 import shapely
 
-from panelcad.drawing.display import Path, Text, walk
+from panelcad.drawing.display import Face, Path, Text, walk
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.inks import Ink
 from panelcad.drawing.lettering import text_corners
@@ -94,6 +94,15 @@ def test_every_hole_has_its_number_on_the_front(name, option):
     written = {text.text for sheet in fronts for text in papers.texts(sheet.nodes)}
     wanted = {subject.numbers.features[f.id] for plate in worked_plates(subject) for f in plate.features}
     assert wanted <= written
+
+
+@pytest.mark.parametrize(("name", "option"), [("trainer", "day-night"), ("twin", "refit")])
+def test_no_heading_of_a_column_is_broken_within_a_word(name, option):
+    sheets = (*papers.drawing(name, option), *inspection_sheets(papers.sample(name, option)))
+    bold = {text.text for sheet in sheets for text in papers.texts(sheet.nodes) if text.face is Face.BOLD}
+    assert {"Tolerance", "What for", "State", "Clearance", "Required", "Measured", "Nominal", "Equipment"} <= bold
+    for sheet in sheets:
+        assert not {"e", "d", "n", "s"} & {text.text for text in papers.texts(sheet.nodes)}, sheet.title
 
 
 def test_the_sheets_count_themselves():

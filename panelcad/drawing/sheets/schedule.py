@@ -25,8 +25,8 @@ _COLUMNS: Final = (
     Column("Y", 19.0, Along.RIGHT),
     Column("Size", 46.0),
     _CUT,
-    Column("Tolerance", 20.0),
-    Column("What for", 62.0),
+    Column("Tolerance", 23.0),
+    Column("What for", 59.0),
     Column("State", 15.0),
 )
 
