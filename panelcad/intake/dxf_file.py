@@ -79,6 +79,8 @@ class DxfFile:
     points: tuple[tuple[str, Point], ...]
     texts: tuple[str, ...]
     unreadable: tuple[tuple[str, str], ...]
+    header_says: str = ""
+    """A unit that the header states and that nobody cuts in, such as metres."""
 
 
 def read_dxf(
@@ -106,6 +108,7 @@ def read_dxf(
         points=tuple((layer, _point(at, stated)) for layer, at in found.points),
         texts=tuple(found.texts),
         unreadable=(),
+        header_says=other_unit(content) or "",
     )
     read = _with_shapes(read, found, curves)
     _refuse_wild_numbers(read, largest)

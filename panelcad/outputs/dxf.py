@@ -12,6 +12,7 @@ from panelcad.model.project import Option, Project
 from panelcad.model.revision import stamp
 from panelcad.outputs.dxf_contents import plate_plan
 from panelcad.outputs.dxf_finish import cut_outline
+from panelcad.outputs.dxf_layers import CUT_THROUGH, IN_THE_METAL, Layer
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
 from panelcad.outputs.dxf_words import HEIGHT, is_cut_from_stock, labels, plate_words
@@ -19,6 +20,7 @@ from panelcad.outputs.dxf_writer import dxf_bytes
 from panelcad.store.atomic import write_atomically
 
 _DEFAULTS: Final = DxfOptions()
+_WORTH_A_FILE: Final = CUT_THROUGH | IN_THE_METAL | {Layer.BEND, Layer.CENTRE_MARK, Layer.ENGRAVE}
 _LETTER_WIDTH: Final = 0.9
 """Of a capital's height, for the extents of text in whatever font the reader has."""
 
@@ -44,9 +46,9 @@ def dxf_content(project: Project, option: Option, plate_id: str, options: DxfOpt
     """The bytes of one plate's cutting file: the same project and options give the same bytes."""
     mark = options.stamp or stamp(project, option)
     plan = cutting_plan(project, option, plate_id, replace(options, stamp=mark))
-    if not (plan.loops or plan.strokes or plan.marks):
+    if not any(part.layer in _WORTH_A_FILE for part in plan.parts):
         problem = "nothing is left to write with these choices"
-        raise UnusableInput("", f"plate {plate_id}", problem, "something of it to cut, drill, engrave or refer to")
+        raise UnusableInput("", f"plate {plate_id}", problem, "something of it to cut, drill, mark or engrave")
     return dxf_bytes(plan, whole_box(plan), options.version, options.unit or project.unit, mark.on)
 
 

@@ -56,6 +56,8 @@ class ReadAs:
     """Whether nobody said it, and the unit is the one that fits."""
     has_unit_header: bool = True
     """Whether the version of DXF has a place for the unit; R12 has none."""
+    header_says: str = ""
+    """Another unit that the file's header states, one that nobody cuts in."""
 
 
 @dataclass(frozen=True)
@@ -133,7 +135,7 @@ def verify(project: Project, path: Path | str, options: VerifyOptions = _DEFAULT
         fit, lie = _put_right(ways, drawing, fit, options.tolerance)
         drawing = rescaled(drawing, lie.scale)
     is_guessed = drawing.unit_from is UnitFrom.TOLD and options.unit is None
-    read = ReadAs(drawing.unit, drawing.unit_from, is_guessed, has_unit_header=drawing.version > _R12)
+    read = ReadAs(drawing.unit, drawing.unit_from, is_guessed, drawing.version > _R12, drawing.header_says)
     if is_guessed and lie.scale in _OTHER_UNIT:
         read = replace(read, unit=next(unit for unit in LengthUnit if unit is not drawing.unit))
         lie = replace(lie, scale=1.0)

@@ -163,7 +163,10 @@ def _notes(report: VerifyReport) -> Iterator[str]:
     unit, names, read = report.project.unit, HoleNames(layout(report.project, report.option)), report.read_as
     if report.is_foreign:
         return
-    if read.is_unit_guessed:
+    if read.header_says:
+        said = f"unit: the file's header says {read.header_says}, which programs may believe"
+        yield f"{said}; its numbers fit in {UNIT_NAME[read.unit]}"
+    elif read.is_unit_guessed:
         yield f"unit: the file states none; read in {UNIT_NAME[read.unit]}, {_guess_text(report)}"
     elif read.has_unit_header and read.unit_from is UnitFrom.WORDS:
         yield "unit: the file's header states none; taken from the words on the file"

@@ -66,8 +66,8 @@ def test_our_own_file_is_the_same_in_every_way_of_writing(tmp_path, plan, option
     options = replace(options, **chosen)
     whole = cutting_plan(plan, plan.option("new"), "main", options)
     if not {part.layer for part in whole.parts} & COMPARED:
-        with pytest.raises(UnusableInput, match=r"nothing is left to write|no closed contour"):
-            verify(plan, written(plan, tmp_path, options))
+        with pytest.raises(UnusableInput, match="nothing is left to write"):
+            written(plan, tmp_path, options)
         return
     report = verify(plan, written(plan, tmp_path, options))
 

@@ -241,6 +241,15 @@ def test_a_missing_unit_is_noted_and_found_where_nothing_says_it(tmp_path: Path,
     assert notes(silent)[0].startswith(f"note: unit: the file states none; read in {words}, ")
 
 
+def test_a_header_in_metres_is_told(tmp_path: Path) -> None:
+    """DXF Reference, $INSUNITS: 1 is inches, 6 is metres."""
+    file = written(tmp_path)
+    file.write_text(file.read_text().replace("$INSUNITS\n 70\n1\n", "$INSUNITS\n 70\n6\n"))
+
+    (note,) = notes(verify(TOURER, file))
+    assert note.startswith("note: unit: the file's header says metres, which programs may believe")
+
+
 def test_r12_has_no_unit_to_miss(tmp_path: Path) -> None:
     report = verify(TOURER, written(tmp_path, DxfOptions(DxfVersion.R12)))
 
