@@ -13,10 +13,17 @@ PAIRS = [
     ("ink", "chosen"),
     ("faint", "ground"),
     ("faint", "raised"),
+    ("faint", "field"),
+    ("faint", "hovered"),
+    ("faint", "chosen"),
     ("accent", "raised"),
+    ("accent", "ground"),
+    ("accent", "hovered"),
     ("on_accent", "accent"),
     ("caution_ink", "caution_ground"),
     ("wrong", "ground"),
+    ("wrong", "raised"),
+    ("wrong", "field"),
     ("guide", "label_ground"),
 ]
 
@@ -40,6 +47,14 @@ def test_black_on_white_is_21_to_1() -> None:
 @pytest.mark.parametrize(("ink", "ground"), PAIRS)
 def test_words_stand_out_from_their_ground(theme, ink, ground) -> None:
     assert contrast(getattr(theme, ink), getattr(theme, ground)) >= 4.5
+
+
+@pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])
+@pytest.mark.parametrize("line", ["field_line", "selection", "guide", "wrong"])
+def test_edges_of_fields_and_lines_over_the_canvas_stand_out(theme, line) -> None:
+    """Success criterion 1.4.11: at least 3 : 1 for what is not words."""
+    for ground in (theme.ground, theme.field, theme.view.palette.background.text):
+        assert contrast(getattr(theme, line), ground) >= 3.0
 
 
 @pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])

@@ -25,7 +25,10 @@ class Label:
 
 @dataclass(frozen=True)
 class Drawn:
-    """Places of the picture in mm: `standing` edges, the `coming` one, which may be refused, points and labels."""
+    """Places of the picture in mm: `standing` edges, the `coming` one, points and labels.
+
+    One that is refused is dotted and in the colour of what is wrong, one that may be set is dashed.
+    """
 
     standing: tuple[Run, ...] = ()
     coming: Run = ()
@@ -48,7 +51,8 @@ class Sketch:
         for run in drawn.standing:
             self._path(run, ink, Qt.PenStyle.SolidLine)
         if drawn.coming:
-            self._path(drawn.coming, QColor(theme.wrong) if drawn.is_refused else ink, Qt.PenStyle.DashLine)
+            style = Qt.PenStyle.DotLine if drawn.is_refused else Qt.PenStyle.DashLine
+            self._path(drawn.coming, QColor(theme.wrong) if drawn.is_refused else ink, style)
         for number, at in enumerate(drawn.points):
             is_picked = number == 0 if drawn.closes else number == len(drawn.points) - 1
             handle = Handle(Grip.CORNER, number, at, is_picked=is_picked)
