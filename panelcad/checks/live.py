@@ -1,8 +1,11 @@
 """Checking again after each edit, judging only what the edit touched. Always equal to a full check."""
 
+from collections.abc import Iterator
+
 from panelcad.checks.bench import Bench
+from panelcad.checks.finding import Curable
 from panelcad.checks.registry import Loaded, load_rules
-from panelcad.checks.report import CheckReport
+from panelcad.checks.report import CheckReport, Verdict
 from panelcad.checks.run import reported, setting_of, whole_verdicts
 from panelcad.checks.trial import Trials
 from panelcad.model.layout import Layout, PlateLayout, layout
@@ -19,13 +22,21 @@ class LiveChecker:
         self._rules = rules or load_rules()
         self._benches: dict[str, Bench] = {}
 
-    def update(self, project: Project, option_id: str) -> CheckReport:
-        """The report on this option of the project as it is now. Raises `UnknownName`."""
+    def update(self, project: Project, option_id: str, *, with_cures: bool = True) -> CheckReport:
+        """The report on this option of the project as it is now. Raises `UnknownName`.
+
+        Without cures no moves are tried: the same findings, and sooner, for tries take longer than to judge one edit.
+        """
         laid = layout(project, project.option(option_id))
         self._benches = {plate.plate.id: self._bench(plate, laid) for plate in laid.plates}
-        trials = [Trials(self._benches[plate.plate.id], plate, laid, self._rules.rules) for plate in laid.plates]
-        verdicts = [verdict for each in trials for verdict in each.verdicts()]
+        verdicts = [v for plate in laid.plates for v in self._verdicts(plate, laid, with_cures=with_cures)]
         return reported(laid, [*verdicts, *whole_verdicts(laid, self._rules)], self._rules)
+
+    def _verdicts(self, plate: PlateLayout, laid: Layout, *, with_cures: bool) -> Iterator[Verdict]:
+        bench = self._benches[plate.plate.id]
+        if with_cures:
+            return Trials(bench, plate, laid, self._rules.rules).verdicts()
+        return (verdict.cured(None) if isinstance(verdict, Curable) else verdict for verdict in bench.verdicts())
 
     def _bench(self, plate: PlateLayout, laid: Layout) -> Bench:
         """The plate's bench, its parts laid; an empty one where the sheet itself or the limits changed."""

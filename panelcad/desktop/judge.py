@@ -1,7 +1,8 @@
 """Keeps the check report of what is on the screen up to date, also while a gesture is under way.
 
 Checks run beside the window on a thread of their own, one at a time, always of the newest project; projects are
-frozen, so nothing they read can change under them.
+frozen, so nothing they read can change under them. While a gesture is under way no cures are looked for: nobody reads
+them before it ends.
 """
 
 import sys
@@ -26,6 +27,7 @@ _SWITCH_SECONDS: Final = 0.001
 class _Order:
     project: Project
     option_id: str
+    is_proposal: bool = False
 
 
 class Judge(QObject):
@@ -50,7 +52,7 @@ class Judge(QObject):
         document.changed.connect(self._check_soon)
         document.option_changed.connect(self._check_soon)
         document.replaced.connect(self._start_over)
-        document.proposed.connect(self._order)
+        document.proposed.connect(self._propose)
 
     def _start_over(self) -> None:
         self._wait()
@@ -59,10 +61,13 @@ class Judge(QObject):
         self._check_soon()
 
     def _check_soon(self) -> None:
-        self._order(self._document.project)
+        self._order(_Order(self._document.project, self._document.option_id))
 
-    def _order(self, project: Project) -> None:
-        self._next = _Order(project, self._document.option_id)
+    def _propose(self, project: Project) -> None:
+        self._order(_Order(project, self._document.option_id, is_proposal=True))
+
+    def _order(self, order: _Order) -> None:
+        self._next = order
         if self._running is None:
             self._soon.start(0)
 
@@ -78,7 +83,7 @@ class Judge(QObject):
             from panelcad.checks.live import LiveChecker  # noqa: PLC0415 - shapely waits until the window is painted
 
             self._checker = LiveChecker()
-        return self._checker.update(order.project, order.option_id)
+        return self._checker.update(order.project, order.option_id, with_cures=not order.is_proposal)
 
     def _take(self, finished: "Future[CheckReport]") -> None:
         if finished is not self._running or finished.cancelled():

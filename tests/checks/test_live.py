@@ -9,6 +9,7 @@ from panelcad.checks.acceptance import accept
 from panelcad.checks.live import LiveChecker
 from panelcad.checks.parts import Kind, Layer
 from panelcad.checks.registry import EachNeighbourhood, EachPair, EachPart, Loaded, load_rules
+from panelcad.checks.report import CheckReport
 from panelcad.checks.run import check
 from panelcad.model.cutout import BodyKind
 from panelcad.model.layout import layout
@@ -195,6 +196,26 @@ def test_live_always_equals_full(edits):
         full = check(project, project.option("new"))
         assert live.update(project, "new") == full
         assert full.not_judged == ()
+
+
+def _without_cures(report: CheckReport) -> CheckReport:
+    def bare(finding):
+        return finding.model_copy(update={"cure": None})
+
+    accepted = tuple(replace(each, finding=bare(each.finding)) for each in report.accepted)
+    return replace(report, findings=tuple(bare(each) for each in report.findings), accepted=accepted)
+
+
+@settings(max_examples=10, deadline=None)
+@given(st.lists(st.tuples(st.sampled_from(EDITS), st.integers(0, 40), SPOT, st.booleans()), min_size=1, max_size=4))
+def test_a_check_without_cures_is_the_same_but_for_them(edits):
+    """As while a thing is dragged; the checks with cures between them lose nothing."""
+    project, live = start(), LiveChecker()
+    for edit, number, spot, with_cures in edits:
+        project = edit(project, number, spot)
+        full = check(project, project.option("new"))
+        said = live.update(project, "new", with_cures=with_cures)
+        assert said == full if with_cures else _without_cures(said) == _without_cures(full)
 
 
 def _counted(loaded: Loaded, calls: list[str]) -> Loaded:
