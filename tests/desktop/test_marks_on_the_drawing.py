@@ -4,8 +4,8 @@ import pytest
 from PySide6.QtCore import Qt
 
 from panelcad.desktop.panes.one_mark import OneMark
-from panelcad.editing.marks import add_dimension
-from panelcad.model.markup import Along, Hook
+from panelcad.editing.marks import add_dimension, add_note
+from panelcad.model.markup import Along, DrawingNote, Hook
 from tests.desktop.test_panel_dialogs import fill, in_dialog, press
 
 ALT = Qt.KeyboardModifier.AltModifier
@@ -157,6 +157,19 @@ def test_a_note_is_dragged_from_what_it_points_at(hands, qtbot) -> None:
     sheet = hands.window.docks.dock("properties").widget().sheet
     assert isinstance(sheet, OneMark)
     assert sheet.text.text() == "Keep the old screws"
+
+
+def test_a_note_is_dragged_under_a_centre_and_moved_by_figures(hands, qtbot) -> None:
+    note = DrawingNote(id="note", plate="main", text="Keep the old screws", x=60.0, y=-80.0, height=6.0)
+    hands.window.bench.edit("Note", lambda project, name: add_note(project, name, note)[0])
+    hands.drag((70, -77), (11.5, -97), steps=6)
+    # Its own place, left of where it was grabbed, came under the centre of 'two' at x = 0.
+    assert option(hands).drawing_notes[0].x == 0.0
+    sheet = hands.window.docks.dock("properties").widget().sheet
+    sheet.up.selectAll()
+    qtbot.keyClicks(sheet.up, "-100 + 2.5")
+    qtbot.keyClick(sheet.up, Qt.Key.Key_Return)
+    assert option(hands).drawing_notes[0].y == -97.5
 
 
 def test_lettering_goes_into_the_metal(hands, qtbot) -> None:

@@ -15,7 +15,7 @@ class LetteringRows:
         self.text = TextField("Words")
         self.height = LengthField("Height of a capital", bench.unit)
         form.row("&Words", self.text)
-        form.row(f"&Height, {bench.unit.value}", self.height)
+        form.row(f"Hei&ght, {bench.unit.value}", self.height)
         self.text.committed.connect(lambda words: self._revise(text=words.strip()))
         self.height.committed.connect(lambda mm: self._revise(height=mm))
         self.height.refused.connect(bench.told)

@@ -24,16 +24,25 @@ class OneMark(Form):
         self.along = ChoiceBox()
         self.length = LengthField("Length", bench.unit)
         self.length.refused.connect(bench.told)
+        self.across, self.up = LengthField("x", bench.unit), LengthField("y", bench.unit)
         if isinstance(mark, Dimension):
             self._add_dimension()
         else:
             self.row("&Words", self.text)
             self.row("Hei&ght", self.length)
+            self._add_place()
             self.text.committed.connect(lambda words: self._revise("Change a note", text=words))
             self.length.committed.connect(lambda mm: self._revise("Change a note", height=mm))
         self.words("Del takes it away.", "faint")
         self.end()
         self.refresh(bench.document.project)
+
+    def _add_place(self) -> None:
+        for letter, field in (("x", self.across), ("y", self.up)):
+            self.row(f"&{letter}", field)
+            field.refused.connect(self._bench.told)
+        self.across.committed.connect(lambda mm: self._revise("Move a note", x=mm))
+        self.up.committed.connect(lambda mm: self._revise("Move a note", y=mm))
 
     def _add_dimension(self) -> None:
         self.along.setAccessibleName("Measured")
@@ -59,6 +68,8 @@ class OneMark(Form):
             self.title.setText("Note")
             self.text.show_text(mark.text)
             self.length.show_value(mark.height)
+            self.across.show_value(mark.x)
+            self.up.show_value(mark.y)
         elif mark is not None:
             plate = layout(project, project.option(self._bench.document.option_id)).plate(mark.plate)
             self.title.setText(format_length(measured(plate, mark).value, self._bench.unit))

@@ -4,11 +4,13 @@ from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by
+from panelcad.editing.places import places_among
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.snap import Snap
 from panelcad.editing.snapping.standing import Standing, around
 from panelcad.editing.taken_along import taken_along
 from panelcad.errors import PanelcadError
+from panelcad.geometry.point import Point
 from panelcad.model.project import Project
 
 
@@ -32,10 +34,15 @@ class Drag:
         known = standings(self._bench.stage.layout(), self._bench.stage.plate_id)
         moving = {one: standing for one, standing in known.items() if one in self._whole}
         if not moving:
-            at = self._start
+            at = self._origin(grabbed)
             return Standing("selection", at, (at.x, at.y, at.x, at.y))
         held = moving.get(grabbed)
         return around(moving.values(), "selection", held.centre if held else None)
+
+    def _origin(self, grabbed: str) -> Point:
+        """The place of a note, of lettering or of what stands around; they take up no room."""
+        place = places_among(self._before, self._bench.document.option, frozenset({grabbed})).get(grabbed)
+        return Point(place.x, place.y) if place is not None else self._start
 
     def move(self, pointer: Pointer) -> None:
         here = plate_point(self._bench, pointer.at)

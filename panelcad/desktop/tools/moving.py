@@ -62,6 +62,12 @@ def reading_step(unit: LengthUnit) -> float:
     return unit.mm * 10.0 ** -decimals(unit)
 
 
+def reading_point(bench: Workbench, at: Point) -> Point:
+    """The place of the plate under a place of the picture, at figures that people read."""
+    here, step = plate_point(bench, at), reading_step(bench.unit)
+    return Point(round(here.x / step) * step, round(here.y / step) * step)
+
+
 def _in_picture(guide: Guide, stage: Stage) -> Guide:
     at = guide.label_at
     return replace(

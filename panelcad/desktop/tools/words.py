@@ -12,6 +12,7 @@ from PySide6.QtGui import QKeyEvent
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.base import DRAG_PX, Tool
+from panelcad.desktop.tools.moving import reading_point
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.hooks import hook_near
 from panelcad.geometry.point import Point, distance
@@ -67,7 +68,7 @@ class WordsTool(Tool):
         self.bench.stage.scene.set_guides(())
         if pressed is None:
             return
-        at = self.bench.stage.to_plate(pointer.at)
+        at = reading_point(self.bench, pointer.at)
         is_dragged = distance(pressed, pointer.at) > DRAG_PX * pointer.mm_per_pixel
         to = self._hook(self.bench.stage.to_plate(pressed), pointer) if is_dragged else None
         QTimer.singleShot(0, self.bench, lambda: self._ask(at, to))
