@@ -9,6 +9,7 @@ from PySide6.QtTest import QTest
 from panelcad.desktop.dialogs.edit_dialog import AngleEntry
 from panelcad.desktop.tools.turn import turn_to_step
 from panelcad.editing.groups import group, lock
+from panelcad.editing.move import move_to
 from panelcad.editing.stack import place_stack
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
@@ -88,6 +89,24 @@ def test_the_angle_is_shown_while_turning(hands) -> None:
     assert "by -30°" in hands.window.statusBar().words.text()
     assert hands.window.docks.dock("properties").widget().sheet.turn.text() == "330"
     hands.release(*about((0, 50), start, -29.0))
+
+
+def test_a_click_on_the_handle_picks_what_it_stands_over(hands) -> None:
+    hands.click(0, 50)
+    at = handle(hands)
+    assert at is not None
+    hands.window.bench.edit("Under it", lambda project, option: move_to(project, option, "one", at.x, at.y))
+    hands.click(at.x, at.y)
+    assert hands.window.bench.selection.ids == ("one",)
+    assert titles(hands) == ["Under it"]
+
+
+def test_the_handle_is_there_again_after_a_box_that_changes_nothing(hands) -> None:
+    hands.click(0, 50)
+    before = handle(hands)
+    hands.drag((-60, 120), (60, -10))
+    assert hands.window.bench.selection.ids == ("two",)
+    assert handle(hands) == before
 
 
 def test_escape_puts_it_back(hands) -> None:

@@ -31,6 +31,7 @@ class SelectTool(Tool):
         self._was_selected = False
         self._turn_handle = TurnHandle(bench)
         self._is_on_handle = False
+        self._turns = False
 
     def start(self) -> None:
         self._turn_handle.put_up()
@@ -44,8 +45,9 @@ class SelectTool(Tool):
         return self._turn_handle
 
     def press(self, pointer: Pointer) -> None:
-        if self._turn_handle.is_under(pointer):
-            self._gesture = try_turn(self.bench, self._turn_handle, pointer)
+        self._turns = self._turn_handle.is_under(pointer)
+        if self._turns:
+            self._pressed = pointer
             return
         mark = self.bench.stage.scene.overlay.mark_at(pointer.at)
         if mark:
@@ -87,25 +89,38 @@ class SelectTool(Tool):
         return distance(start.at, pointer.at) > DRAG_PX * pointer.mm_per_pixel
 
     def _begin(self, start: Pointer) -> None:
-        if not self._grabbed:
-            self._gesture = Band(self.bench, start)
-            return
-        if self._grabbed in {dimension.id for dimension in self.bench.document.option.dimensions}:
-            self._gesture = DimensionDrag(self.bench, start, self._grabbed)
-            return
-        self._gesture = try_drag(self.bench, start, self._grabbed)
+        self._gesture = self._begun(start)
         if self._gesture is None:
             self._pressed = None
-        else:
+        elif not self._turns:
             self._turn_handle.hide()
+
+    def _begun(self, start: Pointer) -> Gesture | None:
+        """What a drag from there does; None where it is refused, which is told."""
+        if self._turns:
+            return try_turn(self.bench, self._turn_handle, start)
+        if not self._grabbed:
+            return Band(self.bench, start)
+        if self._grabbed in {dimension.id for dimension in self.bench.document.option.dimensions}:
+            return DimensionDrag(self.bench, start, self._grabbed)
+        return try_drag(self.bench, start, self._grabbed)
 
     def release(self, pointer: Pointer) -> None:
         gesture, pressed = self._gesture, self._pressed
         self._gesture = self._pressed = None
         if gesture is not None:
             gesture.release(pointer)
+            self._turn_handle.look()
+        elif pressed is not None and self._turns:
+            self._pick_under_handle(pointer)
         elif pressed is not None:
             self._clicked(pointer)
+
+    def _pick_under_handle(self, pointer: Pointer) -> None:
+        """A click without a drag means what the handle stands over."""
+        part = picked_at(self.bench, pointer)
+        if part:
+            self._pick(part, pointer)
 
     def _clicked(self, pointer: Pointer) -> None:
         if not self._grabbed:
@@ -141,3 +156,4 @@ class SelectTool(Tool):
         self._gesture = self._pressed = None
         if gesture is not None:
             gesture.cancel()
+            self._turn_handle.look()

@@ -92,7 +92,7 @@ class TurnHandle:
 
     def show_at(self, at: Point) -> None:
         """Follow the pointer while something is turned."""
-        self._handles.show((Handle(Grip.TURN, 0, at, is_picked=False),), self._bench.theme)
+        self._handles.show((Handle(Grip.TURN, 0, at),), self._bench.theme)
 
     def is_under(self, pointer: Pointer) -> bool:
         return self._handles.at(pointer.at, pointer.mm_per_pixel) is not None
