@@ -1,8 +1,8 @@
 """Moves that would cure a finding are tried before one is offered: it must not harm anything else.
 
 What moves together is judged again at its new place, against all its new neighbours and the edge, until something is
-found that was not there before. The smallest move that leaves neither the finding nor a new or worse error or warning
-is the cure; a move that falls short is lengthened by what is still missing.
+found that was not there before. The smallest move that leaves neither the finding nor a new or worse one is the
+cure; a move that falls short is lengthened by what is still missing.
 """
 
 import heapq
@@ -22,7 +22,7 @@ from panelcad.checks.standing import frame_of
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import Spot
-from panelcad.model.finding import Cure, Finding, Measure, Severity
+from panelcad.model.finding import Cure, Finding, Measure
 from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout, PlacedCut, PlacedItem, PlateLayout, placed_cut, placed_item
 from panelcad.model.plate import CutState, PlateState
@@ -192,8 +192,6 @@ def _worst(verdicts: Iterable[Verdict]) -> Found:
 
 
 def _is_worse(found: Finding, was: Finding | None) -> bool:
-    if found.severity is Severity.ADVICE:
-        return False
     if was is None:
         return True
     (grave, miss, _), (was_grave, was_miss, _) = gravity(found), gravity(was)

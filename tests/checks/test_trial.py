@@ -8,12 +8,12 @@ from hypothesis import strategies as st
 
 import panelcad
 from panelcad.checks.bench import Bench
-from panelcad.checks.registry import load_rules
+from panelcad.checks.registry import EachPair, load_rules
 from panelcad.checks.report import gravity, in_order
 from panelcad.checks.run import check, setting_of, whole_verdicts
 from panelcad.checks.wording import sentence
 from panelcad.editing.move import move_by
-from panelcad.model.finding import Cure, Finding, Severity
+from panelcad.model.finding import Cure, Finding
 from panelcad.model.layout import layout
 from panelcad.model.plate import CutState
 from panelcad.model.project import Project
@@ -46,10 +46,10 @@ def judged_bare(project: Project, option_id: str) -> dict[str, Finding]:
     return {finding.identity: finding for finding in in_order(v for v in verdicts if isinstance(v, Finding))}
 
 
-def is_grave(finding: Finding) -> bool:
-    """Whether it is an error or a warning of the rules about metal, front and behind."""
-    module = RULES[finding.rule].judge.__module__
-    return finding.severity is not Severity.ADVICE and ".pilot_" not in module
+def is_tried(finding: Finding) -> bool:
+    """Whether it is of the rules about metal, front and behind, or of a pilot's rule about pairs."""
+    rule = RULES[finding.rule]
+    return ".pilot_" not in rule.judge.__module__ or isinstance(rule.looks_at, EachPair)
 
 
 RULES = {rule.id: rule for rule in load_rules().rules}
@@ -64,7 +64,7 @@ def carry_out_each(project: Project, option_id: str) -> int:
         told = sentence(finding, project, project.option(option_id))
         assert finding.identity not in after, told
         for identity, left in after.items():
-            if is_grave(left):
+            if is_tried(left):
                 assert identity in before, (told, left)
                 assert gravity(left)[0] >= gravity(before[identity])[0], (told, left)
     return len(cures)
