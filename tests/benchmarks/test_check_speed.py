@@ -51,7 +51,7 @@ def on_the_bench(count: int) -> tuple[Setting, list[Part], list[Rule]]:
     laid = layout(project, project.option("new"))
     plate = laid.plates[0]
     setting = setting_of(plate, laid)
-    parts = [source.make() for source in sources(plate, setting)]
+    parts = [source.make(setting) for source in sources(plate, setting)]
     assert all(part.pieces is not None for part in parts)
     return setting, parts, [rule for rule in load_rules().rules if isinstance(rule.looks_at, EachPair)]
 
