@@ -149,12 +149,21 @@ def _written(document: "Drawing", on: datetime) -> bytes:
 
     document.commit_pending_changes()
     document.update_all()
+    _sort_classes(document)
     for name in ("$TDCREATE", "$TDUCREATE", "$TDUPDATE", "$TDUUPDATE"):
         document.header[name] = juliandate(on)
     stream = io.StringIO()
     handles = bool(document.header.get("$HANDLING", 0)) or document.dxfversion > _R12
     document.export_sections(TagWriter(stream, dxfversion=document.dxfversion, write_handles=handles))
     return stream.getvalue().encode("ascii")
+
+
+def _sort_classes(document: "Drawing") -> None:
+    """Put the classes in the order of their names: ezdxf takes some from a set, whose order is chance."""
+    classes = document.classes.classes
+    ordered = sorted(classes.items())
+    classes.clear()
+    classes.update(ordered)
 
 
 def _plain(text: str) -> str:

@@ -1,3 +1,7 @@
+import os
+import subprocess
+import sys
+
 import ezdxf
 import pytest
 
@@ -53,6 +57,25 @@ def test_states_its_unit_in_both_header_variables(tmp_path, unit, code, metric):
 
     assert (document.header["$INSUNITS"], document.header["$MEASUREMENT"]) == (code, metric)
     assert entities(document, "CUTOUT")[0].dxf.radius == pytest.approx(39.6875 / unit.mm, abs=1e-9)
+
+
+@pytest.mark.parametrize("version", DxfVersion)
+def test_another_process_writes_the_same_bytes(version):
+    """The order of Python's sets is chance, told by its seed; none of it may get into a file."""
+    code = (
+        "import hashlib; from tests.outputs.test_dxf import panel;"
+        "from panelcad.outputs.dxf import dxf_content; from panelcad.outputs.dxf_options import *;"
+        f"content = dxf_content(panel(), panel().option('new'), 'main', DxfOptions(version=DxfVersion('{version}')));"
+        "print(hashlib.sha256(content).hexdigest())"
+    )
+    said = {
+        subprocess.run(
+            [sys.executable, "-c", code], env=os.environ | {"PYTHONHASHSEED": seed}, check=True, capture_output=True
+        ).stdout
+        for seed in ("1", "4")
+    }
+
+    assert len(said) == 1
 
 
 def test_extents_hold_the_sheet_and_the_text(tmp_path):
