@@ -152,6 +152,13 @@ def test_every_chooser_is_on_the_bar_of_a_narrow_window(narrow, letters) -> None
     assert overflow.accessibleName()
 
 
+def test_no_tool_makes_the_window_taller(narrow) -> None:
+    for tool in ("outline", "course-outline"):
+        narrow.bench.take_tool(tool)
+        settle()
+    assert (narrow.width(), narrow.height()) == NARROW
+
+
 def test_a_hint_ends_in_dots_and_is_told_whole(narrow) -> None:
     words = narrow.statusBar().words
     assert isinstance(words, ElidedLabel)

@@ -4,8 +4,9 @@ from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShowEvent
-from PySide6.QtWidgets import QDockWidget, QMainWindow, QWidget
+from PySide6.QtWidgets import QDockWidget, QMainWindow, QScrollArea, QStyle, QWidget
 
+from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
 from panelcad.desktop.workbench import Workbench
 
@@ -23,19 +24,29 @@ class PaneDock(QDockWidget):
     def __init__(self, kind: PaneKind, window: QMainWindow, bench: Workbench) -> None:
         super().__init__(kind.title, window)
         self._kind, self._bench = kind, bench
+        self._pane: QWidget | None = None
         self.setObjectName(f"dock-{kind.id}")
         self.setFeatures(self.DockWidgetFeature.DockWidgetClosable | self.DockWidgetFeature.DockWidgetMovable)
         self.toggleViewAction().setShortcut(QKeySequence(kind.shortcut))
 
     def widget(self) -> QWidget:
-        """The pane."""
-        if super().widget() is None:
-            self.setWidget(self._kind.make(self._bench))
-        return super().widget()
+        """The pane; a form is scrolled where the window is too low for all of it."""
+        if self._pane is None:
+            self._pane = self._kind.make(self._bench)
+            self.setWidget(_scrolled(self._pane) if isinstance(self._pane, Form) else self._pane)
+        return self._pane
 
     def showEvent(self, event: QShowEvent) -> None:
         self.widget()
         super().showEvent(event)
+
+
+def _scrolled(form: Form) -> QScrollArea:
+    area = QScrollArea()
+    area.setWidget(form)
+    area.setWidgetResizable(True)
+    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    return area
 
 
 class Docks:
@@ -74,6 +85,14 @@ class Docks:
         if pane_id in self._docks and self._shown:
             self._docks[pane_id].setVisible(True)
             self._docks[pane_id].raise_()
+            self._give_height(self._docks[pane_id])
+
+    def _give_height(self, dock: PaneDock) -> None:
+        """What a tool brings is seen whole where there is room; the others of its side make way."""
+        pane = dock.widget()
+        if isinstance(pane, Form):
+            title = dock.style().pixelMetric(QStyle.PixelMetric.PM_TitleBarHeight)
+            self._window.resizeDocks([dock], [pane.sizeHint().height() + title], Qt.Orientation.Vertical)
 
     def show_all(self, *, visible: bool) -> None:
         """Panes go away while there is no panel to work on, and come back as they were."""
