@@ -160,7 +160,9 @@ def test_a_unit_turns_and_moves_with_its_whole_stack(hands) -> None:
 def test_what_is_locked_is_refused_in_a_sentence(hands) -> None:
     hands.window.bench.edit("Lock", lambda project, option: lock(project, option, ["two"]))
     hands.click(0, 50)
+    hands.hover(*handle(hands))
     turn(hands, (0, 50), 45.0)
+    hands.hover(150, 120)
     assert hands.item("two").rotation == 0.0
     assert "locked; unlock it first" in hands.window.statusBar().words.text()
     assert titles(hands) == ["Lock"]

@@ -32,6 +32,8 @@ class SelectTool(Tool):
         self._turn_handle = TurnHandle(bench)
         self._is_on_handle = False
         self._turns = False
+        self._is_refused = False
+        """Until the button is released the sentence that said so stays in sight."""
 
     def start(self) -> None:
         self._turn_handle.put_up()
@@ -75,7 +77,7 @@ class SelectTool(Tool):
             self._begin(self._pressed)
         if self._gesture is not None:
             self._gesture.move(pointer)
-        elif self._pressed is None:
+        elif self._pressed is None and not self._is_refused:
             self._hover(pointer)
 
     def _hover(self, pointer: Pointer) -> None:
@@ -91,7 +93,8 @@ class SelectTool(Tool):
     def _begin(self, start: Pointer) -> None:
         self._gesture = self._begun(start)
         if self._gesture is None:
-            self._pressed = None
+            self._pressed, self._is_refused = None, True
+            self._is_on_handle = False
         elif not self._turns:
             self._turn_handle.hide()
 
@@ -108,6 +111,7 @@ class SelectTool(Tool):
     def release(self, pointer: Pointer) -> None:
         gesture, pressed = self._gesture, self._pressed
         self._gesture = self._pressed = None
+        self._is_refused = False
         if gesture is not None:
             gesture.release(pointer)
             self._turn_handle.look()
