@@ -35,7 +35,10 @@ def size(entry, name: str):
 
 
 def test_a_title_is_all_that_is_missing_at_first(form) -> None:
-    assert form.problem.text() == "it has no title yet; expected what people call it."
+    assert form.problem.text() == "It has no title yet: say what people call it."
+    assert form.cutout is None
+    seen = form.picture.grab().toImage()
+    assert any(seen.pixel(x, seen.height() // 2) != seen.pixel(0, 0) for x in range(seen.width()))
     assert not form.keep.isEnabled()
     type_in(form.name, "Stick timer")
     assert form.problem.text() == ""

@@ -30,7 +30,7 @@ from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.ids import fresh_id
-from panelcad.errors import PanelcadError, UnusableInput
+from panelcad.errors import PanelcadError
 from panelcad.model.cutout import Bezel, Cutout, Mounting, Opening
 from panelcad.model.faults import first_fault
 from panelcad.model.shape import Circle
@@ -38,6 +38,7 @@ from panelcad.model.source import Source, Standing
 from panelcad.units import LengthUnit
 
 _MEASURED: Final = "measured on the part"
+_UNNAMED: Final = "not named yet"
 _FIRST: Final = {LengthUnit.INCH: 2.25 * 25.4, LengthUnit.MM: 57.0}
 
 
@@ -170,22 +171,21 @@ class OwnCutout(FittedDialog):
         return self._cutout
 
     def _refresh(self) -> None:
-        """Show the cutout that is described, or in one sentence why there is none yet."""
+        """Show what is described, even before it is named, and in one sentence why it is no cutout yet."""
+        title, drawn = self.name.text().strip(), None
         try:
-            self._cutout, words = self._described(), ""
+            drawn = self._described(title or _UNNAMED)
+            self._cutout, words = (drawn, "") if title else (None, "It has no title yet: say what people call it.")
         except ValidationError as error:
             self._cutout, words = None, str(first_fault(error, ""))
         except PanelcadError as refusal:
             self._cutout, words = None, str(refusal)
         self.problem.setText(words)
-        self.picture.show_cutout(self._cutout)
+        self.picture.show_cutout(drawn)
         self.keep.setEnabled(self._cutout is not None)
 
-    def _described(self) -> Cutout:
+    def _described(self, title: str) -> Cutout:
         """Raises `PanelcadError`, or pydantic's error where the parts make no cutout."""
-        title = self.name.text().strip()
-        if not title:
-            raise UnusableInput("", "", "it has no title yet", "what people call it")
         source = Source(standing=Standing.USER, text=self.source.text().strip() or _MEASURED)
         like = self._like
         openings = (self._opening(source), *(like.openings[1:] if like else ())) if self.has_opening.isChecked() else ()
