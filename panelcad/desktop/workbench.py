@@ -104,8 +104,9 @@ class Workbench(QObject):
         return done
 
     def select_parts(self, ids: Collection[str]) -> None:
-        """Select what these ids stand for: an item and its cut are one thing."""
-        self.selection.set(bundle.anchor for bundle in bundles(self.document.option, ids))
+        """Select what these ids stand for: an item and its cut are one; dimensions where there is nothing else."""
+        anchors = tuple(bundle.anchor for bundle in bundles(self.document.option, ids))
+        self.selection.set(anchors or ids)
 
     def take_tool(self, tool_id: str) -> None:
         self.tool_wanted.emit(tool_id)

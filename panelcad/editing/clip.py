@@ -1,4 +1,7 @@
-"""Copy and paste: parts of one plate with the cutouts and equipment they need, for any option of any project."""
+"""Copy and paste: parts of one plate with what is drawn on them and the cutouts and equipment they need.
+
+What is copied can be pasted into any option of any project.
+"""
 
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
@@ -7,6 +10,7 @@ from typing import Any, Final, Literal
 from pydantic import ValidationError
 
 from panelcad.editing.carry import carry, carry_unit
+from panelcad.editing.clip_marks import Shift, bare_places, dimensions_along, marks_with, notes_along, staying_behind
 from panelcad.editing.fixed import new_cut_state, refuse_kept
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.lookup import plate_holding, together
@@ -15,9 +19,11 @@ from panelcad.editing.parts import standing_around
 from panelcad.editing.place import names_in, with_plate
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnusableInput
+from panelcad.geometry.point import Point
 from panelcad.model.base import Record
 from panelcad.model.cutout import Cutout
 from panelcad.model.equipment import EquipmentUnit
+from panelcad.model.markup import Dimension, DrawingNote
 from panelcad.model.planning import Circuit
 from panelcad.model.plate import AttachScrew, Cut, Engraving, Plate
 from panelcad.model.project import Item, Option, Project
@@ -27,15 +33,27 @@ SOURCE: Final = "the clipboard"
 
 
 class Clip(Record):
-    """Parts of one plate; lengths in mm, places as they were there."""
+    """Parts of one plate and what is drawn on it; lengths in mm, places as they were there."""
 
     holds: Literal["panelcad parts 1"] = "panelcad parts 1"
     items: tuple[Item, ...] = ()
     cuts: tuple[Cut, ...] = ()
     attach_screws: tuple[AttachScrew, ...] = ()
     engravings: tuple[Engraving, ...] = ()
+    dimensions: tuple[Dimension, ...] = ()
+    drawing_notes: tuple[DrawingNote, ...] = ()
     cutouts: tuple[Cutout, ...] = ()
     units: tuple[EquipmentUnit, ...] = ()
+
+    @property
+    def places(self) -> tuple[Point, ...]:
+        """Where everything in it stood on its plate."""
+        standing: tuple[Part | DrawingNote, ...] = (*self.parts, *self.drawing_notes)
+        return (*(Point(one.x, one.y) for one in standing), *bare_places(self.dimensions))
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        return (*self.items, *self.cuts, *self.attach_screws, *self.engravings)
 
 
 @dataclass(frozen=True)
@@ -55,6 +73,8 @@ class _Fresh:
 def copy(project: Project, option_id: str, ids: Collection[str]) -> Clip:
     """These parts, and what belongs to them, to be pasted elsewhere.
 
+    A dimension goes along when all that it measures does, a note when it is named.
+
     Raises `EditRefused` where they are on several plates, `UnknownName`.
     """
     option = project.option(option_id)
@@ -64,24 +84,39 @@ def copy(project: Project, option_id: str, ids: Collection[str]) -> Clip:
     cuts = _among(plate.cuts, wanted)
     cutouts = {item.cutout for item in items} | {cut.cutout for cut in cuts}
     units = {item.unit for item in items}
+    screws, engravings = _among(plate.attach_screws, wanted), _among(plate.engravings, wanted)
+    copied = {part.id for part in (*items, *cuts, *screws, *engravings)}
     return Clip(
         items=items,
         cuts=cuts,
-        attach_screws=_among(plate.attach_screws, wanted),
-        engravings=_among(plate.engravings, wanted),
+        attach_screws=screws,
+        engravings=engravings,
+        dimensions=dimensions_along(option, ids, copied),
+        drawing_notes=notes_along(option, ids, copied),
         cutouts=tuple(cutout for cutout in project.cutouts if cutout.name in cutouts),
         units=tuple(unit for unit in project.units if unit.name in units),
     )
 
 
+def left_out(project: Project, option_id: str, ids: Collection[str], clip: Clip) -> tuple[str, ...]:
+    """Those of these ids that a clip made of them does not hold."""
+    return staying_behind(project, project.option(option_id), ids, clip.dimensions)
+
+
 def plate_of(project: Project, option_id: str, ids: Collection[str]) -> Plate:
     """The one plate that what can be copied of these stands on. Raises `EditRefused`, `UnknownName`."""
     option = project.option(option_id)
-    notes = {note.id for note in option.drawing_notes}
+    drawn = {note.id: note.plate for note in option.drawing_notes}
+    drawn |= {dimension.id: dimension.plate for dimension in option.dimensions}
     around = {thing.id for thing in standing_around(project.surroundings)}
-    plates = {plate_holding(option, one).id for one in together(option, ids) - notes - around}
+    parts = together(option, ids) - around - drawn.keys()
+    plates = {plate_holding(option, one).id for one in parts}
+    plates |= {drawn[mark.id] for mark in notes_along(option, ids, parts)}
+    plates |= {drawn[mark.id] for mark in dimensions_along(option, ids, parts)}
+    if not plates and around.isdisjoint(ids):
+        raise EditRefused("A dimension is copied together with what it measures.")
     if not plates:
-        raise EditRefused("Notes, dimensions and what stands around the panel are not copied.")
+        raise EditRefused("What stands around the panel is not copied.")
     if len(plates) != 1:
         raise EditRefused("Only things of one plate can be copied together.")
     return option.plate(plates.pop())
@@ -102,9 +137,17 @@ def paste(  # noqa: PLR0913, PLR0917 - what, and where on which plate
         refuse_kept(option, option.plate(plate_id))
     fresh = _Fresh(_fresh_ids(project, option, clip), _fresh_labels(option, clip), cutouts, units, (dx, dy))
     buses = _buses(project, option)
-    items = tuple(_item(fresh, item, option.plate(plate_id).id, buses) for item in clip.items)
+    plate_id = option.plate(plate_id).id
+    items = tuple(_item(fresh, item, plate_id, buses) for item in clip.items)
     option = _with_metal(option, plate_id, clip, fresh)
-    return Made(project.with_option(option.revised(items=(*option.items, *items))), tuple(fresh.ids.values()))
+    shift = Shift(fresh.ids, fresh.by)
+    marks = marks_with(
+        option,
+        [shift.dimension(one, plate_id) for one in clip.dimensions],
+        [shift.note(one, plate_id) for one in clip.drawing_notes],
+    )
+    option = option.revised(items=(*option.items, *items), **marks)
+    return Made(project.with_option(option), tuple(fresh.ids.values()))
 
 
 def to_text(clip: Clip) -> str:
@@ -141,8 +184,7 @@ def _with_units(project: Project, clip: Clip, cutouts: Mapping[str, str]) -> tup
 
 def _fresh_ids(project: Project, option: Option, clip: Clip) -> dict[str, str]:
     taken, fresh = set(ids_in(project, option)), dict[str, str]()
-    parts: tuple[Part, ...] = (*clip.items, *clip.cuts, *clip.attach_screws, *clip.engravings)
-    for part in parts:
+    for part in (*clip.parts, *clip.dimensions, *clip.drawing_notes):
         fresh[part.id] = fresh_id(part.id, taken)
         taken.add(fresh[part.id])
     return fresh

@@ -2,13 +2,20 @@
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 
 from panelcad.desktop.panes.one_mark import OneMark
 from panelcad.editing.marks import add_dimension, add_note
+from panelcad.editing.plates import add_engraving
 from panelcad.model.markup import Along, DrawingNote, Hook
+from panelcad.model.plate import Engraving
 from tests.desktop.test_panel_dialogs import fill, in_dialog, press
 
-ALT = Qt.KeyboardModifier.AltModifier
+ALT, CTRL, SHIFT = (
+    Qt.KeyboardModifier.AltModifier,
+    Qt.KeyboardModifier.ControlModifier,
+    Qt.KeyboardModifier.ShiftModifier,
+)
 
 
 def option(hands):
@@ -215,3 +222,51 @@ def test_no_words_are_told_and_too_many_too(hands, qtbot) -> None:
     assert told[0] == ("There are no words yet.", False)
     assert "200 characters" in told[1][0]
     assert not told[1][1]
+
+
+def word(hands) -> str:
+    return hands.window.statusBar().words.text()
+
+
+def test_a_dimension_is_pasted_with_both_that_it_measures(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    hands.click(-200, 50)
+    hands.click(0, 50, held=SHIFT)
+    QTest.keyClick(hands.window, Qt.Key.Key_C, CTRL)
+    assert word(hands) == "Copied 2 to the clipboard"
+    QTest.keyClick(hands.window, Qt.Key.Key_V, CTRL)
+    first, second = option(hands).dimensions
+    assert {second.start.part, second.end.part} == {item.id for item in option(hands).items[3:]}
+    assert second.offset == first.offset
+    hands.action("edit.undo")
+    assert option(hands).dimensions == (first,)
+
+
+def test_a_dimension_whose_other_end_stays_is_left_out_and_that_is_said(hands) -> None:
+    put_dimension(hands)
+    hands.action("tool.select")
+    hands.window.bench.selection.set(["two", "dimension-1"])
+    QTest.keyClick(hands.window, Qt.Key.Key_C, CTRL)
+    assert word(hands).startswith("Copied 1 to the clipboard, 1 left out: a dimension goes with all it measures")
+    QTest.keyClick(hands.window, Qt.Key.Key_D, CTRL)
+    assert word(hands).startswith("Duplicated 1, 1 left out")
+    assert len(option(hands).dimensions) == 1
+    hands.window.bench.selection.set(["dimension-1"])
+    QTest.keyClick(hands.window, Qt.Key.Key_C, CTRL)
+    assert word(hands) == "A dimension is copied together with what it measures."
+
+
+def test_a_second_note_and_a_second_lettering_do_not_lie_on_the_first(hands) -> None:
+    document = hands.window.bench.document
+    note = DrawingNote(id="note", plate="main", text="Ream", x=-100.0, y=-60.0)
+    project = add_note(document.project, "new", note)[0]
+    words = Engraving(id="words", text="FLAPS", x=-100.0, y=-90.0, height=4.0)
+    document.apply("Words", add_engraving(project, "new", "main", words).project)
+    hands.window.bench.selection.set(["note", "words"])
+    QTest.keyClick(hands.window, Qt.Key.Key_C, CTRL)
+    for _ in range(2):
+        QTest.keyClick(hands.window, Qt.Key.Key_V, CTRL)
+    assert len({(one.x, one.y) for one in option(hands).drawing_notes}) == 3
+    assert len({(one.x, one.y) for one in option(hands).plates[0].engravings}) == 3
+    assert hands.window.bench.selection.ids == ("words-3", "note-3")

@@ -1,10 +1,12 @@
 import pytest
 
-from panelcad.editing.clip import copy, from_text, paste, to_text
+from panelcad.editing.clip import copy, from_text, left_out, paste, to_text
+from panelcad.editing.marks import add_dimension, add_note
 from panelcad.editing.place import place
 from panelcad.errors import EditRefused, UnusableInput
+from panelcad.model.markup import Along, DrawingNote, Hook
 from panelcad.model.plate import CutState, Engraving
-from panelcad.model.project import AS_FOUND
+from panelcad.model.project import AS_FOUND, Project
 from tests import builders
 from tests.editing.scenes import one_instrument, stack, where
 
@@ -75,3 +77,60 @@ def test_engravings_are_copied_and_things_of_two_plates_are_not() -> None:
 def test_other_text_on_the_clipboard_is_told_apart(text: str) -> None:
     with pytest.raises(UnusableInput, match="the clipboard: it holds no parts of a panel"):
         from_text(text)
+
+
+def dimensioned() -> Project:
+    """Two instruments, a dimension between them, one from the datum, and a note that points at the first."""
+    cuts = (builders.cut("left-cut", 0.0, 0.0), builders.cut("right-cut", 100.0, 0.0))
+    items = (builders.item("left", 0.0, 0.0, cut="left-cut"), builders.item("right", 100.0, 0.0, cut="right-cut"))
+    project = builders.project(builders.sheet(cuts=cuts), items=items)
+    left, right = Hook(part="left"), Hook(part="right-cut")
+    project, _ = add_dimension(project, "new", "main", left, right, Along.ACROSS, 60.0)
+    project, _ = add_dimension(project, "new", "main", Hook(x=-10.0, y=4.0), right, Along.UP, 20.0)
+    note = DrawingNote(id="note", plate="main", text="Ream", x=0.0, y=80.0, to=left)
+    return add_note(project, "new", note)[0]
+
+
+def test_a_dimension_goes_along_with_what_it_measures_and_holds_on_to_the_copies() -> None:
+    project = dimensioned()
+    pasted = paste(project, "new", "main", copy(project, "new", ["left", "right"]), 0.0, -90.0).project
+    (made,) = pasted.option("new").dimensions[2:]
+    assert (made.start, made.end) == (Hook(part="left-2"), Hook(part="right-cut-2"))
+    assert (made.id, made.along, made.offset) == ("dimension-3", Along.ACROSS, 60.0)
+
+
+def test_a_dimension_of_what_stays_behind_is_left_out() -> None:
+    project = dimensioned()
+    clip = copy(project, "new", ["left", "dimension-1"])
+    assert clip.dimensions == ()
+    assert left_out(project, "new", ["left", "dimension-1"], clip) == ("dimension-1",)
+    with pytest.raises(EditRefused, match="together with what it measures"):
+        copy(project, "new", ["dimension-1"])
+
+
+def test_a_place_that_is_measured_from_moves_along_where_its_dimension_was_chosen() -> None:
+    project = dimensioned()
+    assert [one.id for one in copy(project, "new", ["right"]).dimensions] == []
+    pasted = paste(project, "new", "main", copy(project, "new", ["right", "dimension-2"]), 5.0, -90.0).project
+    (made,) = pasted.option("new").dimensions[2:]
+    assert (made.start, made.end) == (Hook(x=-5.0, y=-86.0), Hook(part="right-cut-2"))
+
+
+def test_a_note_is_copied_and_points_at_the_copy_or_at_nothing() -> None:
+    project = dimensioned()
+    both = paste(project, "new", "main", copy(project, "new", ["left", "note"]), 50.0, 0.0).project
+    made = both.option("new").drawing_notes[1]
+    assert (made.id, made.x, made.y, made.to) == ("note-2", 50.0, 80.0, Hook(part="left-2"))
+    alone = paste(project, "new", "main", copy(project, "new", ["note"]), 0.0, 9.0).project
+    assert alone.option("new").drawing_notes[1].to is None
+    assert alone.option("new").items == project.option("new").items
+
+
+def test_marks_go_to_another_project_as_text_and_onto_a_kept_plate() -> None:
+    clip = from_text(to_text(copy(dimensioned(), "new", ["note"])))
+    kept = builders.project(builders.sheet(state="kept"))
+    assert paste(kept, "new", "main", clip).project.option("new").drawing_notes[0].text == "Ream"
+    whole = from_text(to_text(copy(dimensioned(), "new", ["left", "right", "dimension-2", "note"])))
+    option = paste(builders.project(cutouts=()), "new", "main", whole).project.option("new")
+    assert option.dimensions == dimensioned().option("new").dimensions
+    assert option.drawing_notes == dimensioned().option("new").drawing_notes

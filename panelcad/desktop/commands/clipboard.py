@@ -1,5 +1,6 @@
 """Copy and paste: within an option, between options, and, as text, between projects and windows."""
 
+from collections.abc import Collection
 from typing import Final
 
 from PySide6.QtGui import QGuiApplication, QKeySequence
@@ -9,13 +10,14 @@ from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.clip import Clip, copy, from_text, paste, to_text
+from panelcad.editing.clip import Clip, copy, from_text, left_out, paste, to_text
+from panelcad.editing.clip_marks import words_and_places
 from panelcad.editing.duplicate import duplicate
-from panelcad.editing.places import place_of
 from panelcad.editing.remove import remove
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.standing import Standing, around
 from panelcad.errors import PanelcadError
+from panelcad.geometry.point import Point
 from panelcad.units import rounded
 
 _Keys = QKeySequence.StandardKey
@@ -25,23 +27,31 @@ def _copy(parts: Parts) -> None:
     _copied(parts.bench)
 
 
-def _copied(bench: Workbench) -> bool:
-    """Whether there was something to copy; why not is told."""
+def _copied(bench: Workbench) -> frozenset[str]:
+    """What of the selection is on the clipboard now; what was left out, and why, is told."""
+    document, ids = bench.document, bench.selection.ids
     try:
-        clip = copy(bench.document.project, bench.document.option_id, bench.selection.ids)
+        clip = copy(document.project, document.option_id, ids)
     except PanelcadError as refusal:
         bench.told.emit(str(refusal))
-        return False
+        return frozenset()
     QGuiApplication.clipboard().setText(to_text(clip))
-    bench.told.emit(f"Copied {len(bench.selection)} to the clipboard")
-    return True
+    behind = left_out(document.project, document.option_id, ids, clip)
+    along = frozenset(ids).difference(behind)
+    bench.told.emit(f"Copied {len(along)} to the clipboard{_left_out_words(behind)}")
+    return along
+
+
+def _left_out_words(behind: Collection[str]) -> str:
+    if not behind:
+        return ""
+    return f", {len(behind)} left out: a dimension goes with all it measures, and what stands around stays"
 
 
 def _cut(parts: Parts) -> None:
-    ids = parts.bench.selection.ids
-    if not _copied(parts.bench):
-        return
-    parts.bench.edit("Cut", lambda project, option: remove(project, option, ids))
+    along = _copied(parts.bench)
+    if along:
+        parts.bench.edit("Cut", lambda project, option: remove(project, option, along))
 
 
 def _paste(parts: Parts) -> None:
@@ -57,13 +67,18 @@ def _paste(parts: Parts) -> None:
 
 def _free_shift(bench: Workbench, clip: Clip) -> tuple[float, float]:
     """Where it was, or a coarse step beside for each time that something stands there already."""
-    taken = {(rounded(one.centre.x), rounded(one.centre.y)) for one in _standings(bench).values()}
-    places = [place_of(part) for part in (*clip.items, *clip.cuts, *clip.attach_screws, *clip.engravings)]
+    plate_id = bench.stage.plate_id
+    taken = {_reading(one.centre) for one in _standings(bench).values()}
+    taken |= {_reading(at) for at in words_and_places(bench.document.option, plate_id)}
     step = bench.settings.step("coarse", bench.unit)
     times = 0
-    while any((rounded(at.x + times * step), rounded(at.y - times * step)) in taken for at in places):
+    while any(_reading(at.moved(times * step, -times * step)) in taken for at in clip.places):
         times += 1
     return times * step, -times * step
+
+
+def _reading(at: Point) -> Point:
+    return Point(rounded(at.x), rounded(at.y))
 
 
 def _duplicate(parts: Parts) -> None:
@@ -75,7 +90,11 @@ def _duplicate(parts: Parts) -> None:
     step = bench.settings.step("coarse", bench.unit)
     width = around(chosen, "").box[2] - around(chosen, "").box[0] if chosen else 0.0
     dx = rounded(width + bench.document.project.profile.web_advised) if chosen else step
-    bench.make("Duplicate", lambda project, option: duplicate(project, option, ids, dx, 0.0))
+    document = bench.document
+    before = document.project
+    if bench.make("Duplicate", lambda project, option: duplicate(project, option, ids, dx, 0.0)):
+        behind = left_out(before, document.option_id, ids, copy(before, document.option_id, ids))
+        bench.told.emit(f"Duplicated {len(ids) - len(behind)}{_left_out_words(behind)}")
 
 
 def _standings(bench: Workbench) -> dict[str, Standing]:
