@@ -30,6 +30,20 @@ def units_from_above(option: Option, cut: Cut) -> tuple[Item, ...]:
     return tuple(sorted(units, key=lambda item: -_height(cut, Point(item.x, item.y))))
 
 
+def place_in_order(project: Project, option: Option, item_id: str, at: Point) -> int | None:
+    """The position that a unit takes among its neighbours when it is held at a point of its plate, 0 being uppermost.
+
+    It goes past a neighbour at that one's middle. None outside the stack's opening, and for what is in no stack.
+    """
+    item = option.item(item_id)
+    found = stack_at(project, option, item.plate, at) if item.plate is not None else None
+    if found is None or found[0] != item.cut:
+        return None
+    cut = cut_with_id(option, found[0])[1]
+    others = (unit for unit in units_from_above(option, cut) if unit.id != item_id)
+    return sum(_height(cut, Point(unit.x, unit.y)) > _height(cut, at) for unit in others)
+
+
 def stack_at(project: Project, option: Option, plate_id: str, at: Point) -> tuple[str, int] | None:
     """The stack under a point of a plate, by its cut's id, and the position that a unit put there takes."""
     from panelcad.geometry.gap import contains  # noqa: PLC0415 - shapely waits until a stack is looked for

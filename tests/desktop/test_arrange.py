@@ -9,6 +9,7 @@ from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.editing.options import copy_option
 from panelcad.editing.stack import place_stack
 from panelcad.library.catalogue import packaged_catalogue
+from panelcad.model.plate import CutState, PlateState
 from panelcad.store.project_file import save
 from tests import builders
 
@@ -235,3 +236,80 @@ def test_the_last_chosen_is_centred_between_the_first_two(hands) -> None:
     hands.action("arrange.between-y")
     # Bezels of 84 mm: from 8 down to -8 the middle is 0.
     assert places(hands)["two"] == (0.0, 0.0)
+
+
+def heights(hands) -> dict[str, float]:
+    """How high the units of the stack stand."""
+    return {item.id: item.y for item in hands.window.bench.document.option.items if item.cut == "stack"}
+
+
+def test_a_unit_is_dragged_past_its_neighbour_as_one_entry(hands) -> None:
+    with_stack(hands)
+    before = heights(hands)
+    unit, other = hands.item("rack-1-30"), hands.item("rack-1-65")
+    hands.click(unit.x + 60, unit.y)
+    hands.press(unit.x + 60, unit.y)
+    hands.move(unit.x + 62, other.y + 6)
+    assert "goes to place 1 of 2 from above" in hands.window.statusBar().words.text()
+    hands.move(unit.x + 62, other.y - 6)
+    assert "goes to place 2 of 2 from above" in hands.window.statusBar().words.text()
+    assert heights(hands) == before
+    shown = hands.window.bench.document.current_gesture.proposal.option("new")
+    assert shown.item("rack-1-30").y < shown.item("rack-1-65").y
+    hands.release(unit.x + 62, other.y - 6)
+    after = heights(hands)
+    assert after["rack-1-30"] < after["rack-1-65"]
+    assert hands.item("rack-1-30").x == unit.x
+    assert hands.window.bench.document.done[-1].title == f"Move {unit.name} in its stack"
+    hands.action("edit.undo")
+    assert heights(hands) == before
+
+
+def test_escape_puts_the_order_back_and_the_own_place_is_no_change(hands) -> None:
+    with_stack(hands)
+    before, steps = heights(hands), len(hands.window.bench.document.done)
+    unit, other = hands.item("rack-1-30"), hands.item("rack-1-65")
+    hands.press(unit.x + 60, unit.y)
+    hands.move(unit.x + 60, other.y - 6)
+    hands.key(Qt.Key.Key_Escape)
+    hands.release(unit.x + 60, other.y - 6)
+    hands.drag((unit.x + 60, unit.y), (unit.x + 60, unit.y - 9))
+    assert heights(hands) == before
+    assert len(hands.window.bench.document.done) == steps
+
+
+@pytest.mark.parametrize(
+    ("held", "across", "down"),
+    [
+        (SHIFT, 0.0, 30.0),
+        (Qt.KeyboardModifier.AltModifier, 0.0, 30.0),
+        (Qt.KeyboardModifier.NoModifier, 45.0, 30.0),
+        (Qt.KeyboardModifier.NoModifier, 0.0, 140.0),
+    ],
+)
+def test_any_other_way_the_whole_stack_moves(hands, held, across: float, down: float) -> None:
+    with_stack(hands)
+    before, unit = heights(hands), hands.item("rack-1-30")
+    hands.click(unit.x + 60, unit.y)
+    hands.drag((unit.x + 60, unit.y), (unit.x + 60 + across, unit.y - down), held=held, steps=8)
+    after = heights(hands)
+    moved = {one: after[one] - before[one] for one in before}
+    assert moved["rack-1-30"] == pytest.approx(moved["rack-1-65"])
+    assert moved["rack-1-30"] == pytest.approx(-down, abs=9.0)
+    assert hands.item("rack-1-65").x - unit.x == pytest.approx(across, abs=9.0)
+
+
+def test_units_in_metal_that_is_kept_change_places_though_the_stack_cannot_move(hands) -> None:
+    with_stack(hands)
+    document = hands.window.bench.document
+    option = document.option
+    cuts = tuple(cut.revised(state=CutState.EXISTING) for cut in option.plates[0].cuts)
+    kept = option.plates[0].revised(state=PlateState.KEPT, cuts=cuts)
+    document.apply("Keep the plate", document.project.with_option(option.revised(plates=(kept,))))
+    before = heights(hands)
+    unit, other = hands.item("rack-1-30"), hands.item("rack-1-65")
+    hands.click(unit.x + 60, unit.y)
+    hands.drag((unit.x + 60, unit.y), (unit.x + 100, unit.y))
+    assert heights(hands) == before
+    hands.drag((unit.x + 60, unit.y), (unit.x + 60, other.y - 6))
+    assert heights(hands)["rack-1-30"] < heights(hands)["rack-1-65"]

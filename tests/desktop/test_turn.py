@@ -212,3 +212,68 @@ def test_an_angle_in_figures(hands) -> None:
 )
 def test_a_turn_ends_at_a_step(stood, wanted, turned) -> None:
     assert turn_to_step(stood, wanted, 15.0) == pytest.approx(turned)
+
+
+def typed(hands, figures: str) -> None:
+    for figure in figures:
+        QTest.keyClicks(hands.view, figure)
+
+
+def begin_turn(hands) -> Point:
+    """'two' is selected and being turned by 45°; where the handle was taken hold of."""
+    hands.click(0, 50)
+    start = handle(hands)
+    assert start is not None
+    hands.press(*start)
+    hands.move(*about((0, 50), start, 44.0))
+    return start
+
+
+def word(hands) -> str:
+    return hands.window.statusBar().words.text()
+
+
+def test_figures_typed_while_turning_are_the_angle_and_enter_finishes(hands) -> None:
+    start = begin_turn(hands)
+    typed(hands, "90 - 7 1/2")
+    assert "by 90 - 7 1/2 = 82.5°" in word(hands)
+    hands.move(*about((0, 50), start, 10.0))
+    assert "by 90 - 7 1/2 = 82.5°" in word(hands)
+    hands.key(Qt.Key.Key_Return)
+    assert hands.item("two").rotation == 82.5
+    hands.move(*about((0, 50), start, 120.0))
+    hands.release(*about((0, 50), start, 120.0))
+    assert hands.item("two").rotation == 82.5
+    assert titles(hands) == ["Turn two"]
+
+
+def test_backspace_takes_figures_back_and_then_the_pointer_turns_again(hands) -> None:
+    start = begin_turn(hands)
+    typed(hands, "-33")
+    hands.key(Qt.Key.Key_Backspace)
+    assert "by -3°" in word(hands)
+    for _ in range(2):
+        hands.key(Qt.Key.Key_Backspace)
+    assert "by 45°" in word(hands)
+    hands.move(*about((0, 50), start, 31.0))
+    hands.release(*about((0, 50), start, 31.0))
+    assert hands.item("two").rotation == 30.0
+
+
+def test_what_is_no_angle_yet_does_not_finish_and_escape_puts_it_back(hands) -> None:
+    start = begin_turn(hands)
+    typed(hands, "20+")
+    hands.key(Qt.Key.Key_Return)
+    assert "'20+' is no angle" in word(hands)
+    assert titles(hands) == []
+    hands.key(Qt.Key.Key_Escape)
+    hands.release(*start)
+    assert hands.item("two").rotation == 0.0
+    assert titles(hands) == []
+
+
+def test_the_button_let_go_takes_the_typed_angle(hands) -> None:
+    start = begin_turn(hands)
+    typed(hands, "12,5")
+    hands.release(*about((0, 50), start, 44.0))
+    assert hands.item("two").rotation == 12.5

@@ -2,7 +2,7 @@ import pytest
 
 from panelcad.editing.rotate import rotate_by
 from panelcad.editing.stack import add_to_stack, place_stack
-from panelcad.editing.stack_order import stack_at, step_in_stack, units_from_above
+from panelcad.editing.stack_order import place_in_order, stack_at, step_in_stack, units_from_above
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
@@ -39,6 +39,23 @@ def test_above_and_below_are_the_stack_s_own() -> None:
 def test_what_is_in_no_stack_is_refused() -> None:
     with pytest.raises(EditRefused, match="in no stack"):
         step_in_stack(scenes.one_instrument(), "new", "gauge", 1)
+
+
+@pytest.mark.parametrize(("over", "nearly", "past"), [(1, 0, 1), (2, 1, 2)])
+def test_a_unit_goes_past_its_neighbour_at_that_one_s_middle(over, nearly, past) -> None:
+    project = stacked()
+    option = project.option("new")
+    middle = option.item(NAMES[over])
+    places = [place_in_order(project, option, NAMES[0], Point(middle.x, middle.y + up)) for up in (0.5, -0.5)]
+    assert places == [nearly, past]
+
+
+def test_outside_its_own_stack_a_unit_has_no_place_in_the_order() -> None:
+    project = stacked()
+    option = project.option("new")
+    assert place_in_order(project, option, NAMES[0], Point(200.0, 0.0)) is None
+    gauge = scenes.one_instrument()
+    assert place_in_order(gauge, gauge.option("new"), "gauge", Point(10.0, 20.0)) is None
 
 
 def test_a_unit_held_over_a_stack_goes_where_the_pointer_is() -> None:

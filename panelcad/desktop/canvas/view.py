@@ -223,10 +223,12 @@ class PanelView(QGraphicsView):
         self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self.tool is not None and self.tool.key(event):
+            return
         if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
             self._space_held = True
             self.viewport().setCursor(Qt.CursorShape.OpenHandCursor)
-        elif self.tool is None or not self.tool.key(event):
+        else:
             event.ignore()
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:

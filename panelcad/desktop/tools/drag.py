@@ -9,7 +9,6 @@ from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.snap import Snap
 from panelcad.editing.snapping.standing import Standing, around
 from panelcad.editing.taken_along import taken_along
-from panelcad.errors import PanelcadError
 from panelcad.geometry.point import Point
 from panelcad.model.project import Project
 
@@ -27,7 +26,7 @@ class Drag:
         self._project_after(1.0, 1.0)
         layout = bench.stage.layout()
         self._follower = Follower(bench, layout, self._whole, self._standing(grabbed))
-        self._gesture = bench.document.begin(f"Move {bench.selection_words()}")
+        self.gesture = bench.document.begin(f"Move {bench.selection_words()}")
 
     def _standing(self, grabbed: str) -> Standing:
         """All that moves as one, about the origin of what was grabbed."""
@@ -49,32 +48,20 @@ class Drag:
         wanted_x, wanted_y = here.x - self._start.x, here.y - self._start.y
         self._moved = self._follower.settle(wanted_x, wanted_y, pointer.held, pointer.mm_per_pixel)
         self._bench.stage.shift(self._whole, self._moved.dx, self._moved.dy)
-        if not self._gesture.is_over:
-            self._gesture.propose(self._project_after(self._moved.dx, self._moved.dy))
+        if not self.gesture.is_over:
+            self.gesture.propose(self._project_after(self._moved.dx, self._moved.dy))
 
     def _project_after(self, dx: float, dy: float) -> Project:
         return move_by(self._before, self._bench.document.option_id, self._ids, dx, dy)
 
     def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
         self._over()
-        self._gesture.finish()
+        self.gesture.finish()
 
     def cancel(self) -> None:
         self._over()
-        self._gesture.cancel()
+        self.gesture.cancel()
 
     def _over(self) -> None:
         self._bench.stage.scene.unshift()
         end_of_move(self._bench)
-
-
-def try_drag(bench: Workbench, start: Pointer, grabbed: str) -> Drag | None:
-    """A drag, or None and a word why not."""
-    if not bench.stage.view.moves_things:
-        bench.told.emit(f"Things are moved in the front view; {bench.stage.view.title} only shows them")
-        return None
-    try:
-        return Drag(bench, start, grabbed)
-    except PanelcadError as refusal:
-        bench.told.emit(str(refusal))
-        return None

@@ -9,15 +9,16 @@ from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.band import Band
 from panelcad.desktop.tools.base import DRAG_PX, Gesture, Tool
 from panelcad.desktop.tools.dimension_drag import DimensionDrag
-from panelcad.desktop.tools.drag import try_drag
 from panelcad.desktop.tools.picking import all_at, picked_at
-from panelcad.desktop.tools.turn import try_turn
+from panelcad.desktop.tools.stack_drag import try_drag
+from panelcad.desktop.tools.turn import Turn, try_turn
 from panelcad.desktop.tools.turn_handle import TurnHandle
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import with_groups
 from panelcad.geometry.point import distance
 
-_ON_HANDLE: Final = "Drag to turn in steps of 15° · Alt or Ctrl turns freely · Ctrl+U turns by an angle in figures"
+_ON_HANDLE: Final = "Drag to turn in steps of 15° · Alt or Ctrl turns freely · figures typed meanwhile are the angle"
+_ENTER: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
 
 
 class SelectTool(Tool):
@@ -153,7 +154,24 @@ class SelectTool(Tool):
                 self.bench.selection.clear()
             self.cancel()
             return True
-        return super().key(event)
+        return self._is_for_turn(event) or super().key(event)
+
+    def _is_for_turn(self, event: QKeyEvent) -> bool:
+        """While something is turned figures are the angle, and Enter finishes with the button still down."""
+        turn = self._gesture
+        if not isinstance(turn, Turn):
+            return False
+        if event.key() in _ENTER:
+            if turn.can_finish():
+                turn.finish()
+                self._let_go()
+            return True
+        return turn.key(event)
+
+    def _let_go(self) -> None:
+        """The gesture is over while the button is still down."""
+        self._gesture = self._pressed = None
+        self._turn_handle.look()
 
     def cancel(self) -> None:
         gesture = self._gesture

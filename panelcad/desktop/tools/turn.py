@@ -1,13 +1,16 @@
-"""Turning the selection about its centre with the pointer, in steps or freely."""
+"""Turning the selection about its centre with the pointer, in steps or freely, or by an angle typed meanwhile."""
 
 import math
 from typing import Final
+
+from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.badge import LabelSide
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.moving import end_of_move, plate_point
 from panelcad.desktop.tools.turn_handle import TurnHandle
+from panelcad.desktop.tools.typed_angle import TypedAngle
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.extents import middle
 from panelcad.editing.move import standing
@@ -19,6 +22,8 @@ from panelcad.model.project import Project
 
 STEP: Final = 15.0
 _LABEL_PX: Final = 10.0
+_TURNING: Final = f"steps of {STEP:g}° · Alt or Ctrl turns freely · figures are the angle · Esc puts it back"
+_TYPING: Final = "Enter turns · Backspace takes a figure back · Esc puts it back"
 _FREE_STEP: Final = 0.1
 """Freely one turns by tenths of a degree; finer angles are typed."""
 
@@ -35,6 +40,10 @@ class Turn:
         self._pressed = plate_point(bench, start.at)
         self._radius = distance(self._pivot, self._pressed)
         self._stood = self._rotation()
+        self._typed = TypedAngle()
+        self._degrees = 0.0
+        self._here = self._pressed
+        self._is_free = False
         self._turned(1.0)
         self._gesture = document.begin(f"Turn {bench.selection_words()}")
 
@@ -53,36 +62,65 @@ class Turn:
     def move(self, pointer: Pointer) -> None:
         if self._gesture.is_over:
             return
-        here = plate_point(self._bench, pointer.at)
-        wanted = _bearing(self._pivot, here) - _bearing(self._pivot, self._pressed)
-        is_free = pointer.held.free or not self._bench.settings.snaps
-        degrees = turn_to_step(self._stood, wanted, _FREE_STEP if is_free else STEP)
+        self._here = plate_point(self._bench, pointer.at)
+        self._is_free = pointer.held.free or not self._bench.settings.snaps
+        self._turn_by(self._angle())
+
+    def key(self, event: QKeyEvent) -> bool:
+        """Figures are the angle, and it stays whatever the pointer does; without figures the pointer turns again."""
+        if self._gesture.is_over or not self._typed.takes(event):
+            return False
+        self._turn_by(self._angle())
+        return True
+
+    def can_finish(self) -> bool:
+        """Whether what was typed is an angle; where it is not, that is told."""
+        if self._typed.text and self._typed.degrees is None:
+            self._bench.told.emit(f"'{self._typed.text}' is no angle; an angle such as 45 or 90 - 7.5 is expected")
+            return False
+        return True
+
+    def _angle(self) -> float:
+        """What is typed; the last readable angle while figures are no angle; else what the pointer means."""
+        if self._typed.text:
+            degrees = self._typed.degrees
+            return self._degrees if degrees is None else _plain(degrees)
+        wanted = _bearing(self._pivot, self._here) - _bearing(self._pivot, self._pressed)
+        return turn_to_step(self._stood, wanted, _FREE_STEP if self._is_free else STEP)
+
+    def _turn_by(self, degrees: float) -> None:
+        self._degrees = degrees
         project = self._turned(degrees)
         self._gesture.propose(project)
         self._bench.stage.preview(project)
         self._show(degrees)
 
     def _show(self, degrees: float) -> None:
-        """Where it was and where it is now, with the angle between them."""
+        """Where it was and where it is now, with the angle between them; typed figures stand at the pointer."""
         to_picture = self._bench.stage.to_picture
         start = _bearing(self._pivot, self._pressed)
         was, now = (polar(self._pivot, self._radius, angle) for angle in (start, start + degrees))
         words = self._words(degrees)
         beyond = polar(self._pivot, self._radius + _LABEL_PX / self._bench.view.zoom, start + degrees)
-        side = LabelSide.ABOVE if now.y >= self._pivot.y else LabelSide.BELOW
+        if self._typed.text:
+            beyond = self._here
+        side = LabelSide.ABOVE if beyond.y >= self._pivot.y else LabelSide.BELOW
         guides = (
             Guide(to_picture(self._pivot), to_picture(was)),
             Guide(to_picture(self._pivot), to_picture(now), words, to_picture(beyond), side),
         )
         self._bench.stage.scene.set_guides(guides)
         self._handle.show_at(to_picture(now))
-        self._bench.told.emit(f"Turned {words} · steps of {STEP:g}° · Alt or Ctrl turns freely · Esc puts it back")
+        self._bench.told.emit(f"Turned {words} · {_TYPING if self._typed.text else _TURNING}")
 
     def _words(self, degrees: float) -> str:
-        by = f"by {degrees:g}°"
+        by = self._typed.words if self._typed.text else f"by {degrees:g}°"
         return by if len(self._ids) != 1 or self._stood == 0.0 else f"{by}, to {_plain(self._stood + degrees):g}°"
 
     def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
+        self.finish()
+
+    def finish(self) -> None:
         end_of_move(self._bench)
         self._gesture.finish()
 
