@@ -4,7 +4,7 @@ The defaults are invented for the demo; they belong together (a gentle climbing 
 """
 
 import math
-from typing import Annotated, Self
+from typing import Annotated, Final, Self
 
 from pydantic import Field, model_validator
 
@@ -14,6 +14,9 @@ Knots = Annotated[Number, Field(ge=0, le=600)]
 Share = Annotated[Number, Field(ge=0, le=1)]
 Frequency = Annotated[str, Field(pattern=r"^\d{2,4}(\.\d{1,3})?$")]
 """MHz or kHz as a radio shows it."""
+
+LEVEL: Final = 50.0
+"""Less climb or descent in ft/min than this is level flight: half the smallest division of a dial (common practice)."""
 
 
 class Airspeeds(Record):
@@ -87,6 +90,11 @@ class Flight(Record):
     engine: Engine = Engine()
     airspeeds: Airspeeds = Airspeeds()
     callsign: Name = "DEMO"
+
+    @property
+    def vertical_mode(self) -> str:
+        """What an engaged autopilot does: it holds the altitude, or a vertical speed on the way to another."""
+        return "ALT" if abs(self.vertical_speed) < LEVEL else "VS"
 
     @property
     def turn_rate(self) -> float:

@@ -137,6 +137,8 @@ def test_gradients_are_opaque():
         ("Clock", "clock-2-1-4", "clock"),
         ("Low voltage lamp", "lamp-5-16", "lamp"),
         ("Blank over the suction gauge", "blank-2-1-4", "blank"),
+        ("14 V", "outlet-12v", "power socket"),
+        ("Charging outlet, pilot", "outlet-usb", "outlet"),
     ],
 )
 def test_words_choose_the_face(name, cutout, kind):
@@ -203,3 +205,17 @@ def test_extent_of_an_item_is_near_its_bezel():
     assert x2 - x1 < 9.8 * 25.4 + 12
     assert y2 - y1 < 6.8 * 25.4 + 12
     assert x1 < Point(40.0, -25.0).x < x2
+
+
+@pytest.mark.parametrize("name", ["flight-display-9", "rack-autopilot"])
+@pytest.mark.parametrize(("climb", "mode"), [(500.0, "VS"), (-700.0, "VS"), (0.0, "ALT"), (-30.0, "ALT")])
+def test_an_engaged_autopilot_does_what_the_vertical_speed_indicator_shows(name, climb, mode):
+    """'ALT' holds an altitude: a climb with 'ALT' engaged would be two moments of flight on one panel."""
+    cutout = packaged_catalogue().cutouts[name]
+    project = builders.project(builders.sheet(), items=(builders.item("one", 0.0, 0.0, name),), cutouts=(cutout,))
+    laid = layout(project, project.options[0]).plates[0]
+
+    nodes = walk((item_group(project, laid.items[0], laid, Flight(vertical_speed=climb)),))
+
+    engaged = [node.text for node in nodes if isinstance(node, Text) and "HDG  " in node.text]
+    assert [text.split()[-1] for text in engaged] == [mode]

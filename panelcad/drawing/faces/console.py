@@ -24,6 +24,8 @@ from panelcad.model.flight import Flight
 
 _UPPER = ("COM1", "COM2", "NAV1", "NAV2", "DME", "ADF", "MKR")
 _LOWER = ("MIC1", "MIC2", "SPKR", "CREW", "ALL", "TEL", "MUS")
+_HEIGHT_MODES = ("ALT", "VS", "LVL")
+_MODES = ("AP", "HDG", "NAV", "APR", *_HEIGHT_MODES)
 _MARKERS: tuple[tuple[str, Colour], ...] = (("O", BLUE), ("M", AMBER), ("I", WHITE))
 
 
@@ -92,8 +94,8 @@ def draw_autopilot(frame: Frame, flight: Flight) -> tuple[Node, ...]:
     return (
         *bezel(frame),
         *readout(screen, _engaged(screen, flight)),
-        *key_row(row, ("AP", "HDG", "NAV", "APR", "ALT", "VS", "LVL"), 2.0),
-        *_lit(row, 7, (0, 1, 4)),
+        *key_row(row, _MODES, 2.0),
+        *_lit(row, len(_MODES), tuple(_MODES.index(mode) for mode in ("AP", "HDG", flight.vertical_mode))),
         *cutout_knobs(frame),
     )
 
@@ -109,15 +111,16 @@ def _autopilot_square(frame: Frame, area: Box, flight: Flight) -> tuple[Node, ..
         *bezel(frame),
         *readout(screen, text),
         *key_row(rows[0], ("AP", "HDG", "NAV"), 1.9),
-        *key_row(rows[1], ("ALT", "VS", "LVL"), 1.9),
+        *key_row(rows[1], _HEIGHT_MODES, 1.9),
         *_lit(rows[0], 3, (0, 1)),
+        *_lit(rows[1], len(_HEIGHT_MODES), (_HEIGHT_MODES.index(flight.vertical_mode),)),
     )
 
 
 def _engaged(screen: Box, flight: Flight) -> tuple[Node, ...]:
     height = min(0.4 * screen.height, 0.04 * screen.width)
     return (
-        words_left("AP  HDG  ALT", screen.at(0.05, 0.5), height, LIME, Face.BOLD),
+        words_left(f"AP  HDG  {flight.vertical_mode}", screen.at(0.05, 0.5), height, LIME, Face.BOLD),
         words_left(f"{flight.heading_bug:03.0f}°", screen.at(0.55, 0.5), height, CYAN, Face.BOLD),
         words_left(f"{flight.altitude_bug:.0f} FT", screen.at(0.75, 0.5), height, CYAN, Face.BOLD),
     )

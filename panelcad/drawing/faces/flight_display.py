@@ -110,7 +110,7 @@ def _modes(bar: Box, flight: Flight) -> tuple[Node, ...]:
     height = 0.42 * bar.height
     return (
         box(bar, BLACK),
-        words_left("HDG  ALT", bar.at(0.02, 0.5), height, LIME, Face.BOLD),
+        words_left(f"HDG  {flight.vertical_mode}", bar.at(0.02, 0.5), height, LIME, Face.BOLD),
         words_right(f"{flight.next_fix}  {flight.distance_nm:.1f} NM", bar.at(0.98, 0.5), height, MAGENTA),
     )
 

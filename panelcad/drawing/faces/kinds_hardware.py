@@ -25,6 +25,12 @@ KINDS: Final = (
     FaceKind(
         "outlet", ("outlet", "charging", "power socket", "usb"), sockets.draw_outlet, "Charges tablets and telephones."
     ),
+    FaceKind(
+        "power socket",
+        ("auxiliary power socket", "auxiliary socket", "lighter socket"),
+        sockets.draw_power_socket,
+        "Electrical power for what is plugged in.",
+    ),
     FaceKind("lamp", ("lamp", "light", "post light"), sockets.draw_lamp, "Lights up for {label}."),
     FaceKind("vent", ("vent",), sockets.draw_vent, "Fresh air."),
     FaceKind(

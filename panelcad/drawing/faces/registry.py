@@ -25,7 +25,7 @@ HARDWARE: Final = {
     "jacks": ("jack",),
     "key-switches": ("key switch",),
     "lamps": ("lamp", "legend push"),
-    "outlets": ("outlet",),
+    "outlets": ("outlet", "power socket"),
     "placards": ("placard",),
     "push-buttons": ("push",),
     "rocker-switches": ("rocker",),

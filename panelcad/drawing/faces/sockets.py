@@ -1,4 +1,4 @@
-"""Breakers, jacks, outlets, lamps, vents and push-pull controls."""
+"""Breakers, jacks, outlets, power sockets, lamps, vents and push-pull controls."""
 
 import re
 
@@ -70,6 +70,23 @@ def draw_outlet(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
         *(box(s, DARK, 0.3) for s in sockets),
         *(box(t, ink("#e8e8e4")) for t in tongues),
         lamp,
+    )
+
+
+def draw_power_socket(frame: Frame, _flight: Flight) -> tuple[Node, ...]:
+    """A round auxiliary power socket, its lid closed: a plain dark disc with a hinge above and a lip below."""
+    c, r = frame.centre, reach(frame)
+    lid = circle(c, 1.5 * r)
+    shine = (Stop(0.0, ink("#43464a")), Stop(1.0, ink("#191a1c")))
+    hinge = Box(c.x - 0.34 * r, c.y + 0.7 * r, 0.68 * r, 0.16 * r)
+    lip = Box(c.x - 0.26 * r, c.y - 0.9 * r, 0.52 * r, 0.2 * r)
+    return (
+        *bezel(frame),
+        *soft_shadow(lid, 1.2, 20),
+        box(lip, ink("#2c2e31"), 0.06 * r),
+        Path((lid,), RadialGradient(c.moved(-0.2 * r, 0.25 * r), 1.1 * r, shine)),
+        circle_line(c, 0.6 * r, GLINT._replace(opacity=36), 0.4),
+        box(hinge, ink("#5c6065"), 0.06 * r),
     )
 
 
