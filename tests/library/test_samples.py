@@ -85,6 +85,16 @@ def test_every_hole_of_a_sample_is_used_or_covered(name: str) -> None:
                 assert cut.id in used or cut.cutout is None, f"{option.id}: {cut.id}"
 
 
+@every_sample
+def test_a_hole_of_a_sample_is_called_by_what_is_fitted_in_it(name: str) -> None:
+    """So that schedule, list and lettering agree; an opening that several share, or none, has a name of its own."""
+    for option in SAMPLES[name].all_options:
+        for plate in option.plates:
+            for cut in plate.cuts:
+                fitted = [item.name for item in option.items if item.cut == cut.id]
+                assert fitted == [cut.name] or len(fitted) != 1, f"{option.id}: {cut.id}"
+
+
 def test_a_stack_stays_within_its_opening() -> None:
     for option in SAMPLES["tourer"].all_options:
         for plate in layout(SAMPLES["tourer"], option).plates:
