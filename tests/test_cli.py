@@ -179,12 +179,12 @@ def test_a_release_is_entered_in_the_project_and_issued_again_the_same(run, clea
     code, printed, complained = run("release", file, "--option", "new", "--to", papers)
     assert (code, complained) == (0, "")
     assert "revision A" in printed
-    first = {path.name: path.read_bytes() for path in (papers / "new-A").iterdir()}
+    first = {path.name: path.read_bytes() for path in (papers / "test-1-new-A").iterdir()}
     assert {Path(name).suffix for name in first} >= {".dxf", ".pdf", ".sha256"}
     code, printed, _ = run("release", file, "--option", "new", "--to", papers)
     assert code == 0
     assert "the letter it was released under before" in printed
-    assert {path.name: path.read_bytes() for path in (papers / "new-A").iterdir()} == first
+    assert {path.name: path.read_bytes() for path in (papers / "test-1-new-A").iterdir()} == first
 
 
 def test_a_release_is_refused_while_errors_are_open_and_a_draft_is_pdf_only(
@@ -256,7 +256,7 @@ def test_plan_into_a_file_is_one_sentence(run, clean: Project, tmp_path: Path) -
 def test_a_released_file_is_verified_and_a_changed_one_differs(run, clean: Project, tmp_path: Path) -> None:
     file = stored(clean, tmp_path)
     code, printed, _ = run("release", file, "--option", "new", "--to", tmp_path, "--dxf", "R12", "--dxf", "back")
-    dxf = tmp_path / "new-A-r12-back" / "new-A-main-r12-back.dxf"
+    dxf = tmp_path / "test-1-new-A-r12-back" / "test-1-new-A-main-r12-back.dxf"
     assert (code, str(dxf) in printed) == (0, True)
     assert b"AC1009" in dxf.read_bytes()
 
@@ -270,16 +270,16 @@ def test_a_released_file_is_verified_and_a_changed_one_differs(run, clean: Proje
 def test_papers_and_folders_are_verified_too(run, clean: Project, tmp_path: Path) -> None:
     file = stored(clean, tmp_path)
     run("release", file, "--option", "new", "--to", tmp_path)
-    folder = tmp_path / "new-A"
+    folder = tmp_path / "test-1-new-A"
 
     assert run("verify", file, folder)[0] == 0
-    code, printed, _ = run("verify", file, folder / "new-A-drawing.pdf")
+    code, printed, _ = run("verify", file, folder / "test-1-new-A-drawing.pdf")
     assert (code, "revision A" in printed) == (0, True)
     (entry,) = load(file).releases
     code, printed, _ = run("verify", file, f"PANELCAD {entry.fingerprint} A")
     assert (code, printed.strip()) == (0, f"option New (new), revision A of {entry.on}; the option is still so")
     assert run("verify", file, "PANELCAD 0000-0000-0000-0000 A")[0] == 1
-    (folder / "new-A-changes.txt").write_text("other")
+    (folder / "test-1-new-A-changes.txt").write_text("other")
     assert run("verify", file, folder)[0] == 1
     code, _, complained = run("verify", file, tmp_path / "none.dxf")
     assert (code, "cannot be read" in complained) == (2, True)

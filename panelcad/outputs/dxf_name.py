@@ -1,4 +1,4 @@
-"""What a cutting file is called: option, revision, plate, and every choice that differs from the plain one.
+"""What a cutting file is called: aircraft, option, revision, plate, and every choice that differs from the plain one.
 
 The plain file is R2010, in the project's unit, front face up, from the datum, whole, without relief or lead-in points.
 """
@@ -6,6 +6,7 @@ The plain file is R2010, in the project's unit, front face up, from the datum, w
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from panelcad.editing.ids import slug
 from panelcad.model.part import part_text
 from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
@@ -23,20 +24,25 @@ class FileNames:
     options: DxfOptions
 
     def plate(self, plate_id: str) -> str:
-        """Such as 'glass-A-panel.dxf' for the plain file, 'glass-A-panel-r12-mm-back.dxf' for another."""
+        """Such as 'zz-demo-1-glass-A-panel.dxf' for the plain file, '…-panel-r12-mm-back.dxf' for another."""
         return self._name(f"-{plate_id}")
 
     def stock(self, number: int, part: str = "") -> str:
-        """Such as 'glass-A-stock-1.dxf'; `part` is `part_suffix` where only some plates are issued."""
+        """Such as 'zz-demo-1-glass-A-stock-1.dxf'; `part` is `part_suffix` where only some plates are issued."""
         return self._name(f"{part}-stock-{number}")
 
     def _name(self, what: str) -> str:
-        return f"{issue_name(self.option, self.mark)}{what}{kind_suffix(self.project, self.options)}.dxf"
+        return f"{issue_name(self.project, self.option, self.mark)}{what}{kind_suffix(self.project, self.options)}.dxf"
 
 
-def issue_name(option: Option, mark: Stamp) -> str:
-    """Such as 'glass-A', 'glass-draft': what the name of every paper begins with."""
-    return f"{option.id}-{mark.revision or 'draft'}"
+def issue_name(project: Project, option: Option, mark: Stamp) -> str:
+    """Such as 'zz-demo-1-glass-A', 'glass-draft': what the name of every paper begins with.
+
+    The registration, where there is one, tells the files of two customers apart.
+    """
+    registration = project.aircraft.registration.strip()
+    aircraft = f"{slug(registration)}-" if registration else ""
+    return f"{aircraft}{option.id}-{mark.revision or 'draft'}"
 
 
 def part_suffix(option: Option, plates: Iterable[Plate]) -> str:

@@ -152,8 +152,8 @@ def test_the_dialogs_choices_are_those_of_the_file_that_is_written(window, tmp_p
 
     kind = "-r12-in-back-corner-no-engraving-relief-lead-ins-cutter-3.175mm"
     assert said == [f"Files such as new-(revision)-main{kind}.dxf"]
-    assert f"new-A-main{kind}.dxf" in told[1]
-    file = tmp_path / "papers" / f"new-A{kind}" / f"new-A-main{kind}.dxf"
+    assert f"test-1-new-A-main{kind}.dxf" in told[1]
+    file = tmp_path / "papers" / f"test-1-new-A{kind}" / f"test-1-new-A-main{kind}.dxf"
     assert ezdxf.readfile(file).dxfversion == "AC1009"
     assert verify(window.bench.document.project, file).is_same
 
@@ -174,9 +174,9 @@ def test_one_plate_of_two_is_released_as_a_part(window, two_plates, tmp_path):
     told = when(QMessageBox, press("Close"))
     QTest.keyClick(window, Qt.Key.Key_R, CTRL)
 
-    assert "new-A-part-side" in told[1]
-    assert (tmp_path / "papers" / "new-A-part-side" / "new-A-side.dxf").is_file()
-    assert not (tmp_path / "papers" / "new-A-part-side" / "new-A-main.dxf").exists()
+    assert "test-1-new-A-part-side" in told[1]
+    assert (tmp_path / "papers" / "test-1-new-A-part-side" / "test-1-new-A-side.dxf").is_file()
+    assert not (tmp_path / "papers" / "test-1-new-A-part-side" / "test-1-new-A-main.dxf").exists()
 
 
 def test_what_cannot_be_written_is_said_while_it_is_chosen(window):

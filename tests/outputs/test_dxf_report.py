@@ -93,7 +93,7 @@ def test_the_report_says_how_the_file_was_written():
     )
     rows = rows_of(report_text(made, made.option("new"), "main", options))
 
-    assert rows["File"] == "new-draft-main-r12-in-corner-no-engraving-lead-ins-cutter-3.175mm.dxf"
+    assert rows["File"] == "test-1-new-draft-main-r12-in-corner-no-engraving-lead-ins-cutter-3.175mm.dxf"
     assert (rows["DXF version"], rows["Unit of the file"]) == ("R12", "inches")
     assert "every number is in inches" in rows["Unit note"]
     assert rows["Face"] == "front face up, as the pilot sees it"

@@ -44,7 +44,7 @@ def test_what_needs_two_stock_sheets_gets_two_files(tmp_path):
     made = trio()
     files = export_nested_dxf(made, made.option("new"), tmp_path, Stock(640.0, 420.0))
 
-    assert [file.name for file in files] == [f"new-draft-stock-{n}.dxf" for n in range(1, len(files) + 1)]
+    assert [file.name for file in files] == [f"test-1-new-draft-stock-{n}.dxf" for n in range(1, len(files) + 1)]
     assert len(files) > 1
     for file in files:
         assert not ezdxf.readfile(file).audit().errors

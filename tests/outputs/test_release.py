@@ -35,16 +35,18 @@ def test_a_release_holds_every_paper_and_a_manifest(tmp_path):
     done = release(panel(), "new", tmp_path, DAY, ReleaseOptions(by="TS"))
 
     assert [file.name for file in done.files] == [
-        "new-A-main.dxf",
-        "new-A-main-cutting-report.txt",
-        "new-A-drawing.pdf",
-        "new-A-inspection.pdf",
-        "new-A-main-template.pdf",
-        "new-A-inspection.csv",
-        "new-A-changes.txt",
+        "test-1-new-A-main.dxf",
+        "test-1-new-A-main-cutting-report.txt",
+        "test-1-new-A-drawing.pdf",
+        "test-1-new-A-inspection.pdf",
+        "test-1-new-A-main-template.pdf",
+        "test-1-new-A-inspection.csv",
+        "test-1-new-A-changes.txt",
         MANIFEST,
     ]
-    assert sorted(file.name for file in (tmp_path / "new-A").iterdir()) == sorted(file.name for file in done.files)
+    assert sorted(file.name for file in (tmp_path / "test-1-new-A").iterdir()) == sorted(
+        file.name for file in done.files
+    )
     assert [(e.revision, e.on, e.by) for e in done.project.releases] == [("A", DAY, "TS")]
     assert faults_of(done.folder) == ()
 
@@ -55,8 +57,8 @@ def test_the_manifest_is_one_that_sha256sum_checks(tmp_path):
     command = ["sha256sum", "--check", "--strict", MANIFEST]
     checked = subprocess.run(command, cwd=done.folder, capture_output=True, check=False)
     assert checked.returncode == 0, checked.stderr
-    (done.folder / "new-A-changes.txt").write_text("altered")
-    assert faults_of(done.folder) == ("new-A-changes.txt",)
+    (done.folder / "test-1-new-A-changes.txt").write_text("altered")
+    assert faults_of(done.folder) == ("test-1-new-A-changes.txt",)
 
 
 def test_the_cutting_file_names_revision_and_fingerprint(tmp_path):
@@ -84,7 +86,7 @@ def test_a_changed_option_needs_an_opened_revision_and_gets_the_next_letter(tmp_
 
     assert second.stamp.revision == "B"
     assert second.changes == ("main: gauge/opening moved by x +25.00, y 0.00 mm",)
-    assert "moved by x +25.00" in (second.folder / "new-B-changes.txt").read_text()
+    assert "moved by x +25.00" in (second.folder / "test-1-new-B-changes.txt").read_text()
     assert from_bytes(to_bytes(second.project), "test") == second.project
 
 
@@ -100,10 +102,10 @@ def test_an_earlier_release_is_never_overwritten(tmp_path):
     first = release(panel(), "new", tmp_path, DAY)
     before = first.files[0].read_bytes()
 
-    with pytest.raises(ReleaseRefused, match="holds an earlier release whose new-A-"):
+    with pytest.raises(ReleaseRefused, match="holds an earlier release whose test-1-new-A-"):
         release(panel(30.0), "new", tmp_path, DAY)
     assert first.files[0].read_bytes() == before
-    assert [folder.name for folder in tmp_path.iterdir()] == ["new-A"]
+    assert [folder.name for folder in tmp_path.iterdir()] == ["test-1-new-A"]
 
 
 def test_open_errors_refuse_a_release_but_not_a_draft(tmp_path):
@@ -112,7 +114,7 @@ def test_open_errors_refuse_a_release_but_not_a_draft(tmp_path):
     with pytest.raises(ReleaseRefused, match=r"error.* open; put them right, or issue a draft"):
         release(wrong, "new", tmp_path, DAY)
     assert list(tmp_path.iterdir()) == []
-    papers = ["new-draft-drawing.pdf", "new-draft-inspection.pdf", "new-draft-main-template.pdf"]
+    papers = ["test-1-new-draft-drawing.pdf", "test-1-new-draft-inspection.pdf", "test-1-new-draft-main-template.pdf"]
     assert [file.name for file in draft(wrong, "new", tmp_path)] == papers
     assert sorted(file.name for file in tmp_path.iterdir()) == papers
 
@@ -141,8 +143,8 @@ def test_several_new_plates_are_nested_besides_where_the_stock_is_known(tmp_path
     made = project(*plates, profile=Profile(stock_width=1220.0, stock_height=620.0))
     names = [file.name for file in release(made, "new", tmp_path, DAY).files]
 
-    assert {"new-A-stock-1.dxf", "new-A-stock-1-cutting-report.txt"} < set(names)
-    assert {"new-A-main.dxf", "new-A-side.dxf"} < set(names)
+    assert {"test-1-new-A-stock-1.dxf", "test-1-new-A-stock-1-cutting-report.txt"} < set(names)
+    assert {"test-1-new-A-main.dxf", "test-1-new-A-side.dxf"} < set(names)
 
 
 def twin() -> Project:
@@ -157,15 +159,15 @@ def test_some_plates_are_issued_as_a_part_of_the_option_on_every_paper(tmp_path)
     done = release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("side PLATE",)))
     says = "plate side only, without main"
 
-    assert done.folder.name == "new-A-part-side"
+    assert done.folder.name == "test-1-new-A-part-side"
     assert [file.name for file in done.files] == [
-        "new-A-side.dxf",
-        "new-A-side-cutting-report.txt",
-        "new-A-part-side-drawing.pdf",
-        "new-A-part-side-inspection.pdf",
-        "new-A-side-template.pdf",
-        "new-A-part-side-inspection.csv",
-        "new-A-part-side-changes.txt",
+        "test-1-new-A-side.dxf",
+        "test-1-new-A-side-cutting-report.txt",
+        "test-1-new-A-part-side-drawing.pdf",
+        "test-1-new-A-part-side-inspection.pdf",
+        "test-1-new-A-side-template.pdf",
+        "test-1-new-A-part-side-inspection.csv",
+        "test-1-new-A-part-side-changes.txt",
         MANIFEST,
     ]
     for file in done.files:
@@ -173,7 +175,7 @@ def test_some_plates_are_issued_as_a_part_of_the_option_on_every_paper(tmp_path)
             assert says in file.read_text(), file.name
         if file.suffix == ".pdf":
             assert "side only" in text_of(file), file.name
-    rows = (done.folder / "new-A-part-side-inspection.csv").read_text().splitlines()[1:]
+    rows = (done.folder / "test-1-new-A-part-side-inspection.csv").read_text().splitlines()[1:]
     assert {row.split(",")[1] for row in rows} == {"side"}
 
 
@@ -182,9 +184,9 @@ def test_a_part_and_the_whole_lie_side_by_side_and_agree(tmp_path):
     whole = release(part.project, "new", tmp_path, "2027-01-01")
 
     assert whole.project is part.project
-    assert whole.folder.name == "new-A"
+    assert whole.folder.name == "test-1-new-A"
     same = [file.name for file in part.files if file.suffix == ".dxf"]
-    assert same == ["new-A-side.dxf"]
+    assert same == ["test-1-new-A-side.dxf"]
     assert (whole.folder / same[0]).read_bytes() == part.files[0].read_bytes()
     assert "Part of the option" not in (whole.folder / MANIFEST).read_text()
     assert faults_of(part.folder) == faults_of(whole.folder) == ()
@@ -203,13 +205,13 @@ def test_another_kind_of_cutting_file_has_another_name_and_folder(tmp_path):
     options = DxfOptions(DxfVersion.R12, LengthUnit.INCH, face_up=FaceUp.BACK)
     other = release(plain.project, "new", tmp_path, DAY, ReleaseOptions(dxf=options))
 
-    assert plain.files[0].name == "new-A-main.dxf"
-    assert other.folder.name == "new-A-r12-in-back"
-    assert other.files[0].name == "new-A-main-r12-in-back.dxf"
-    assert "new-A-main-r12-in-back.dxf" in other.files[1].read_text()
-    assert "- new-A-main-r12-in-back.dxf" in (other.folder / "new-A-r12-in-back-changes.txt").read_text()
-    drawn = text_of(other.folder / "new-A-r12-in-back-drawing.pdf")
-    assert "the cutting file is new-A-main-r12-in-back.dxf; numbers in inches; BACK FACE UP" in drawn
+    assert plain.files[0].name == "test-1-new-A-main.dxf"
+    assert other.folder.name == "test-1-new-A-r12-in-back"
+    assert other.files[0].name == "test-1-new-A-main-r12-in-back.dxf"
+    assert "test-1-new-A-main-r12-in-back.dxf" in other.files[1].read_text()
+    assert "- test-1-new-A-main-r12-in-back.dxf" in (other.folder / "test-1-new-A-r12-in-back-changes.txt").read_text()
+    drawn = text_of(other.folder / "test-1-new-A-r12-in-back-drawing.pdf")
+    assert "the cutting file is test-1-new-A-main-r12-in-back.dxf; numbers in inches; BACK FACE UP" in drawn
     assert "DXF R12 states no unit" in drawn
     assert faults_of(plain.folder) == faults_of(other.folder) == ()
 

@@ -55,6 +55,6 @@ def test_a_release_folder_is_held_against_its_manifest(tmp_path):
     done = release(panel(), "new", tmp_path, "2026-05-01")
     assert folder_faults(done.folder) == ()
     done.files[0].unlink()
-    assert folder_faults(done.folder) == ("new-A-main.dxf",)
+    assert folder_faults(done.folder) == ("test-1-new-A-main.dxf",)
     with pytest.raises(UnusableInput, match=r"manifest\.sha256"):
         folder_faults(tmp_path)
