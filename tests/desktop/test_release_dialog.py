@@ -103,9 +103,9 @@ def test_a_release_by_keys_is_written_locked_saved_and_not_undone(hands, window,
 
     assert asked
     assert told[1].startswith("Revision A of ")
-    folder = tmp_path / "papers" / f"{document.option_id}-A"
+    folder = tmp_path / "papers" / f"test-1-{document.option_id}-A"
     assert faults_of(folder) == ()
-    assert verify(document.project, folder / f"{document.option_id}-A-main.dxf").is_same
+    assert verify(document.project, folder / f"{folder.name}-main.dxf").is_same
     (entry,) = document.project.releases
     assert (entry.revision, entry.by) == ("A", "TS")
     assert load(panel_file) == document.project
