@@ -3,11 +3,12 @@
 import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QSpinBox
+from PySide6.QtWidgets import QApplication, QLabel, QSpinBox
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.editing.options import copy_option
 from panelcad.editing.stack import place_stack
+from panelcad.editing.swap import swap
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.plate import CutState, PlateState
 from panelcad.store.project_file import save
@@ -313,3 +314,14 @@ def test_units_in_metal_that_is_kept_change_places_though_the_stack_cannot_move(
     assert heights(hands) == before
     hands.drag((unit.x + 60, unit.y), (unit.x + 60, other.y - 6))
     assert heights(hands)["rack-1-30"] < heights(hands)["rack-1-65"]
+
+
+def test_the_properties_are_those_of_what_took_its_place(hands) -> None:
+    hands.click(0, 50)
+    pane = hands.window.docks.dock("properties").widget()
+    before = [label.text() for label in pane.sheet.findChildren(QLabel)]
+    cutout = packaged_catalogue().cutouts["rack-1-65"]
+    hands.window.bench.edit("Replace", lambda project, option: swap(project, option, "two", cutout))
+    after = [label.text() for label in pane.sheet.findChildren(QLabel)]
+    assert cutout.title in after
+    assert cutout.title not in before

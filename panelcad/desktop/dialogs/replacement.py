@@ -18,7 +18,7 @@ def replace_in_place(bench: Workbench, parent: QWidget) -> None:
     item = next((one for one in bench.document.option.items if one.id == part), None)
     choice.choose(item.cutout or "" if item is not None else "")
     dialog.form.row("&With", choice)
-    dialog.form.words("It keeps its place, name and group; metal that is cut already is enlarged.", "faint")
+    dialog.form.words("It keeps its place, group and a name you gave it; metal already cut is enlarged.", "faint")
     choice.currentTextChanged.connect(lambda _: dialog.preview())
     document = bench.document
 

@@ -37,12 +37,19 @@ class PropertiesPane(QScrollArea):
     def rebuild(self) -> None:
         """Another sheet where something else is selected, else the same one with its values as they are now."""
         document = self._bench.document
-        shows = (self._bench.selection.ids, document.option_id, self._bench.stage.plate_id, self._bench.unit)
+        stands_for = (self._bench.selection.ids, document.option_id, self._bench.stage.plate_id, self._bench.unit)
+        shows = (*stands_for, self._cutout())
         if shows != self._shows:
             self._shows = shows
             self.setWidget(self._made())
         else:
             self.sheet.refresh(document.project)
+
+    def _cutout(self) -> str | None:
+        """The cutout of the one thing that is selected: another one in its place has other facts and other meanings."""
+        option, current = self._bench.document.option, self._bench.selection.current
+        things = (*option.items, *(cut for plate in option.plates for cut in plate.cuts))
+        return next((thing.cutout for thing in things if thing.id == current), None)
 
     def _made(self) -> Sheet:
         option = self._bench.document.option

@@ -113,7 +113,7 @@ class StackDrag:
         self._bench.stage.preview(project)
 
     def _frame(self, project: Project, words: str) -> tuple[Guide, ...]:
-        """Around the place that the unit takes; it says which that is."""
+        """Around the place that the unit takes; below it words say which that is."""
         unit = project.option(self._bench.document.option_id).item(self._stood.unit.id)
         rack = project.cutout(unit.cutout or "").rack
         if rack is None:
@@ -122,8 +122,8 @@ class StackDrag:
         corners = [Point(-x, y), Point(x, y), Point(x, -y), Point(-x, -y)]
         spots = [self._bench.stage.to_picture(at.point(corner)) for corner in corners]
         sides = [Guide(start, end) for start, end in zip(spots, [*spots[1:], spots[0]], strict=True)]
-        here = self._bench.stage.to_picture(at.point(Point(0.0, 0.0)))
-        return (*sides, Guide(here, here, words, here, LabelSide.BELOW))
+        below = self._bench.stage.to_picture(at.point(Point(0.0, -y)))
+        return (*sides, Guide(below, below, words, below, LabelSide.BELOW))
 
     def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
         self._over()
