@@ -5,18 +5,19 @@ judged at its middle. The circular gives no combined cone and nothing for a tilt
 """
 
 from collections.abc import Iterator
-from typing import Any, Final, NamedTuple
+from typing import Any, Final
 
 from panelcad.checks.pilot_primary import flight_instruments
-from panelcad.checks.pilot_sight import Seen, Sight, seen_items, sight_of
+from panelcad.checks.pilot_second import eye_for, second_pilots
+from panelcad.checks.pilot_sight import Seen, seen_items, sight_of
+from panelcad.checks.pilot_zones import ANGLE_TIE, COURSE_ZONE, IMPORTANT_ZONE, PRIMARY_ZONE, Excess, Zone, worst_excess
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.model.finding import Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.layout import Layout
 from panelcad.model.pilot import LightMeaning
-from panelcad.model.profile import Profile, limit_source
+from panelcad.model.profile import limit_source
 
-ANGLE_TIE: Final = 1e-9
 IMPORTANT: Final = frozenset(
     {
         *(Function.ATTITUDE, Function.AIRSPEED, Function.ALTITUDE, Function.HEADING, Function.VERTICAL_SPEED),
@@ -26,39 +27,6 @@ IMPORTANT: Final = frozenset(
     }
 )
 """Standby instruments and required powerplant information (AC 23.1311-1C table 3, from memory; verify)."""
-
-
-class Zone(NamedTuple):
-    """Limits in degrees and the profile's names of them."""
-
-    rule: str
-    sideways: str
-    up: str
-    down: str
-    severity: Severity
-
-
-PRIMARY_ZONE: Final = Zone("view-primary", "primary_sideways", "primary_up", "primary_down", Severity.WARNING)
-COURSE_ZONE: Final = PRIMARY_ZONE._replace(severity=Severity.ADVICE)
-IMPORTANT_ZONE: Final = Zone("view-important", "important_sideways", "important_up", "important_down", Severity.WARNING)
-
-
-class Excess(NamedTuple):
-    """An angle, the limit it exceeds, and the limit's name."""
-
-    angle: float
-    limit: float
-    name: str
-
-
-def worst_excess(sight: Sight, seen: Seen, zone: Zone, profile: Profile) -> Excess | None:
-    """By what the middle of a face lies outside a zone the most, in degrees; None inside it."""
-    point = seen.item.centre
-    above = sight.above(point)
-    angles = ((zone.sideways, abs(sight.sideways(point))), (zone.up, above), (zone.down, -above))
-    excesses = [Excess(angle, float(getattr(profile, name)), name) for name, angle in angles]
-    worst = max(excesses, key=lambda excess: excess.angle - excess.limit)
-    return worst if worst.angle > worst.limit + ANGLE_TIE else None
 
 
 @rule(
@@ -78,7 +46,8 @@ def view_primary(laid: Layout) -> Iterator[Finding]:
 @rule(
     "view-important",
     title="Important instruments in the field of view",
-    measures="angles from the eye to the middle of standby, navigation and powerplant instruments",
+    measures="angles from the eye to the middle of standby, navigation and powerplant instruments; a second pilot's, "
+    "which repeat on his side of the panel what the pilot has in view, from the eye's mirror image (common practice)",
     looks_at=TheWhole(),
     severities=(Severity.WARNING,),
     limits=("important_sideways", "important_up", "important_down", "line_of_sight_down"),
@@ -109,12 +78,18 @@ def _outside(laid: Layout, zone: Zone, items: list[Seen]) -> Iterator[Finding]:
     if eye is None:
         return
     for seen in items:
-        sight = sight_of(seen.plate.plate, eye, profile.line_of_sight_down)
+        sight = sight_of(seen.plate.plate, eye_for(seen, laid, eye), profile.line_of_sight_down)
         excess = worst_excess(sight, seen, zone, profile)
         if excess is not None:
             direction = excess.name.rpartition("_")[2]
-            problem = f"Too far {direction} for the pilot's {zone.rule.removeprefix('view-')} field of view"
+            problem = (
+                f"Too far {direction} for the {_whose(seen, laid)} {zone.rule.removeprefix('view-')} field of view"
+            )
             yield Finding(rule=zone.rule, severity=zone.severity, problem=problem, **_angle(seen, excess))
+
+
+def _whose(seen: Seen, laid: Layout) -> str:
+    return "second pilot's" if seen.id in second_pilots(laid) else "pilot's"
 
 
 def _angle(seen: Seen, excess: Excess) -> dict[str, Any]:
@@ -137,7 +112,8 @@ _NOT_READ: Final = frozenset({Function.POWER_OUTLET, Function.ELT, Function.INST
 @rule(
     "face-turned",
     title="Face turned from the line of sight",
-    measures="angle between the line of sight and the normal of a display's face",
+    measures="angle between the line of sight and the normal of a display's face; for a second pilot's instruments the "
+    "line from the mirror image of the eye (common practice)",
     looks_at=TheWhole(),
     severities=(Severity.WARNING,),
     limits=("face_turned",),
@@ -147,10 +123,10 @@ def face_turned(laid: Layout) -> Iterator[Finding]:
     if eye is None:
         return
     for seen in seen_items(laid):
-        turned = sight_of(seen.plate.plate, eye, 0.0).turned(seen.item.centre)
+        turned = sight_of(seen.plate.plate, eye_for(seen, laid, eye), 0.0).turned(seen.item.centre)
         if set(seen.item.shows) - _NOT_READ and turned > profile.face_turned + ANGLE_TIE:
             excess = Excess(turned, profile.face_turned, "face_turned")
-            problem = "Face is turned too far from the pilot's line of sight"
+            problem = f"Face is turned too far from the {_whose(seen, laid)} line of sight"
             yield Finding(rule="face-turned", severity=Severity.WARNING, problem=problem, **_angle(seen, excess))
 
 

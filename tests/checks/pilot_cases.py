@@ -113,6 +113,29 @@ def turned_face(degrees: float) -> Project:
     return panel(fitted("tachometer", EYE_DISTANCE * math.tan(math.radians(degrees)), 0))
 
 
+BESIDE = 400.0
+"""The pilot's centre line, left of the middle of the panel; the second pilot's is as far to the right."""
+
+
+def beside(*items: Item) -> Project:
+    """The pilot sits left with an attitude instrument before him; the sheet reaches as far right as left."""
+    around = Surroundings(eye=eye(-BESIDE))
+    down = -EYE_DISTANCE * math.tan(math.radians(15))
+    return panel(fitted("attitude", -BESIDE, down), *items, around=around)
+
+
+def second_attitude(degrees: float) -> Project:
+    """So far to the right of straight ahead for the second pilot, at his normal line of sight."""
+    aside = EYE_DISTANCE * math.tan(math.radians(degrees))
+    down = -EYE_DISTANCE * math.tan(math.radians(15))
+    return beside(fitted("second", BESIDE + aside, down, "attitude"))
+
+
+def turned_from_second(degrees: float) -> Project:
+    """Level with the eye the face is turned by as much as the line of sight is from square on."""
+    return beside(fitted("second", BESIDE + EYE_DISTANCE * math.tan(math.radians(degrees)), 0, "attitude"))
+
+
 def shaded(share: float) -> Project:
     """A bar half way to the eye hides twice its overlap of the face's upper edge, by similar triangles."""
     around = bar_over(FACE / 2 - share * FACE)
@@ -173,6 +196,8 @@ CASES = [
     Case("letter-stroke", stroke, 5 / 6, 5 / 6 + 0.01, lambda tool: tool / 5, required=1 / 6, **ADVISES),
     Case("view-primary", lambda a: sideways(a, "attitude"), 14.9999, 15.01, required=15.0, **WARNS, **FIXED),
     Case("view-important", lambda a: sideways(a, "tachometer"), 34.9999, 35.01, required=35.0, **WARNS, **FIXED),
+    Case("view-important", second_attitude, 34.9999, 35.01, required=35.0, **WARNS, **FIXED),
+    Case("face-turned", turned_from_second, 44.9999, 45.01, required=45.0, **WARNS, **FIXED),
     Case("face-turned", turned_face, 44.9999, 45.01, required=45.0, **WARNS),
     Case("hidden-face", shaded, 0.05, 0.06, required=0.05, accuracy=1e-3, **WARNS, **FIXED),
     Case("hidden-words", shaded_words, 0.049, 0.06, required=0.05, accuracy=1e-3, **ADVISES, **FIXED),
@@ -236,6 +261,7 @@ IGNORED = [
     ),
     Ignored("letter-stroke", "a placard, which is not engraved here", lambda: panel(fitted("plate", 0, 0))),
     Ignored("view-primary", "an engine instrument", lambda: sideways(30.0, "tachometer")),
+    Ignored("view-important", "a second pilot's instrument before him", lambda: second_attitude(0.0)),
     Ignored("view-important", "what shows nothing", lambda: sideways(60.0, "nothing")),
     Ignored(
         "face-turned",

@@ -12,6 +12,7 @@ from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
 from panelcad.model.plate import Frame
 from panelcad.model.surroundings import Surroundings
+from tests.checks.pilot_cases import BESIDE, beside, second_attitude
 from tests.checks.pilot_panels import EYE_DISTANCE, INCH, blamed, eye, fitted, found, panel
 
 
@@ -64,6 +65,42 @@ def test_standby_instruments_are_judged_by_the_wider_view() -> None:
     project = panel(fitted("attitude", 0, -200), spare)
     assert found(project, "view-primary") == []
     assert found(project, "view-important") == []
+
+
+@pytest.mark.parametrize("rule", ["view-important", "face-turned"])
+def test_a_second_pilots_instrument_is_seen_by_the_second_pilot(rule: str) -> None:
+    """The pilot would look 800 mm aside at 762 mm, 46.4 degrees; the second pilot has it straight before him."""
+    assert math.degrees(math.atan(2 * BESIDE / EYE_DISTANCE)) > 45
+    assert found(beside(fitted("second", BESIDE, -200, "attitude")), rule) == []
+
+
+def test_what_the_second_pilot_cannot_see_is_said_of_him() -> None:
+    (finding,) = found(second_attitude(36.0), "view-important")
+    assert finding.measured == pytest.approx(36.0)
+    assert finding.problem == "Too far sideways for the second pilot's important field of view"
+
+
+def test_what_the_pilot_has_not_himself_must_be_in_his_own_view() -> None:
+    """An airspeed indicator over there is no duplicate; neither is one whose twin the pilot has out of his view."""
+    there = fitted("there", BESIDE, -200, "airspeed")
+    assert blamed(found(beside(there), "view-important")) == set()
+    assert blamed(found(beside(there, fitted("both", BESIDE, 0, "display")), "view-important")) == {("there",)}
+    aside = fitted("aside", -BESIDE - 21.1 * INCH, -200, "airspeed")
+    assert ("there",) in blamed(found(beside(there, aside), "face-turned"))
+    near = fitted("near", -BESIDE - 8.0 * INCH, -200, "airspeed")
+    assert found(beside(there, near), "face-turned") == []
+
+
+def test_engine_instruments_and_the_pilots_own_side_stay_the_pilots() -> None:
+    own, there = fitted("own", -BESIDE, 0, "tachometer"), fitted("there", BESIDE, 0, "tachometer")
+    assert blamed(found(beside(own, there), "view-important")) == {("there",)}
+    standby = fitted("standby", -BESIDE - 21.1 * INCH, 0, "attitude")
+    assert blamed(found(beside(standby), "view-important")) == {("standby",)}
+
+
+def test_a_pilot_in_the_middle_has_nobody_beside_him() -> None:
+    far = fitted("far", 21.1 * INCH, 0, "attitude")
+    assert blamed(found(panel(fitted("attitude", 0, -200), far), "view-important")) == {("far",)}
 
 
 def test_what_shows_nothing_is_not_judged() -> None:

@@ -10,11 +10,11 @@ from typing import Final
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from panelcad.checks.pilot_field import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
 from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, hidden_parts, obstruction_shadow, obstructions
 from panelcad.checks.pilot_reach import shoulder
 from panelcad.checks.pilot_sight import eye_spot, plate_frame, seen_items
 from panelcad.checks.pilot_t import group_offset
+from panelcad.checks.pilot_zones import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
 from panelcad.checks.wording import quantity
 from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Group, Measured, Path, Text
 from panelcad.drawing.layers import Layer

@@ -4,8 +4,8 @@ import math
 
 import pytest
 
-from panelcad.checks.pilot_field import PRIMARY_ZONE
 from panelcad.checks.pilot_hidden import PILOT, EyeHeight, eye_heights
+from panelcad.checks.pilot_zones import PRIMARY_ZONE
 from panelcad.drawing.display import Group, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.layers import Layer
