@@ -1,5 +1,7 @@
 """Boxes of a sheet, in mm: left, bottom, right, top."""
 
+from collections.abc import Iterable
+
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.contour import Contour, rectangle
 from panelcad.geometry.point import Point
@@ -30,6 +32,12 @@ def shrunk(box: Bounds, by: float) -> Bounds:
 
 def grown(box: Bounds, by: float) -> Bounds:
     return shrunk(box, -by)
+
+
+def joined(boxes: Iterable[Bounds]) -> Bounds:
+    """The box around all of them; there is at least one."""
+    lefts, lows, rights, tops = zip(*boxes, strict=True)
+    return min(lefts), min(lows), max(rights), max(tops)
 
 
 def overlap(a: Bounds, b: Bounds) -> bool:

@@ -8,7 +8,7 @@ from typing import Final
 
 import shapely
 
-from panelcad.drawing.box import grown, share, size
+from panelcad.drawing.box import grown, joined, share, size
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.gaps import broken
@@ -29,7 +29,7 @@ from panelcad.drawing.sheets.view import Seat, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.front import front_view
-from panelcad.drawing.views.markup import markup_view
+from panelcad.drawing.views.markup import drawn_bounds, markup_view
 from panelcad.drawing.wishes import LONGEST, Stand, Wish
 from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
@@ -50,6 +50,8 @@ _LINE: Final = 1.6
 _COVERED: Final = 0.4
 _AROUND: Final = 9.0
 """How far outside the outline's box numbers may stand."""
+_BESIDE: Final = 6.0
+"""Room for the words and strokes of a dimension line outside the view."""
 _OVER: Final = 2.0
 """How far centre lines reach beyond what they mark."""
 
@@ -64,7 +66,9 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
 
 def _fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
     for paper in subject.papers:
-        seat = seated(plate.outline.bounds, grown(above_title_block(paper), -reach(letters(paper).plain)))
+        drawn = drawn_bounds(subject.laid, plate.plate.id)
+        taken = reach(letters(paper).plain) + (_BESIDE if drawn != plate.outline.bounds else 0.0)
+        seat = seated(drawn, grown(above_title_block(paper), -taken))
         if seat is not None:
             yield _Front(subject, plate, paper, seat)
 
@@ -123,6 +127,12 @@ class _Front:
     @cached_property
     def view(self) -> Bounds:
         return self.seat.box(self.plate.outline.bounds)
+
+    @cached_property
+    def drawn(self) -> Bounds:
+        """The view with the dimensions that people put around it: ordinates stand outside them."""
+        box = self.seat.box(drawn_bounds(self.subject.laid, self.plate.plate.id))
+        return joined([self.view, grown(box, _BESIDE)]) if box != self.view else self.view
 
     @cached_property
     def holes(self) -> list[Hole]:
@@ -214,7 +224,7 @@ class _Front:
 
     @property
     def _surround(self) -> Surround:
-        return Surround(self.view, self.area, self.subject.inks, self.letters.plain)
+        return Surround(self.drawn, self.area, self.subject.inks, self.letters.plain)
 
     @cached_property
     def shown(self) -> _Shown:
@@ -331,7 +341,7 @@ class _Front:
     def _ground(self) -> Ground:
         texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]
         lines = lines_of((*self.centre_lines, *self.shown.ordinates.lines))
-        return Ground(texts, self._cut_edges, grown(self.view, _AROUND), lines)
+        return Ground(texts, self._cut_edges, grown(self.drawn, _AROUND), lines)
 
     def _small_holes(self) -> Iterator[Bounds]:
         """What no number may cover: the squares within small round holes, and the boxes of other small cuts."""

@@ -7,7 +7,8 @@ the line, read from below or from the right. A note has its words and a leader t
 import math
 from typing import Final
 
-from panelcad.drawing.display import Across, Along, Group, Path, Text
+from panelcad.drawing.box import joined
+from panelcad.drawing.display import Across, Along, Bounds, Group, Path, Text
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.style import ViewStyle
 from panelcad.geometry.point import Point, distance, middle
@@ -29,6 +30,14 @@ def markup_view(layout: Layout, plate_id: str, style: ViewStyle) -> tuple[Group,
     dimensions = (_dimension(each, plate, unit, style) for each in option.dimensions if each.plate == plate_id)
     notes = (_note(each, plate, style) for each in option.drawing_notes if each.plate == plate_id)
     return (*dimensions, *notes)
+
+
+def drawn_bounds(layout: Layout, plate_id: str) -> Bounds:
+    """The plate's box with the lines of all its dimensions, in mm of its axes. Raises `UnknownName`."""
+    plate = layout.plate(plate_id)
+    dimensions = [each for each in layout.option.dimensions if each.plate == plate_id]
+    ends = [end for each in dimensions for end in line_ends(measured(plate, each), each)]
+    return joined([plate.outline.bounds, *((end.x, end.y, end.x, end.y) for end in ends)])
 
 
 def _dimension(dimension: Dimension, plate: PlateLayout, unit: LengthUnit, style: ViewStyle) -> Group:

@@ -2,6 +2,7 @@ import pytest
 
 from panelcad.drawing.display import Measured, Path, Text
 from panelcad.drawing.layers import Layer
+from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.sheets.front import front_page
 from panelcad.drawing.style import SCREEN_LIGHT, paper_style
 from panelcad.drawing.views.markup import markup_view
@@ -79,8 +80,18 @@ def test_dimensions_and_notes_stand_on_the_sheet_without_covering_anything():
     words = [node.text for node in papers.texts(page.nodes)]
     assert words.count("Keep clear of this") == 4
     assert "160.00" in words
-    from panelcad.drawing.sheet import Sheet
-
     assert papers.overlapping(Sheet(page.paper.width, page.paper.height, page.nodes, "")) == []
     assert any(isinstance(node, Path) for node in page.nodes)
     assert not [node for node in page.nodes if isinstance(node, Text) and node.text == ""]
+
+
+@pytest.mark.parametrize(("along", "offset"), [(Along.ACROSS, 180.0), (Along.ACROSS, -190.0), (Along.UP, 340.0)])
+def test_no_dimension_beside_the_sheet_runs_through_ordinates(along, offset):
+    """The sheet is 600 by 300: each of these lines stands where ordinates stand without it."""
+    project = marked(dimension(along, offset))
+    subject = papers.shown(project, project.options[0])
+
+    page = front_page(subject, subject.laid.plates[0])
+
+    assert papers.crossed(Sheet(page.paper.width, page.paper.height, page.nodes, "")) == set()
+    assert f"{160 if along is Along.ACROSS else 40}.00" in {node.text for node in papers.texts(page.nodes)}
