@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from panelcad.model.finding import Finding, Severity
+from panelcad.model.finding import Finding
 from panelcad.outputs.plain import SHAPE
 from panelcad.planning.balance import Balance
 from panelcad.planning.compare import Comparison
@@ -32,14 +32,13 @@ def comparison_as_plain(comparison: Comparison) -> dict[str, Any]:
 
 def judgement_as_plain(judgement: Judgement) -> dict[str, Any]:
     """One option with its findings and figures; null is not known."""
-    found = judgement.all_findings
     return {
         "shape": SHAPE,
         "project": judgement.equipment.project.title,
         "option": judgement.option.id,
         "name": judgement.option.name,
         "flight": judgement.equipment.flight.value if judgement.equipment.flight else None,
-        "errors": sum(f.severity is Severity.ERROR for f in found),
+        "errors": len(judgement.errors),
         "findings": [
             {"topic": topic.value, **_finding(f, judgement)} for topic, fs in judgement.findings.items() for f in fs
         ],

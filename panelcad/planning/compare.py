@@ -146,5 +146,5 @@ _FIGURES: tuple[tuple[Topic, str, Callable[[Judgement], str]], ...] = (
     (Topic.SPACE, "Depth used", figures.depth),
     (Topic.SPACE, "Free width", figures.free_width),
     (Topic.SPACE, "Stack height left", figures.stack_left),
-    (Topic.SPACE, "Could still be added", figures.room),
+    (Topic.SPACE, "Free places left", figures.room),
 )

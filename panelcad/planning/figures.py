@@ -10,6 +10,7 @@ from panelcad.planning.cost import Cost
 from panelcad.planning.judge import Judgement
 from panelcad.planning.redundancy import missing_minimums
 from panelcad.planning.required import State
+from panelcad.planning.room import MOST, USUAL
 from panelcad.units import LengthUnit, format_length, format_mass, format_money, format_number, mass_unit
 
 UNKNOWN: Final = "not known"
@@ -202,5 +203,10 @@ def stack_left(judgement: Judgement) -> str:
 
 
 def room(judgement: Judgement) -> str:
-    rooms = [f"{room.count} × {room.title}" for room in judgement.space.rooms if room.count]
-    return "; ".join(rooms) or "nothing usual"
+    """How many more of each usual size find a free place."""
+    rooms = [
+        f"{room.count}{' or more' if room.count == MOST else ''} {USUAL[room.cutout]}"
+        for room in judgement.space.rooms
+        if room.count
+    ]
+    return "; ".join(rooms) or "none of the usual sizes"

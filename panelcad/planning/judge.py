@@ -85,8 +85,13 @@ class Judgement:
         return tuple(sorted(found.values(), key=lambda f: order[f.severity]))
 
     @property
+    def errors(self) -> tuple[Finding, ...]:
+        """Every open error once. Their number is what every paper, page and list says."""
+        return tuple(finding for finding in self.all_findings if finding.severity is Severity.ERROR)
+
+    @property
     def has_errors(self) -> bool:
-        return any(finding.severity is Severity.ERROR for finding in self.all_findings)
+        return bool(self.errors)
 
     def count(self, topic: Topic, severity: Severity) -> int:
         return sum(finding.severity is severity for finding in self.findings[topic])

@@ -17,8 +17,14 @@ from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.shape import Shape
 from panelcad.model.surroundings import DepthLimit, MovingPart, Obstacle, Surroundings, Volume
 
-USUAL: Final = ("airspeed-3-1-8", "airspeed-2-1-4", "flight-display-7", "outlet-usb", "toggle")
-"""One of each size that panels are asked for."""
+USUAL: Final = {
+    "airspeed-3-1-8": "round instruments of 3 1/8 in",
+    "airspeed-2-1-4": "round instruments of 2 1/4 in",
+    "flight-display-7": "displays of 7 in",
+    "outlet-usb": "charging outlets",
+    "toggle": "toggle switches",
+}
+"""One cutout of each size that panels are asked for, and what many of that size are called."""
 STEP: Final = 6.0
 """Distance between the places tried, in mm."""
 COARSE: Final = 0.25

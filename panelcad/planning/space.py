@@ -134,25 +134,11 @@ def _opening_height(cut: PlacedCut) -> float:
 
 
 def judge_space(equipment: Equipment, report: CheckReport) -> Iterator[Finding]:
-    """What is not placed yet, and that the panel does not fit where the checks say so."""
+    """What is not placed yet, every error of the panel's checks, and each panel rule that could not judge."""
     waiting = tuple(item.id for item in equipment.option.items if item.cutout is not None and item.plate is None)
     if waiting:
         yield finding("not-placed", Severity.WARNING, waiting, "Not placed on the panel yet", "the option itself")
-    errors = report.count(Severity.ERROR)
-    if errors:
-        yield finding(
-            "does-not-fit",
-            Severity.ERROR,
-            (),
-            "The checks of the panel report errors",
-            "the checks of the panel",
-            measured=float(errors),
-            required=0.0,
-            acceptable=False,
-            more_is_worse=True,
-        )
+    yield from (found for found in report.findings if found.severity is Severity.ERROR)
     for broken in report.not_judged:
         words = f"The panel rule '{broken.rule}' could not judge"
-        yield finding(
-            "panel-not-judged", Severity.WARNING, (), words, "the checks of the panel", features=(broken.rule,)
-        )
+        yield finding("panel-not-judged", Severity.ERROR, (), words, "the checks of the panel", features=(broken.rule,))

@@ -1,6 +1,7 @@
 """Findings and figures of planning put into words, in the reader's unit."""
 
-from panelcad.checks.wording import names
+from panelcad.checks.wording import names, words
+from panelcad.checks.wording import quantity as panel_quantity
 from panelcad.model.finding import Finding, Measure
 from panelcad.model.project import Option, Project
 from panelcad.units import LengthUnit, format_length, format_mass, mass_unit
@@ -8,6 +9,8 @@ from panelcad.units import LengthUnit, format_length, format_mass, mass_unit
 
 def sentence(finding: Finding, project: Project, option: Option) -> str:
     """What is wrong, with whom, how much and how much is allowed."""
+    if is_of_the_panel(finding):
+        return _panel_sentence(finding, project, option)
     known = known_names(project, option)
     who = ", ".join(known.get(item, item) for item in finding.items)
     head = f"{who}: {_lower(finding.problem)}" if who else finding.problem
@@ -21,6 +24,18 @@ def cure_words(finding: Finding, project: Project) -> str:
         return ""
     value = "" if cure.value is None else quantity(cure.value, cure.measure, project.unit)
     return f"{capital(cure.advice.format(value=value))}."
+
+
+def is_of_the_panel(finding: Finding) -> bool:
+    """Whether the checks of the panel found it; planning finds nothing on a plate and measures no shapes."""
+    return bool(finding.plate) or finding.measure in {Measure.LENGTH, Measure.ANGLE, Measure.RATIO}
+
+
+def _panel_sentence(finding: Finding, project: Project, option: Option) -> str:
+    said = words(finding, project, option)
+    who = f"{said.who}: {_lower(said.problem)}" if said.who else said.problem
+    numbers = ", ".join(part for part in (said.measured, said.required) if part)
+    return f"{who}: {numbers}." if numbers else f"{who}."
 
 
 def capital(text: str) -> str:
@@ -49,7 +64,7 @@ def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:
         Measure.ARM: lambda: format_length(value, unit, places=2 if unit is LengthUnit.INCH else 0),
     }
     maker = makers.get(measure)
-    return maker() if maker else f"{value:g}"
+    return maker() if maker else panel_quantity(value, measure, unit)
 
 
 def _numbers(finding: Finding, unit: LengthUnit) -> str:

