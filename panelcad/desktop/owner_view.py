@@ -13,7 +13,7 @@ from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.drawing.appearance import Look
-from panelcad.drawing.appearance_light import LIGHTS
+from panelcad.drawing.appearance_light import LIGHTS, ground_colour
 from panelcad.drawing.appearance_panel import panel_view
 from panelcad.drawing.display import Bounds, union
 from panelcad.drawing.extent import extent
@@ -22,7 +22,6 @@ from panelcad.model.project import Option, Project
 from panelcad.outputs.qt_painter import paint
 
 _LIGHT_NAMES: Final = {"day": "Day", "dusk": "Dusk", "night": "Night", "night-red": "Night, red light"}
-_GROUNDS: Final = {"day": "#8d9297", "dusk": "#35353b", "night": "#050506", "night-red": "#060303"}
 _MARGIN: Final = 12.0
 _STEPS: Final = 1000
 
@@ -65,7 +64,7 @@ class WipePicture(QWidget):
         ratio = self.devicePixelRatioF()
         pixmap = QPixmap(self.size() * ratio)
         pixmap.setDevicePixelRatio(ratio)
-        pixmap.fill(QColor(_GROUNDS[self.light]))
+        pixmap.fill(QColor(ground_colour(LIGHTS[self.light]).text))
         x1, y1, x2, y2 = self._bounds
         scale = min(self.width() / (x2 - x1), self.height() / (y2 - y1))
         painter = QPainter(pixmap)

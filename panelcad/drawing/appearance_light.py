@@ -60,6 +60,8 @@ NIGHT_RED: Final = Lighting(Hour.NIGHT, Flood.RED)
 LIGHTS: Final = {"day": DAY, "dusk": DUSK, "night": NIGHT, "night-red": NIGHT_RED}
 """By the names that files and views carry."""
 
+_GROUND: Final = {Hour.DAY: Colour(141, 146, 151), Hour.DUSK: Colour(53, 53, 59), Hour.NIGHT: Colour(5, 5, 6)}
+
 _AMBIENT: Final = {Hour.DAY: (1.0, 1.0, 1.0), Hour.DUSK: (0.46, 0.43, 0.5), Hour.NIGHT: (0.055, 0.06, 0.075)}
 _FLOODS: Final = {Flood.NONE: (0.0, 0.0, 0.0), Flood.WHITE: (0.31, 0.29, 0.25), Flood.RED: (0.4, 0.05, 0.03)}
 _GLOW: Final = {Flood.NONE: (1.0, 0.93, 0.8), Flood.WHITE: (1.0, 0.93, 0.8), Flood.RED: (1.0, 0.34, 0.24)}
@@ -71,6 +73,11 @@ def lit(nodes: tuple[Node, ...], lighting: Lighting) -> tuple[Node, ...]:
     if lighting.hour is Hour.DAY:
         return nodes
     return tuple(_node(node, "", lighting) for node in nodes)
+
+
+def ground_colour(lighting: Lighting) -> Colour:
+    """What is seen around the panel in this light."""
+    return _GROUND[lighting.hour]
 
 
 def in_light(colour: Colour, layer: str, lighting: Lighting) -> Colour:

@@ -1,19 +1,45 @@
 """All plates of an option as the owner sees them: where they stand in the aircraft, the farthest first."""
 
 from collections.abc import Iterator
+from dataclasses import replace
+from typing import Final
 
 from panelcad.drawing.appearance import Look, PlateParts
-from panelcad.drawing.appearance_light import lit
-from panelcad.drawing.display import Group
+from panelcad.drawing.appearance_light import Lighting, ground_colour, lit
+from panelcad.drawing.box import box_outline
+from panelcad.drawing.display import Bounds, Group, Path
+from panelcad.drawing.extent import extent
 from panelcad.geometry.placement import Placement
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.plate import PlateRole
+
+_BESIDE: Final = 30.0
+"""Between plates set side by side, in mm."""
 
 
 def panel_view(layout: Layout, look: Look | None = None) -> tuple[Group, ...]:
     """Every plate, in aircraft axes, in the look's light. Tilted plates are shown flat."""
     look = look or Look()
     return tuple(group for group in lit(unlit_panel(layout, look), look.lighting) if isinstance(group, Group))
+
+
+def ground(bounds: Bounds, lighting: Lighting) -> Group:
+    """What a picture in the dark stands on; on paper or a light screen its shadows would look wrong."""
+    return Group((Path((box_outline(bounds),), fill=ground_colour(lighting)),))
+
+
+def side_by_side(layout: Layout, look: Look) -> tuple[Group, ...]:
+    """As `panel_view`, with pedestal faces to the right of all else at the same scale: wide rather than high."""
+    pedestals = tuple(laid for laid in layout.plates if laid.plate.role is PlateRole.PEDESTAL)
+    rest = tuple(laid for laid in layout.plates if laid not in pedestals)
+    if not pedestals or not rest:
+        return panel_view(layout, look)
+    shown = panel_view(replace(layout, plates=rest), look)
+    for laid in pedestals:
+        beside = panel_view(replace(layout, plates=(laid,)), look)
+        (_, low, right, _), (left, bottom, _, _) = extent(shown), extent(beside)
+        shown = (*shown, Group(beside, placement=Placement(right + _BESIDE - left, low - bottom)))
+    return shown
 
 
 def unlit_panel(layout: Layout, look: Look) -> tuple[Group, ...]:

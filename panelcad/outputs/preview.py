@@ -7,8 +7,9 @@ from pathlib import Path
 from typing import Final
 
 from panelcad.drawing.appearance import Look
-from panelcad.drawing.appearance_light import DAY, LIGHTS, Lighting
-from panelcad.drawing.appearance_panel import panel_view
+from panelcad.drawing.appearance_light import DAY, LIGHTS, Hour, Lighting
+from panelcad.drawing.appearance_panel import ground, panel_view
+from panelcad.drawing.box import grown
 from panelcad.drawing.display import Bounds, Group
 from panelcad.drawing.extent import extent
 from panelcad.errors import UnusableInput
@@ -66,10 +67,10 @@ def write_preview(project: Project, folder: Path | str, options: PreviewOptions 
 
 
 def picture_of(project: Project, option: Option, lighting: Lighting = DAY) -> tuple[tuple[Group, ...], Bounds]:
-    """An option's picture in mm, and the box that shows it with a margin."""
+    """An option's picture in mm, and the box that shows it with a margin: by day on no ground, else on a dark one."""
     nodes = panel_view(layout(project, option), Look(lighting=lighting))
-    x1, y1, x2, y2 = extent(nodes)
-    return nodes, (x1 - MARGIN, y1 - MARGIN, x2 + MARGIN, y2 + MARGIN)
+    bounds = grown(extent(nodes), MARGIN)
+    return (nodes if lighting.hour is Hour.DAY else (ground(bounds, lighting), *nodes)), bounds
 
 
 def write_svg(

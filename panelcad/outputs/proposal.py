@@ -3,16 +3,17 @@
 from pathlib import Path
 
 from panelcad.drawing.cautions import SHORT
-from panelcad.drawing.paper import PAPERS, usual_series
+from panelcad.drawing.paper import PAPERS, Paper, usual_series
 from panelcad.drawing.sheet import Sheet
 from panelcad.model.project import Project
 from panelcad.outputs.pdf import Properties, write_pdf
 from panelcad.outputs.proposal_comparison import comparison_pages
+from panelcad.outputs.proposal_decision import decision_page
 from panelcad.outputs.proposal_pages import (
     Body,
-    decision_page,
     footer,
     header,
+    open_pages,
     option_page,
     overview,
 )
@@ -32,11 +33,17 @@ def proposal_sheets(project: Project, told: tuple[Story, ...]) -> list[Sheet]:
     paper = PAPERS[usual_series(project.unit)][0]
     bodies = [
         *overview(project, told, paper),
-        *(option_page(project, each, paper) for each in told if not each.is_as_found),
+        *(body for each in told for body in _about(project, each, paper)),
         *comparison_pages(told, paper),
         decision_page(project, told, paper),
     ]
     return [_sheet(project, body, i, len(bodies)) for i, body in enumerate(bodies, 1)]
+
+
+def _about(project: Project, told: Story, paper: Paper) -> list[Body]:
+    """An option's pages; the panel as found is on the first page by day."""
+    by_day = [] if told.is_as_found else [option_page(project, told, paper)]
+    return [*by_day, *open_pages(project, told, paper)]
 
 
 def _sheet(project: Project, body: Body, number: int, count: int) -> Sheet:

@@ -5,31 +5,37 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.drawing.appearance import Look
-from panelcad.drawing.appearance_light import DAY, NIGHT, Lighting
-from panelcad.drawing.appearance_panel import panel_view
-from panelcad.drawing.box import box_outline, middle, size
-from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
+from panelcad.drawing.appearance_light import DAY, NIGHT, Hour, Lighting
+from panelcad.drawing.appearance_panel import ground, side_by_side
+from panelcad.drawing.box import box_outline, grown, middle, size
 from panelcad.drawing.display import Across, Along, Bounds, Face, Group, Node, Path
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import INKS, LARGE, PLAIN, TITLE, Ink, Inks
-from panelcad.drawing.lettering import fitted, wrapped
+from panelcad.drawing.lettering import fitted, text_width, wrapped
 from panelcad.drawing.paper import Paper
 from panelcad.drawing.scaling import scaled
 from panelcad.drawing.table import PITCH, Column, Row, run_over, table_height
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import line
 from panelcad.model.layout import layout
-from panelcad.model.project import AS_FOUND, Option, Project
+from panelcad.model.project import Option, Project
 from panelcad.outputs.story import Story
-from panelcad.planning.figures import counted
 
 EDGE: Final = 14.0
 GAP: Final = 6.0
 HEAD: Final = 18.0
 FOOT: Final = 10.0
+CHANGES: Final = "What each option changes"
+MARK: Final = "Mark of this layout"
+_BULLET: Final = 4.0
+_MOST_UNDER_NIGHT: Final = 0.5
+"""Of a page's height, what words may take from the picture by night."""
+_NO_FAILURE: Final = "None leaves less than the flight needs."
 _TITLE: Final = "A new instrument panel"
 _MOST_OF_A_PAGE: Final = 0.66
 """Of the first page's height, what the table of options may take from the picture."""
+_DARK_EDGE: Final = 8.0
+"""Of dark ground around the panel, in mm of the panel."""
 _HAIR: Final = 0.01
 """What rounding may take from a height, in mm."""
 _INKS: Final[Inks] = INKS[Ink.COLOUR]
@@ -49,14 +55,16 @@ def room(paper: Paper) -> Bounds:
 
 
 def picture(project: Project, option: Option, box: Bounds, lighting: Lighting) -> Group:
-    """The panel as large as the box allows, in its middle."""
-    nodes = panel_view(layout(project, option), Look(lighting=lighting))
-    x1, y1, x2, y2 = extent(nodes)
+    """The panel as large as the box allows, in its middle; in the dark on a dark ground that fills the box."""
+    nodes = side_by_side(layout(project, option), Look(lighting=lighting))
+    is_dark = lighting.hour is not Hour.DAY
+    x1, y1, x2, y2 = grown(extent(nodes), _DARK_EDGE) if is_dark else extent(nodes)
     width, height = size(box)
     factor = min(width / (x2 - x1), height / (y2 - y1))
     centre = middle(box)
     origin = Point(centre.x - factor * (x1 + x2) / 2, centre.y - factor * (y1 + y2) / 2)
-    return Group(scaled(nodes, factor, origin), clip=box_outline(box))
+    drawn = scaled(nodes, factor, origin)
+    return Group((ground(box, lighting), *drawn) if is_dark else drawn, clip=box_outline(box))
 
 
 def overview(project: Project, stories: tuple[Story, ...], paper: Paper) -> list[Body]:
@@ -74,55 +82,96 @@ def overview(project: Project, stories: tuple[Story, ...], paper: Paper) -> list
 
 
 def _offer(told: Story) -> Row:
-    return Row((told.option.name, told.option.summary, " ".join((f"{told.price}.", *_open(told)))))
+    price = f"{told.price}. {told.open_errors}." if told.open_errors else f"{told.price}."
+    return Row((told.option.name, told.option.summary, price))
 
 
 def option_page(project: Project, told: Story, paper: Paper) -> Body:
-    """One option: its picture by day large, by night small, what it adds and what it costs."""
+    """One option: its picture by day large, what it adds and takes out and what it costs."""
     x1, y1, x2, y2 = room(paper)
     split = y1 + 0.46 * (y2 - y1)
     third = (x2 - x1 - 2 * GAP) / 3
     columns = [(x1 + i * (third + GAP), y1, x1 + i * (third + GAP) + third, split - GAP) for i in range(3)]
-    day = picture(project, told.option, (x1, split, x2, y2), DAY)
-    night_top = columns[2][3]
-    night_box = (columns[2][0], night_top - 0.36 * third, columns[2][2], night_top)
-    prices = (columns[2][0], columns[2][1], columns[2][2], night_box[1] - 3.0)
+    small = f"and small parts: {len(told.small_added)} switches, breakers, lamps, jacks or blanks"
     return Body(
         told.option.name,
         (
-            day,
-            _INKS.text(" ".join(_open(told)), (x1, split - 1.2), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm),
-            *_listed("It adds", told.adds, told.small_added, columns[0]),
-            *_listed("It takes out", told.takes_out, 0, columns[1]),
-            picture(project, told.option, night_box, NIGHT),
-            *_figures(told, prices),
+            picture(project, told.option, (x1, split, x2, y2), DAY),
+            _INKS.text(told.open_errors, (x1, split - 1.2), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm),
+            *_listed("It adds", told.adds, small if told.small_added else "", columns[0]),
+            *_listed("It takes out", told.takes_out, "", columns[1]),
+            *_figures(told, columns[2]),
         ),
     )
 
 
-def _listed(title: str, names: tuple[str, ...], small: int, box: Bounds) -> Iterator[Node]:
-    """The names in as many lines as there is room for; what does not fit is counted."""
+def open_pages(project: Project, told: Story, paper: Paper) -> list[Body]:
+    """The option at night, then each open error, each failure that leaves too little, and what it means in words."""
+    x1, y1, x2, y2 = room(paper)
+    columns = (Column("", 0.2 * (x2 - x1)), Column("In words", 0.8 * (x2 - x1)))
+    rows = list(_what_to_know(told))
+    split = y1 + min(_MOST_UNDER_NIGHT * (y2 - y1), table_height(columns, rows) + _HAIR + GAP)
+    boxes = ((x1, y1, x2, top) for top in (split - GAP, *(y2,) * len(rows)))
+    table, *more = run_over(columns, rows, boxes, _INKS)
+    title = f"{told.option.name}: by night, and what to know"
+    night = picture(project, told.option, (x1, split, x2, y2), NIGHT)
+    return [Body(title, (night, *table)), *(Body(f"{told.option.name}: what to know", nodes) for nodes in more)]
+
+
+def _what_to_know(told: Story) -> Iterator[Row]:
+    for error in told.fit_errors:
+        yield Row(("Error: the fit", error))
+    for error in told.plan_errors:
+        yield Row(("Error: equipment", error))
+    if not told.open_errors:
+        yield Row(("Errors", "None is open."))
+    for failure in told.failures:
+        yield Row(("Single failure", failure))
+    if not told.failures:
+        yield Row(
+            ("Single failures", _NO_FAILURE if told.failures_known else "Not known: the kind of flight is not stated.")
+        )
+    for words in told.says:
+        yield Row(("What it means", words))
+
+
+def _listed(title: str, names: tuple[str, ...], small: str, box: Bounds) -> Iterator[Node]:
+    """The names, wrapped, as many as there is room for; how many more there are; the small parts."""
     x1, y1, x2, y2 = box
     yield _INKS.text(title, (x1, y2), LARGE, across=Across.TOP, face=Face.BOLD)
-    more = (f"and {small} switches, breakers, lamps, jacks or blanks",) if small else ()
-    lines = [*names, *more] or ["nothing"]
     y = y2 - 6.5
-    most = max(1, int((y - y1) / PITCH))
-    if len(lines) > most:
-        lines = [*lines[: most - 1], f"and {len(lines) - most + 1} more; the comparison has them all"]
-    for words in lines:
-        yield _INKS.text(fitted(f"· {words}", x2 - x1, PLAIN), (x1, y), across=Across.TOP)
+    for i, words in _as_many_as_fit(names, small, x2 - x1, max(1, int((y - y1) / PITCH))):
+        yield _INKS.text(f"· {words}" if i == 0 else f"  {words}", (x1, y), across=Across.TOP)
         y -= PITCH
 
 
+def _as_many_as_fit(names: tuple[str, ...], small: str, width: float, most: int) -> list[tuple[int, str]]:
+    """Lines of text, each with its number within its name."""
+    blocks = [_numbered(name, width) for name in names]
+    ending = _numbered(small, width) if small else []
+    if sum(map(len, blocks)) + len(ending) > most:
+        room_for, count = most - len(ending) - 2, 0
+        while count < len(blocks) and sum(map(len, blocks[: count + 1])) <= room_for:
+            count += 1
+        ending = [*_numbered(f"and {len(blocks) - count} more: see the page ‘{CHANGES}’", width), *ending]
+        blocks = blocks[:count]
+    lines = [line for block in blocks for line in block] + ending
+    return lines or [(0, "nothing")]
+
+
+def _numbered(text: str, width: float) -> list[tuple[int, str]]:
+    return list(enumerate(wrapped(text, width - _BULLET, PLAIN)))
+
+
 def _figures(told: Story, box: Bounds) -> Iterator[Node]:
-    """Price, weight and load."""
+    """Price, weight, load, and the mark of the layout that was priced."""
     x1, _, x2, y2 = box
-    rows = [*(told.price_lines or (("Price", told.price),)), *_shown_figures(told)]
-    y = y2
+    rows = [*(told.price_lines or (("Price", told.price),)), *_shown_figures(told), (MARK, told.fingerprint)]
+    yield _INKS.text("Price and figures", (x1, y2), LARGE, across=Across.TOP, face=Face.BOLD)
+    y = y2 - 6.5
     for name, value in rows:
         bold = Face.BOLD if name in {"Total", "Price"} else Face.REGULAR
-        lines = wrapped(value, 0.68 * (x2 - x1), PLAIN, bold)
+        lines = wrapped(value, x2 - x1 - text_width(f"{name}  ", PLAIN, bold), PLAIN, bold)
         yield _INKS.text(name, (x1, y), across=Across.TOP, face=bold)
         for words in lines:
             yield _INKS.text(words, (x2, y), PLAIN, Along.RIGHT, Across.TOP, face=bold)
@@ -130,70 +179,8 @@ def _figures(told: Story, box: Bounds) -> Iterator[Node]:
 
 
 def _shown_figures(told: Story) -> list[tuple[str, str]]:
-    return [figure for figure in told.figures if figure[0] in {"Empty weight", "Electrical load"}]
-
-
-def decision_page(project: Project, stories: tuple[Story, ...], paper: Paper) -> Body:
-    """What must be read, which option is chosen, and who signs."""
-    x1, y1, x2, y2 = room(paper)
-    half = (x2 - x1 - GAP) / 2
-    nodes = [
-        *_paragraphs("Please read", (*BEFORE_CUTTING[1:], *BEFORE_FLIGHT), (x1, y1, x1 + half, y2)),
-        *_choices(stories, (x1 + half + GAP, y1, x2, y2)),
-        *_signatures(project, (x1 + half + GAP, y1, x2, y1 + 52.0)),
-    ]
-    return Body("Cautions and decision", tuple(nodes))
-
-
-def _paragraphs(title: str, texts: tuple[str, ...], box: Bounds) -> Iterator[Node]:
-    x1, _, x2, y2 = box
-    yield _INKS.text(title, (x1, y2), LARGE, across=Across.TOP, face=Face.BOLD)
-    y = y2 - 7.0
-    for text in texts:
-        for i, words in enumerate(wrapped(text, x2 - x1 - 4.0, PLAIN)):
-            yield _INKS.text(f"· {words}" if i == 0 else f"  {words}", (x1, y), across=Across.TOP)
-            y -= PITCH
-        y -= 1.2
-
-
-def _choices(stories: tuple[Story, ...], box: Bounds) -> Iterator[Node]:
-    x1, _, x2, y2 = box
-    room_for = x2 - x1 - 8.0
-    yield _INKS.text("I choose", (x1, y2), LARGE, across=Across.TOP, face=Face.BOLD)
-    y = y2 - 8.0
-    for told in (s for s in stories if s.option.id != AS_FOUND):
-        mark = f"{told.price} · fingerprint {told.fingerprint}"
-        yield Path((box_outline((x1, y - 4.0, x1 + 4.0, y)),), pen=_INKS.narrow)
-        yield _INKS.text(fitted(told.option.name, room_for, PLAIN), (x1 + 7.0, y - 0.6), across=Across.TOP)
-        y -= 0.6 + PITCH
-        yield _INKS.text(fitted(mark, room_for, PLAIN), (x1 + 7.0, y), across=Across.TOP, colour=_INKS.note)
-        for words in _open(told):
-            y -= PITCH
-            yield _INKS.text(words, (x1 + 7.0, y), across=Across.TOP, face=Face.BOLD, colour=_INKS.alarm)
-        y -= 2.0 * PITCH
-
-
-def _open(told: Story) -> Iterator[str]:
-    """What stands against cutting and against building."""
-    if told.cut_errors:
-        yield f"{counted(told.cut_errors, 'error')} in the fit: not to be cut as drawn."
-    if told.plan_errors:
-        yield f"{counted(told.plan_errors, 'error')} in the plan: not ready."
-
-
-def _signatures(project: Project, box: Bounds) -> Iterator[Node]:
-    """Two lines to sign on, each with room for a name and a date."""
-    x1, y1, x2, _ = box
-    who = (("Owner", project.aircraft.owner), ("Shop", project.shop))
-    for i, (role, name) in enumerate(who):
-        y = y1 + 34.0 - 22.0 * i
-        rule = (
-            line(Point(x1, y), Point(x1 + 0.66 * (x2 - x1), y)),
-            line(Point(x2 - 0.28 * (x2 - x1), y), Point(x2, y)),
-        )
-        yield Path(rule, pen=_INKS.narrow)
-        yield _INKS.text(f"{role}{f': {name}' if name else ''}, signature", (x1, y - 1.2), across=Across.TOP)
-        yield _INKS.text("Date", (x2 - 0.28 * (x2 - x1), y - 1.2), across=Across.TOP)
+    shown = {"Change of empty weight", "New empty weight", "Useful load", "Electrical load", "Battery alone lasts"}
+    return [figure for figure in told.figures if figure[0] in shown]
 
 
 def header(project: Project, title: str, paper: Paper) -> tuple[Node, ...]:

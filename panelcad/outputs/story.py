@@ -1,20 +1,25 @@
 """An option told to its owner: what it adds and takes out, what it costs, weighs and draws, what is still open."""
 
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Final
 
-from panelcad.drawing.faces.kind import reading
 from panelcad.drawing.faces.registry import HARDWARE, kind_of
-from panelcad.model.finding import Severity
+from panelcad.model.finding import Finding
 from panelcad.model.fingerprint import option_fingerprint
 from panelcad.model.function import Function
 from panelcad.model.project import AS_FOUND, Item, Option, Project
+from panelcad.outputs.instrument_words import instrument_words
 from panelcad.planning import figures
 from panelcad.planning.cost import Cost
+from panelcad.planning.equipment import Equipment
 from panelcad.planning.judge import Judgement, Topic, judge
-from panelcad.planning.owner import sentences
+from panelcad.planning.owner import critical_failures, sentences
+from panelcad.planning.wording import sentence
+from panelcad.planning.working import working
 from panelcad.units import format_money
 
+_FAILURES: Final = "Single failures that leave too little"
 UNKNOWN: Final = "not known"
 SMALL: Final = frozenset(HARDWARE) - {"engine-controls", "outlets", "key-switches", "vents"}
 """Families that an owner counts rather than reads one by one."""
@@ -31,23 +36,46 @@ class Reading:
 
 @dataclass(frozen=True)
 class Story:
-    """Texts about one option. `cut_errors` forbid cutting; `plan_errors` are of equipment, loads and weight."""
+    """Texts about one option. Errors of the fit forbid cutting; the others are of equipment, loads and weight."""
 
     option: Option
     says: tuple[str, ...]
     adds: tuple[str, ...]
     takes_out: tuple[str, ...]
-    small_added: int
+    small_added: tuple[str, ...]
+    """Switches, breakers, lamps, jacks and blanks, by name."""
     instruments: tuple[Reading, ...]
     price: str
     price_lines: tuple[tuple[str, str], ...]
     figures: tuple[tuple[str, str], ...]
     """Titles and texts: weight, load, battery, what is required."""
+    failures: tuple[str, ...]
+    """A sentence for each single failure that leaves too little for the flight."""
     functions: dict[Function, int]
     """How many independent sources each function has."""
-    cut_errors: int
-    plan_errors: int
+    fit_errors: tuple[str, ...]
+    plan_errors: tuple[str, ...]
+    """A sentence for each open error."""
     fingerprint: str
+
+    @property
+    def open_errors(self) -> str:
+        """'13 errors open: not to be cut as drawn', '' where there is none; the same words everywhere."""
+        count = len(self.fit_errors) + len(self.plan_errors)
+        if not count:
+            return ""
+        return f"{figures.counted(count, 'error')} open: {self._meaning}"
+
+    @property
+    def failures_known(self) -> bool:
+        """False where the kind of flight is not stated, so that nobody knows what must be left."""
+        return dict(self.figures)[_FAILURES] != figures.UNKNOWN
+
+    @property
+    def _meaning(self) -> str:
+        if self.is_as_found:
+            return "the panel as it is lacks something"
+        return "not to be cut as drawn" if self.fit_errors else "not ready to be built"
 
     @property
     def is_as_found(self) -> bool:
@@ -63,28 +91,35 @@ def stories(project: Project) -> tuple[Story, ...]:
 def story(judgement: Judgement, found: Judgement) -> Story:
     """Everything an owner reads about an option, beside the panel as found."""
     project, option = judgement.equipment.project, judgement.option
-    added = _new_items(project.as_found, option)
+    added, gone = _new_items(project.as_found, option), _new_items(option, project.as_found)
+    fit, plan = _errors(judgement)
     return Story(
         option=option,
         says=tuple(sentences(judgement, found)) if project.units else (),
-        adds=_names(added, project),
-        takes_out=_names(_new_items(option, project.as_found), project),
-        small_added=sum(_is_small(item, project) for item in added),
-        instruments=readings(project, option),
+        adds=_added(added, gone, project),
+        takes_out=_taken_out(added, gone, project),
+        small_added=tuple(item.name for item in added if _is_small(item, project)),
+        instruments=readings(judgement.equipment),
         price=_price(judgement),
         price_lines=_price_lines(judgement),
         figures=tuple((title, of(judgement)) for title, of in _FIGURES),
+        failures=tuple(critical_failures(judgement)),
         functions={row.function: row.independent for row in judgement.matrix},
-        cut_errors=_cut_errors(judgement),
-        plan_errors=sum(judgement.count(topic, Severity.ERROR) for topic in Topic if topic is not Topic.SPACE),
+        fit_errors=fit,
+        plan_errors=plan,
         fingerprint=option_fingerprint(project, option),
     )
 
 
-def _cut_errors(judgement: Judgement) -> int:
-    """Open errors of the geometry; a rule that could not judge counts as one."""
-    report = judgement.report
-    return sum(f.severity is Severity.ERROR for f in report.findings) + len(report.not_judged)
+def _errors(judgement: Judgement) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Sentences about errors of the fit, a rule that could not judge among them, and about all other errors."""
+    of_fit = {finding.identity for finding in judgement.findings[Topic.SPACE]}
+    told = [(error.identity in of_fit, _told(error, judgement)) for error in judgement.errors]
+    return tuple(text for fit, text in told if fit), tuple(text for fit, text in told if not fit)
+
+
+def _told(error: Finding, judgement: Judgement) -> str:
+    return sentence(error, judgement.equipment.project, judgement.option)
 
 
 def _load(judgement: Judgement) -> str:
@@ -93,30 +128,58 @@ def _load(judgement: Judgement) -> str:
 
 
 _FIGURES: Final = (
-    ("Empty weight", figures.weight_difference),
+    ("Change of empty weight", figures.weight_difference),
+    ("New empty weight", figures.new_weight),
     ("Useful load", figures.useful_load),
     ("Electrical load", _load),
     ("Battery alone lasts", figures.battery),
     ("Kind of flight", figures.flight),
     ("Required and missing", figures.missing),
-    ("Single failures that leave too little", figures.bad_failures),
+    (_FAILURES, figures.bad_failures),
 )
 
 
-def readings(project: Project, option: Option) -> tuple[Reading, ...]:
+def readings(equipment: Equipment) -> tuple[Reading, ...]:
     """What each item on the panel is for, the small ones too."""
-    found = []
-    for item in option.items:
+    project, found = equipment.project, []
+    for item in equipment.option.items:
         if item.cutout is None or item.plate is None:
             continue
         unit = project.unit_named(item.unit) if item.unit else None
         kind = kind_of(item, project.cutout(item.cutout), unit)
-        found.append(Reading(item.id, item.name, reading(kind, item.name)))
+        does = working(equipment).functions.get(item.id, frozenset()) if unit and unit.provides else None
+        found.append(Reading(item.id, item.name, instrument_words(kind, item.name, does)))
     return tuple(found)
 
 
-def _names(items: list[Item], project: Project) -> tuple[str, ...]:
-    return tuple(item.name for item in items if not _is_small(item, project))
+def _added(added: list[Item], gone: list[Item], project: Project) -> tuple[str, ...]:
+    """What comes, in the order in which an owner sees and pays it, and what each thing replaces."""
+    old = {item.id: item.name for item in gone}
+    same = {item.name for item in gone}
+    shown = sorted((i for i in added if not _is_small(i, project)), key=lambda item: _weight_for_owner(item, project))
+    return tuple(_replacing(item, old.get(item.id) or (item.name if item.name in same else None)) for item in shown)
+
+
+def _replacing(item: Item, before: str | None) -> str:
+    if before is None:
+        return item.name
+    return f"{item.name} (replaces {'the old one' if before == item.name else before})"
+
+
+def _taken_out(added: list[Item], gone: list[Item], project: Project) -> tuple[str, ...]:
+    ids, names = {item.id for item in added}, {item.name for item in added}
+    return tuple(
+        f"{item.name} (replaced)" if item.id in ids or item.name in names else item.name
+        for item in sorted(gone, key=lambda item: _weight_for_owner(item, project))
+        if not _is_small(item, project)
+    )
+
+
+def _weight_for_owner(item: Item, project: Project) -> tuple[bool, Decimal]:
+    """Sorts what is seen on the panel first, and what is dear before what is cheap; one without a price comes last."""
+    unit = project.unit_named(item.unit) if item.unit else None
+    price = unit.price if unit else None
+    return item.plate is None, -(price or Decimal(0))
 
 
 def _new_items(before: Option, after: Option) -> list[Item]:

@@ -26,6 +26,21 @@ def test_everything_is_written(tmp_path):
     assert all(path.stat().st_size > 500 for path in written)
 
 
+def test_a_picture_in_the_dark_stands_on_a_dark_ground(tmp_path):
+    from PIL import Image
+
+    project = small_panel()
+    write_preview(project, tmp_path, PreviewOptions(width_px=300, lights=("day", "dusk", "night")))
+    corner = {
+        light: Image.open(tmp_path / f"as-found-{light}.png").convert("RGBA").getpixel((1, 1))
+        for light in ("day", "dusk", "night")
+    }
+
+    assert corner["day"][3] == 0
+    assert corner["dusk"][3] == corner["night"][3] == 255
+    assert max(corner["night"][:3]) < max(corner["dusk"][:3]) < 80
+
+
 def test_pictures_of_one_kind_and_light(tmp_path):
     options = PreviewOptions(width_px=200, lights=("night-red",), kinds=(PictureKind.SVG,))
     written = write_preview(small_panel(), tmp_path, options)

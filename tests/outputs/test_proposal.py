@@ -3,14 +3,16 @@
 import pytest
 from pypdfium2 import PdfDocument
 
+from panelcad.drawing.appearance_light import DAY
 from panelcad.drawing.display import Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.paper import PAPERS, usual_series
 from panelcad.library.samples import sample_file
 from panelcad.model.project import AS_FOUND
 from panelcad.outputs.proposal import export_proposal
-from panelcad.outputs.proposal_pages import option_page, overview, room
+from panelcad.outputs.proposal_pages import option_page, overview, picture, room
 from panelcad.outputs.story import stories
+from panelcad.planning.judge import judge
 from panelcad.store.project_file import load
 from tests.drawing.panels import small_panel
 
@@ -70,7 +72,7 @@ def test_more_options_than_the_first_page_holds_run_on(project, told):
 
 
 def test_every_function_is_counted(pages, told):
-    text = " ".join(text for text, _ in pages if text.startswith("Independent sources"))
+    text = " ".join(text for text, _ in pages if text.startswith("How many of each function"))
     functions = {function.value for each in told for function in each.functions}
 
     assert functions
@@ -95,6 +97,51 @@ def test_cautions_and_signatures(pages):
 
 def test_an_option_with_errors_says_so(pages):
     assert any("not to be cut as drawn" in text for text, *_ in pages)
+
+
+def test_each_error_and_each_failure_that_leaves_too_little_is_told(pages, told):
+    text = " ".join(text for text, *_ in pages)
+
+    for each in told:
+        assert [s for s in (*each.fit_errors, *each.plan_errors, *each.failures) if s not in text] == []
+
+
+def test_an_option_with_errors_is_not_offered_for_choice(pages):
+    assert pages[-1][0].count("Not to be chosen before its errors are mended") == 1
+
+
+def test_errors_are_counted_alike_everywhere(project, pages, told):
+    for each, option in zip(told, project.all_options, strict=True):
+        count = len(judge(project, option).errors)
+        assert len(each.fit_errors) + len(each.plan_errors) == count
+        assert each.open_errors.startswith(f"{count} error") == (count > 0)
+    assert any(told[-1].open_errors in text for text, *_ in pages)
+
+
+def test_what_does_not_fit_the_list_is_counted_and_the_page_named_has_it(pages, told):
+    page = next(text for text, *_ in pages if text.startswith(told[-1].option.name))
+    changes = next(text for text, *_ in pages if text.startswith("What each option changes"))
+    shown = sum(f"· {name}" in page for name in told[-1].adds)
+
+    assert f"and {len(told[-1].adds) - shown} more: see the page" in page
+    assert all(name in changes for name in (*told[-1].adds, *told[-1].small_added))
+
+
+def test_what_is_seen_and_dear_comes_first_and_replacements_say_so(told):
+    glass = told[2]
+    assert glass.adds[0] == "Navigator"
+    assert glass.adds.index("Map display") < glass.adds.index("Roll servo")
+    assert "Audio panel (replaces the old one)" in glass.adds
+    assert "Audio panel (replaced)" in glass.takes_out
+
+
+def test_a_pedestal_stands_beside_the_panel():
+    twin = load(sample_file("twin"))
+    box = room(PAPERS[usual_series(twin.unit)][0])
+    x1, y1, x2, y2 = extent((picture(twin, twin.as_found, box, DAY),))
+
+    assert x2 - x1 > 0.97 * (box[2] - box[0])
+    assert (x2 - x1) / (y2 - y1) > 2.5
 
 
 def test_no_word_leaves_the_sheet(pages):
@@ -123,11 +170,11 @@ def test_story_counts_what_comes_and_goes(project, told):
     before = {(i.id, i.unit, i.cutout) for i in project.as_found.items}
     new = [i for i in option.items if (i.id, i.unit, i.cutout) not in before]
 
-    assert len(told[1].adds) + told[1].small_added == len(new)
+    assert len(told[1].adds) + len(told[1].small_added) == len(new)
 
 
 def test_an_overloaded_option_is_not_ready(told):
-    assert told[-1].plan_errors > 0
+    assert told[-1].plan_errors
     assert "104%" in dict(told[-1].figures)["Electrical load"]
 
 

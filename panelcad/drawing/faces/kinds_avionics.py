@@ -30,7 +30,7 @@ KINDS: Final = (
         "navigator",
         ("navigator", "compact navigator", "large navigator", "gps navigator", "gps"),
         navigator.draw,
-        "Finds the way by satellite: route, map and approaches, in many units with a COM and a NAV radio built in.",
+        "Finds the way by satellite: route, map and approaches.",
     ),
     FaceKind(
         "com",
@@ -63,13 +63,13 @@ KINDS: Final = (
         "transponder",
         ("transponder", "mode s", "squawk"),
         radio.draw_transponder,
-        "Answers radar with the aircraft's code and height, and with ADS-B tells other aircraft where it is.",
+        "Answers radar with the aircraft's code.",
     ),
     FaceKind(
         "audio panel",
         ("audio panel", "audio", "intercom", "audio selector"),
         console.draw_audio,
-        "Chooses which radio is heard and which one speaks, and lets all on board talk to each other.",
+        "For the radios and the headsets: what is heard, and who speaks.",
     ),
     FaceKind(
         "autopilot",

@@ -1,13 +1,13 @@
 """The page's words: comparison table, what each option does, what each instrument is for."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from html import escape
 from typing import Final
 
 from panelcad.model.function import Function
 from panelcad.outputs.story import Story
 
-Row = tuple[str, Callable[[Story], str]]
+_NOT_KNOWN: Final = "Single failures are not known: the kind of flight is not stated."
 
 
 def text(value: str) -> str:
@@ -18,10 +18,13 @@ def comparison(stories: tuple[Story, ...]) -> str:
     """One column an option: totals first, then every function with the number of independent sources."""
     heads = "".join(f'<th scope="col">{text(story.option.name)}</th>' for story in stories)
     return (
-        '<p class="soft" id="counts">Numbers are independent sources of a function; 0 is none. Arithmetic on what was '
-        "entered; unknown is never safe.</p>"
+        '<p class="soft" id="counts">A number beside a function says how many sources of it work; those that one '
+        "failure takes away together count as one, 0 is none. "
+        "Arithmetic on what was entered; unknown is never safe.</p>"
+        '<div class="controls"><label class="tick"><input type="checkbox" id="differs" autocomplete="off">'
+        'Only what differs</label><span class="swipe">◀ Swipe the table sideways for all options ▶</span></div>'
         '<div class="scroll" tabindex="0" role="region" aria-labelledby="compare">'
-        '<table aria-labelledby="compare" aria-describedby="counts">'
+        '<table class="compared" aria-labelledby="compare" aria-describedby="counts">'
         f'<thead><tr><th scope="col"><span class="soft">Compared</span></th>{heads}</tr></thead>'
         f"<tbody>{_totals(stories)}{_functions(stories)}</tbody></table></div>"
     )
@@ -34,33 +37,23 @@ def _totals(stories: tuple[Story, ...]) -> str:
     return "".join(rows)
 
 
-def _row(name: str, cells: Iterable[str]) -> str:
-    return f'<tr><th scope="row">{text(name)}</th>{"".join(cells)}</tr>'
+def _row(name: str, cells: list[str]) -> str:
+    """A row; one in which the options are alike says so, for those who look only for what differs."""
+    same = ' class="same"' if len(set(cells)) == 1 else ""
+    return f'<tr{same}><th scope="row">{text(name)}</th>{"".join(cells)}</tr>'
 
 
-def _fit(story: Story) -> str:
-    if story.is_as_found:
-        return "as it is"
-    return _open(story.cut_errors, "not to be cut as drawn")
+def _errors(story: Story) -> str:
+    if not story.open_errors:
+        return "none open"
+    return f'<a class="open" href="#about-{story.option.id}">{text(story.open_errors)}</a>'
 
 
-def _plan(story: Story) -> str:
-    return _open(story.plan_errors, "see figures below" if story.is_as_found else "not ready")
-
-
-def _open(count: int, meaning: str) -> str:
-    if not count:
-        return "no error open"
-    noun = "error" if count == 1 else "errors"
-    return f'<span class="open">{count} {noun} open: {meaning}</span>'
-
-
-_FIRST: Final[tuple[Row, ...]] = (
+_FIRST: Final[tuple[tuple[str, Callable[[Story], str]], ...]] = (
     ("Price", lambda story: text(story.price)),
     ("Added", lambda story: "–" if story.is_as_found else str(len(story.adds))),
     ("Taken out", lambda story: "–" if story.is_as_found else str(len(story.takes_out))),
-    ("Fit", _fit),
-    ("Plan", _plan),
+    ("Errors", _errors),
 )
 
 
@@ -86,34 +79,45 @@ def _capital(words: str) -> str:
 
 
 def articles(stories: tuple[Story, ...]) -> str:
-    """What each option adds and takes out, and its price in lines."""
-    return f'<div class="options">{"".join(_article(s) for s in stories if not s.is_as_found)}</div>'
+    """What each option adds and takes out, its price in lines, and all that stands against it, sentence by sentence."""
+    return f'<div class="options">{"".join(_article(s) for s in stories)}</div>'
 
 
 def _article(story: Story) -> str:
     says = "".join(f"<p>{text(sentence)}</p>" for sentence in story.says)
     return (
-        f"<article><h3>{text(story.option.name)}</h3>"
-        f"<p>{text(story.option.summary)}</p>{says}"
+        f'<article id="about-{story.option.id}"><h3>{text(story.option.name)}</h3>'
+        f"<p>{text(story.option.summary)}</p>{_against(story)}{says}"
         f"{_list('Adds', story.adds)}{_small(story)}{_list('Takes out', story.takes_out)}{_prices(story)}"
-        f"<p>Fit: {_fit(story)}. Plan: {_plan(story)}.</p>"
-        f'<p class="soft">Fingerprint <code>{story.fingerprint}</code></p></article>'
+        f'<p class="soft">Mark of this layout: <code>{story.fingerprint}</code>. It changes with every change of the '
+        "geometry, and proves that what is cut is what was chosen.</p></article>"
     )
 
 
-def _list(title: str, names: tuple[str, ...]) -> str:
+def _against(story: Story) -> str:
+    """Every open error and every single failure that leaves too little."""
+    errors = _list(story.open_errors, (*story.fit_errors, *story.plan_errors), "open")
+    if story.failures:
+        return errors + _list("Single failures that leave too little", story.failures)
+    known = "No single failure leaves less than the flight needs." if story.failures_known else _NOT_KNOWN
+    return f"{errors}<p>{known}</p>"
+
+
+def _list(title: str, names: tuple[str, ...], kind: str = "plain") -> str:
     if not names:
         return ""
-    return f"<h4>{title}</h4><ul>{''.join(f'<li>{text(name)}</li>' for name in names)}</ul>"
+    return f"<h4 class='{kind}'>{text(title)}</h4><ul>{''.join(f'<li>{text(name)}</li>' for name in names)}</ul>"
 
 
 def _small(story: Story) -> str:
     if not story.small_added:
         return ""
-    return f"<p>and {story.small_added} switches, breakers, lamps, jacks or blanks.</p>"
+    return f"<p>And small parts: {text('; '.join(story.small_added))}.</p>"
 
 
 def _prices(story: Story) -> str:
+    if story.is_as_found:
+        return ""
     if not story.price_lines:
         return f"<p>Price: {text(story.price)}.</p>"
     rows = "".join(f'<tr><th scope="row">{text(n)}</th><td>{text(amount)}</td></tr>' for n, amount in story.price_lines)
