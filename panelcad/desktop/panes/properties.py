@@ -8,7 +8,8 @@ from panelcad.desktop.panes.one_mark import OneMark
 from panelcad.desktop.panes.one_thing import OneThing
 from panelcad.desktop.panes.whole_panel import WholePanel
 from panelcad.desktop.workbench import Workbench
-from panelcad.model.project import Project
+from panelcad.model.plate import Cut
+from panelcad.model.project import Item, Project
 
 Sheet = OneThing | OneMark | ManyThings | WholePanel
 
@@ -48,7 +49,8 @@ class PropertiesPane(QScrollArea):
     def _cutout(self) -> str | None:
         """The cutout of the one thing that is selected: another one in its place has other facts and other meanings."""
         option, current = self._bench.document.option, self._bench.selection.current
-        things = (*option.items, *(cut for plate in option.plates for cut in plate.cuts))
+        cuts = (cut for plate in option.plates for cut in plate.cuts)
+        things: tuple[Item | Cut, ...] = (*option.items, *cuts)
         return next((thing.cutout for thing in things if thing.id == current), None)
 
     def _made(self) -> Sheet:
