@@ -126,6 +126,38 @@ def test_preferences_are_kept(hands) -> None:
     assert hands.window.bench.theme is LIGHT
 
 
+def test_the_screen_is_measured_with_a_ruler(hands) -> None:
+    def fill(dialog) -> None:
+        line = dialog.screen_size.line
+        line.selectAll()
+        QTest.keyClicks(line, "100 mm")
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+
+    in_dialog(Preferences, fill)
+    hands.action("edit.preferences")
+    # The line is 400 pixels long.
+    assert hands.window.settings.pixels_per_mm == 4.0
+    hands.action("view.true")
+    assert hands.view.zoom == pytest.approx(4.0)
+
+
+@pytest.mark.parametrize("text", ["nonsense", "0", "2 m"])
+def test_a_length_that_the_line_cannot_have_is_refused(hands, text) -> None:
+    def fill(dialog) -> None:
+        before = dialog.screen_size.pixels_per_mm
+        line = dialog.screen_size.line
+        line.selectAll()
+        QTest.keyClicks(line, text)
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+        assert dialog.isVisible()
+        assert "cannot be read" in dialog.problem.text()
+        assert dialog.screen_size.pixels_per_mm == before
+        dialog.reject()
+
+    in_dialog(Preferences, fill)
+    hands.action("edit.preferences")
+
+
 @pytest.mark.parametrize("text", ["nonsense", "0", "-1"])
 def test_a_step_that_is_none_is_refused(hands, text) -> None:
     def fill(dialog) -> None:

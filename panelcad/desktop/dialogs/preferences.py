@@ -23,7 +23,9 @@ class Preferences(FittedDialog):
         self.setMinimumWidth(480)
         self._settings = settings
         self.steps: dict[tuple[LengthUnit, str], QLineEdit] = {}
-        self.screen_size = ScreenSize(settings.pixels_per_mm or parent.physicalDpiX() / 25.4)
+        self.screen_size = ScreenSize(
+            settings.pixels_per_mm or parent.physicalDpiX() / LengthUnit.INCH.mm, settings.unit
+        )
         tabs = QTabWidget()
         tabs.addTab(self._general(), "&General")
         tabs.addTab(self._lengths(), "&Steps")
@@ -88,6 +90,7 @@ class Preferences(FittedDialog):
         for (unit, _), field in self.steps.items():
             if parse_length(field.text(), unit) <= 0:
                 raise UnreadableQuantity(field.text(), "a length larger than 0")
+        self.screen_size.take_typed()
 
 
 def show_preferences(settings: Settings, parent: QWidget) -> None:
