@@ -9,6 +9,7 @@ from panelcad.geometry.contour import Contour, Vertex, circle, rectangle
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
+from panelcad.model.found import old_contours, standing_lettering
 from panelcad.model.layout import Feature, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, Engraving, PlateState
 from panelcad.model.project import Project
@@ -34,7 +35,7 @@ LAYERS_OF: Final = {
 def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Plan:
     """What the plate's file holds, in the plate's own axes and in cut sizes. Raises `UnusableInput`."""
     profile = project.profile
-    plan = before_finish(finished_plan(plate), profile.finish_thickness)
+    plan = before_finish(finished_plan(plate, project), profile.finish_thickness)
     if options.corner_relief is CornerRelief.ROUND:
         plan = with_relief(plan, options.cutter_of(profile))
     plan = cleaned(plan, profile.smallest_segment, project.unit)
@@ -45,11 +46,11 @@ def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Pla
     return chosen(plan, options.written)
 
 
-def finished_plan(plate: PlateLayout) -> Plan:
+def finished_plan(plate: PlateLayout, project: Project) -> Plan:
     """Everything on the plate in finished sizes; the outline first, then cuts in the plate's order."""
     return Plan(
-        loops=(_outline(plate), *_cut_loops(plate), *_hardware(plate)),
-        strokes=(*_engraving(plate), *_bends(plate), *_datum_cross()),
+        loops=(_outline(plate), *_cut_loops(plate), *_hardware(plate), *_old_contours(plate, project)),
+        strokes=(*_engraving(plate, project), *_bends(plate), *_datum_cross()),
     )
 
 
@@ -72,6 +73,12 @@ def _cut_loops(plate: PlateLayout) -> Iterator[Loop]:
     for cut in plate.cuts:
         for feature in cut.features:
             yield _loop(feature, Layer.EXISTING if was_there and _is_in_the_metal(cut) else layer_of(feature))
+
+
+def _old_contours(plate: PlateLayout, project: Project) -> Iterator[Loop]:
+    """What the cuts that are enlarged were, for reference."""
+    for old in old_contours(project, plate):
+        yield Loop(Layer.REFERENCE, old.contour)
 
 
 def _is_in_the_metal(cut: PlacedCut) -> bool:
@@ -102,12 +109,14 @@ def _flange(screw: Feature, plate: PlateLayout) -> Contour:
     return Placement(screw.centre.x, screw.centre.y, turn).contour(flange)
 
 
-def _engraving(plate: PlateLayout) -> Iterator[Stroke]:
+def _engraving(plate: PlateLayout, project: Project) -> Iterator[Stroke]:
+    there = standing_lettering(project, plate.plate)
     for line_of_text in plate.plate.engravings:
+        layer = Layer.REFERENCE if line_of_text.id in there else Layer.ENGRAVE
         _refuse_undrawn_letters(line_of_text)
         at = Point(line_of_text.x, line_of_text.y)
         for track in stroke_lettering(line_of_text.text, line_of_text.height, at, line_of_text.rotation):
-            yield Stroke(Layer.ENGRAVE, track)
+            yield Stroke(layer, track, line_of_text.id)
 
 
 def _refuse_undrawn_letters(line_of_text: Engraving) -> None:

@@ -22,10 +22,11 @@ class Loop:
 
 @dataclass(frozen=True)
 class Stroke:
-    """One open line: engraving, a bend line, a cross."""
+    """One open line: engraving, a bend line, a cross; `feature` is the id of the line of lettering it belongs to."""
 
     layer: Layer
     track: Track
+    feature: str = ""
 
 
 @dataclass(frozen=True)

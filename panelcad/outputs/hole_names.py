@@ -31,7 +31,7 @@ class HoleNames:
         """The numbers in the schedule's order, runs drawn together: '1, 4.1 to 4.4, S1 to S16'."""
         found = {self.number(feature) for feature in features}
         edges = sorted(number for number in found if number.startswith("the "))
-        return ", ".join([*edges, *_runs(sorted(found - set(edges), key=sort_key))])
+        return ", ".join([*edges, *runs(sorted(found - set(edges), key=sort_key))])
 
 
 def _names(laid: Layout) -> Iterator[tuple[str, str]]:
@@ -46,7 +46,7 @@ def _screw(feature: Feature) -> str:
     return "attach screw's rivet" if feature.kind is FeatureKind.RIVET else "attach screw"
 
 
-def _runs(numbers: list[str]) -> Iterator[str]:
+def runs(numbers: list[str]) -> Iterator[str]:
     """Three or more in a row as 'first to last'."""
     run: list[str] = []
     for number in numbers:

@@ -6,6 +6,7 @@ back, from the datum and from the lower left corner, and held against the plate 
 is tried scaled, mirrored, turned and shifted as a whole; that is told first, then what differs apart from it.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
@@ -13,6 +14,7 @@ from typing import Final
 from panelcad.errors import UnusableInput
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
+from panelcad.geometry.segment import Segment
 from panelcad.intake.dxf_file import Curves, DxfFile, UnitFrom, read_dxf, rescaled
 from panelcad.model.layout import PlateLayout
 from panelcad.model.project import Option, Project
@@ -22,6 +24,7 @@ from panelcad.outputs.dxf_plan import placed_track
 from panelcad.outputs.verify_claim import Claim, claim
 from panelcad.outputs.verify_fit import Fit, Held, fitted, is_cut, seen, ways_to_hold, whole
 from panelcad.outputs.verify_layers import Uncut, is_ours, lettering_on_foreign_layers
+from panelcad.outputs.verify_lettering import Lettering, compared_lettering
 from panelcad.outputs.verify_lie import RIGHT, Lie, best_lie
 from panelcad.outputs.verify_match import Difference, Differing, Seen, differences, in_place, same_place
 from panelcad.units import LARGEST_LENGTH, MM_PER_INCH, LengthUnit
@@ -86,8 +89,7 @@ class VerifyReport:
     curved: int
     open_ends: tuple[tuple[str, Point], ...]
     unreadable: tuple[tuple[str, str], ...]
-    engraved_expected: float
-    engraved_found: float
+    lettering: Lettering
     tolerance: float
 
     @property
@@ -107,13 +109,9 @@ class VerifyReport:
         return self.held.written_as
 
     @property
-    def lettering_differs(self) -> bool:
-        return abs(self.engraved_expected - self.engraved_found) > max(self.tolerance, 1e-4 * self.engraved_expected)
-
-    @property
     def is_same(self) -> bool:
         """Whether the part that the file makes is the one of the project."""
-        faults = (self.differing, self.open_ends, self.unreadable, self.lettering_differs, self.is_foreign)
+        faults = (self.differing, self.open_ends, self.unreadable, self.lettering.differs, self.is_foreign)
         return self.lie == RIGHT and not any(faults)
 
 
@@ -123,7 +121,7 @@ _DEFAULTS: Final = VerifyOptions()
 def verify(project: Project, path: Path | str, options: VerifyOptions = _DEFAULTS) -> VerifyReport:
     """Hold a DXF file against the project. Raises `UnusableInput`, `UnknownName`."""
     drawing = read_dxf(path, options.unit or project.unit, Curves.CHORDS, _FARTHEST)
-    if not seen(drawing, Placement()) and not _engraved(drawing):
+    if not seen(drawing, Placement()) and not any(_engraved(drawing, Placement())):
         expected = "a cutting file"
         raise UnusableInput(
             str(path), "", "it holds no closed contour on a layer that is cut, and no lettering", expected
@@ -178,7 +176,6 @@ def _plain(ways: tuple[Held, ...]) -> tuple[Held, ...]:
 
 def _report(project: Project, drawing: DxfFile, said: Claim, fit: Fit, found: _Found) -> VerifyReport:
     held, tolerance = fit.held, found.tolerance
-    strokes = [stroke.track.segments for stroke in held.plan.strokes if stroke.layer is Layer.ENGRAVE]
     uncut = Uncut(held.plan, tolerance, is_nested=bool(said.parts))
     there = tuple(each for each in fit.found if not _is_uncut(each, held, uncut, tolerance))
     pairs = in_place(held.expected, there, tolerance)
@@ -203,8 +200,7 @@ def _report(project: Project, drawing: DxfFile, said: Claim, fit: Fit, found: _F
         curved=sum(each.is_curved for each in there),
         open_ends=_open_ends(drawing, fit, uncut),
         unreadable=tuple(each for each in drawing.unreadable if is_cut(each[1])),
-        engraved_expected=sum(segment.length for segments in strokes for segment in segments),
-        engraved_found=_engraved(drawing) + lettering_on_foreign_layers(drawing, fit.back, uncut),
+        lettering=_lettering(drawing, fit, uncut, tolerance),
         tolerance=tolerance,
     )
 
@@ -232,8 +228,20 @@ def _open_ends(drawing: DxfFile, fit: Fit, uncut: Uncut) -> tuple[tuple[str, Poi
     return tuple(ends)
 
 
-def _engraved(drawing: DxfFile) -> float:
-    """Length in mm of everything on the engraving layer."""
-    tracks = (each.track.segments for each in drawing.tracks if each.layer.upper() == Layer.ENGRAVE)
-    rings = (each.contour.segments for each in drawing.contours if each.layer.upper() == Layer.ENGRAVE)
-    return sum(segment.length for segments in (*tracks, *rings) for segment in segments)
+def _lettering(drawing: DxfFile, fit: Fit, uncut: Uncut, tolerance: float) -> Lettering:
+    """The file's strokes, past how the whole of it lies, held against the plan's."""
+    written = [stroke for stroke in fit.held.plan.strokes if stroke.feature]
+    expected = [stroke for stroke in written if stroke.layer is Layer.ENGRAVE]
+    standing = [stroke for stroke in written if stroke.layer is not Layer.ENGRAVE]
+    chains = (*_engraved(drawing, fit.back), *lettering_on_foreign_layers(drawing, fit.back, uncut))
+    return compared_lettering(expected, standing, chains, tolerance)
+
+
+def _engraved(drawing: DxfFile, back: Placement) -> Iterator[tuple[Segment, ...]]:
+    """Everything on the engraving layer, in the plate's axes."""
+    for each in drawing.tracks:
+        if each.layer.upper() == Layer.ENGRAVE:
+            yield placed_track(each.track, back).segments
+    for ring in drawing.contours:
+        if ring.layer.upper() == Layer.ENGRAVE:
+            yield back.contour(ring.contour).segments

@@ -51,11 +51,9 @@ class Uncut:
         return _runs_along(segments, self._letters)
 
 
-def lettering_on_foreign_layers(drawing: DxfFile, back: Placement, uncut: Uncut) -> float:
-    """Length in mm of the strokes of lettering that lie on layers we do not name."""
-    return sum(
-        segment.length for segments in _foreign(drawing, back) if uncut.is_letter(segments) for segment in segments
-    )
+def lettering_on_foreign_layers(drawing: DxfFile, back: Placement, uncut: Uncut) -> Iterator[tuple[Segment, ...]]:
+    """The strokes of lettering that lie on layers we do not name."""
+    return (segments for segments in _foreign(drawing, back) if uncut.is_letter(segments))
 
 
 def _is_stock(contour: Contour, tolerance: float) -> bool:

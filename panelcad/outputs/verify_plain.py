@@ -4,7 +4,8 @@ from typing import Any
 
 from panelcad.outputs.plain import SHAPE
 from panelcad.outputs.verify import VerifyReport
-from panelcad.outputs.verify_lie import RIGHT
+from panelcad.outputs.verify_lettering import Lettered
+from panelcad.outputs.verify_lie import RIGHT, Lie
 from panelcad.outputs.verify_match import Differing, Seen
 from panelcad.outputs.verify_words import made_from, notes, of_whole_file, sentences
 
@@ -27,11 +28,16 @@ def verify_as_plain(report: VerifyReport) -> dict[str, Any]:
         "holes": report.holes,
         "holes_agreeing": report.holes_agreeing,
         "foreign": report.is_foreign,
-        "lie": _lie(report),
+        "lie": _lie(report.lie),
         "tolerance": report.tolerance,
         "finish": report.project.profile.finish_thickness,
         "differences": [_difference(each) for each in report.differing],
         "doubled": [_difference(each) for each in report.doubled],
+        "lettering": {
+            "compared": report.lettering.count,
+            "lie": _lie(report.lettering.lie),
+            "differences": [_lettered(each) for each in report.lettering.differences],
+        },
         "open_ends": [{"layer": layer, "at": list(at)} for layer, at in report.open_ends],
         "unreadable": [{"kind": kind, "layer": layer} for kind, layer in report.unreadable],
         "messages": [*of_whole_file(report), *sentences(report)],
@@ -39,9 +45,8 @@ def verify_as_plain(report: VerifyReport) -> dict[str, Any]:
     }
 
 
-def _lie(report: VerifyReport) -> dict[str, Any] | None:
-    """How the whole file is off; null where it lies as it should."""
-    lie = report.lie
+def _lie(lie: Lie) -> dict[str, Any] | None:
+    """How the whole is off; null where it lies as it should."""
     if lie == RIGHT:
         return None
     return {
@@ -59,6 +64,17 @@ def _difference(each: Differing) -> dict[str, Any]:
         "by": each.by,
         "expected": _seen(each.expected),
         "found": _seen(each.found),
+    }
+
+
+def _lettered(each: Lettered) -> dict[str, Any]:
+    return {
+        "kind": each.kind.value,
+        "engraving": each.engraving or None,
+        "at": list(each.at),
+        "moved": None if each.moved is None else list(each.moved),
+        "strokes": each.strokes,
+        "of": each.of,
     }
 
 

@@ -16,9 +16,11 @@ from panelcad.model.revision import releases_of
 from panelcad.outputs.dxf_words import UNIT_NAME, left_out_text
 from panelcad.outputs.hole_names import HoleNames
 from panelcad.outputs.verify import VerifyReport
-from panelcad.outputs.verify_lie import RIGHT, Lie
+from panelcad.outputs.verify_lettering_words import EngravingNames, lettering_notes, lettering_sentences
+from panelcad.outputs.verify_lie import RIGHT
+from panelcad.outputs.verify_lie_words import lie_text
 from panelcad.outputs.verify_match import Difference, Differing, Seen
-from panelcad.units import MM_PER_INCH, LengthUnit, decimals, format_length, format_number
+from panelcad.units import LengthUnit, decimals, format_length, format_number
 
 _TOLD_MOVE: Final = 0.01
 """A resized hole that moved by less than this many mm is told as resized only."""
@@ -46,7 +48,7 @@ def verdict(report: VerifyReport) -> str:
     agree = f"{report.compared} contours agree {within}"
     if report.lie != RIGHT:
         apart = f"{differences}; the rest of {agree}" if count else f"the same: {agree}"
-        return f"Differs: {_lie_text(report)}. Apart from that {apart}."
+        return f"Differs: {lie_text(report.lie, report.project.unit)}. Apart from that {apart}."
     return f"Differs: {differences}; the rest of {agree}." if count else f"The same: {agree}."
 
 
@@ -86,7 +88,7 @@ def _of_whole_file(report: VerifyReport) -> Iterator[str]:
         yield _foreign(report)
         return
     if report.lie != RIGHT:
-        yield _lie_text(report)
+        yield lie_text(report.lie, report.project.unit)
     part = part_text(report.option, (laid.plate for laid in report.plates))
     if part:
         yield f"part of the option: {part}"
@@ -99,28 +101,6 @@ def _foreign(report: VerifyReport) -> str:
     agreeing = f"not of this project: {report.holes_agreeing} of {report.holes} holes agree"
     named = report.claim.project
     return f"{agreeing}; the file names project '{named}'" if named not in {"", report.project.title} else agreeing
-
-
-def _lie_text(report: VerifyReport) -> str:
-    """Such as 'mirrored left to right, shifted by x 1.000, y 0.000 in'."""
-    return ", ".join(_lie_words(report.lie, report.project.unit))
-
-
-def _lie_words(lie: Lie, unit: LengthUnit) -> Iterator[str]:
-    if lie.scale != 1.0:
-        yield _scale_text(lie.was_scaled)
-    if lie.mirrored:
-        yield lie.mirrored
-    if lie.turned:
-        yield _TURNS[lie.turned]
-    if lie.shift != Point(0.0, 0.0):
-        x, y = (format_number(way, unit, places=decimals(unit) + 1) for way in lie.shift)
-        yield f"shifted by x {x}, y {y} {unit.value}"
-
-
-def _scale_text(times: float) -> str:
-    named = next((words for scale, words in _SCALES.items() if abs(times / scale - 1.0) < 1e-9), None)
-    return f"scaled by {named}" if named else f"scaled by {times:.6g}"
 
 
 def _heading(report: VerifyReport) -> Iterator[str]:
@@ -154,9 +134,7 @@ def _sentences(report: VerifyReport) -> Iterator[str]:
         yield f"open: a chain on layer {layer} does not close at {_place(at, unit)}"
     for kind, layer in report.unreadable:
         yield f"unreadable: a {kind} on layer {layer} is neither line nor arc"
-    if report.lettering_differs:
-        expected, found = (format_length(way, unit) for way in (report.engraved_expected, report.engraved_found))
-        yield f"lettering: {expected} of strokes expected, {found} found"
+    yield from lettering_sentences(report.lettering, EngravingNames(report.project, report.option), unit)
 
 
 def _notes(report: VerifyReport) -> Iterator[str]:
@@ -180,6 +158,7 @@ def _notes(report: VerifyReport) -> Iterator[str]:
         yield f"curves: {report.curved} contours are splines or ellipses, read as chords within {within}"
     for each in report.doubled:
         yield f"doubled: {names.named(each.subject.name)} on layer {each.now.layer}, which would be cut twice"
+    yield from lettering_notes(report.lettering, unit)
 
 
 def _guess_text(report: VerifyReport) -> str:
@@ -255,17 +234,6 @@ def _fine(mm: float, unit: LengthUnit) -> str:
     return format_length(mm, unit, places=decimals(unit) + 1)
 
 
-_TURNS: Final = {
-    90.0: "turned by 90 degrees counter-clockwise",
-    180.0: "turned by 180 degrees",
-    270.0: "turned by 90 degrees clockwise",
-}
-_SCALES: Final = {
-    MM_PER_INCH: "25.4 (millimetres read as inches?)",
-    1 / MM_PER_INCH: "1/25.4 (inches read as millimetres?)",
-    1000.0: "1000 (millimetres read as metres?)",
-    1 / 1000.0: "1/1000 (metres read as millimetres?)",
-}
 _SOURCES: Final = {UnitFrom.HEADER: "the file's header says", UnitFrom.WORDS: "the words on the file say"}
 _WORDS: Final = {
     Difference.MOVED: _moved,

@@ -133,7 +133,7 @@ def test_open_ends_unreadable_curves_and_lost_lettering_are_told(tmp_path):
 
     assert told[0] == "open: a chain on layer CUTOUT does not close at x 0.00, y 50.00 mm"
     assert told[1] == "unreadable: a 3D POLYLINE on layer CUTOUT is neither line nor arc"
-    assert told[2].startswith("lettering: ")
+    assert told[2] == "engraving E1 'MASTER': 5 of 10 strokes missing or changed"
 
 
 def test_a_doubled_cut_is_a_note_and_makes_no_other_part(tmp_path):
