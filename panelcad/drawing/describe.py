@@ -4,6 +4,7 @@ from collections.abc import Callable
 from typing import Any, Final
 
 from panelcad.drawing.directions import along, bearing, toward
+from panelcad.geometry.contour import Contour, Rounded
 from panelcad.geometry.placement import Placement
 from panelcad.model.hole import HoleForm, HoleKind
 from panelcad.model.plate import Plate
@@ -37,6 +38,14 @@ def hole_text(form: HoleForm, unit: LengthUnit, at: Placement = _UPRIGHT) -> str
         return format_number(mm, unit)
 
     return f"Ø{number(form.diameter)}{_HOLES[form.kind](form, number, bearing(at, form.key_angle))}"
+
+
+def contour_text(contour: Contour, unit: LengthUnit) -> str:
+    """A circle's diameter, else what the contour measures over all."""
+    x1, y1, x2, y2 = contour.bounds
+    if isinstance(contour, Rounded) and contour.is_circle:
+        return f"Ø{format_number(x2 - x1, unit)}"
+    return f"{format_number(x2 - x1, unit)} × {format_number(y2 - y1, unit)}"
 
 
 def sheet_text(plate: Plate, unit: LengthUnit) -> str:

@@ -5,20 +5,20 @@ from dataclasses import dataclass
 from typing import Final
 
 from panelcad.drawing.box import middle
-from panelcad.drawing.describe import hole_text, shape_text
+from panelcad.drawing.describe import contour_text, hole_text, shape_text
 from panelcad.drawing.measures import Measure, hole_measures, is_about_a_circle, shape_measures
 from panelcad.drawing.subject import Subject
 from panelcad.geometry.contour import Rounded
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Opening
+from panelcad.model.found import enlarged_from
 from panelcad.model.hole import HoleForm
 from panelcad.model.layout import Feature, FeatureKind, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, PlateState
 from panelcad.model.shape import Outline, Shape
 from panelcad.units import LengthUnit
 
-_ON_THE_SHEET: Final = {False: "cut", True: "there"}
 _UPRIGHT: Final = Placement()
 
 
@@ -26,7 +26,7 @@ _UPRIGHT: Final = Placement()
 class Hole:
     """A line of the schedule: an opening with its `shape`, or a hole with the form of its feature; `at` is its place.
 
-    Lengths in mm from the plate's datum; `purpose` in words.
+    Lengths in mm from the plate's datum; `purpose` in words; `was` is what a cut that is enlarged was before.
     """
 
     number: str
@@ -35,6 +35,7 @@ class Hole:
     is_there: bool
     at: Placement
     shape: Shape | None = None
+    was: Feature | None = None
 
     @property
     def centre(self) -> Point:
@@ -81,7 +82,15 @@ class Hole:
 
     @property
     def state(self) -> str:
-        return _ON_THE_SHEET[self.is_there]
+        if self.is_there:
+            return "there"
+        return "enlarged" if self.was is not None else "cut"
+
+    def about(self, unit: LengthUnit) -> str:
+        """What it is for, and what it is enlarged from."""
+        if self.was is None:
+            return self.purpose
+        return f"{self.purpose}, enlarged from {contour_text(self.was.contour, unit)}"
 
 
 def holes(subject: Subject, plate: PlateLayout) -> list[Hole]:
@@ -106,6 +115,7 @@ def _inner(subject: Subject, plate: PlateLayout, *, is_there: bool) -> Iterator[
 
 
 def _of_cuts(subject: Subject, plate: PlateLayout) -> Iterator[Hole]:
+    was = enlarged_from(subject.project, plate)
     for placed in plate.cuts:
         is_there = placed.cut.state is CutState.EXISTING
         openings = dict(_openings(placed))
@@ -114,9 +124,9 @@ def _of_cuts(subject: Subject, plate: PlateLayout) -> Iterator[Hole]:
             number, purpose = subject.numbers.features[feature.id], f"{placed.cut.name}: {feature.purpose}"
             if opening is not None:
                 at = _place(opening, placed.placement)
-                yield Hole(number, feature, purpose, is_there, at, opening.shape)
+                yield Hole(number, feature, purpose, is_there, at, opening.shape, was.get(feature.id))
             else:
-                yield Hole(number, feature, purpose, is_there, placed.placement)
+                yield Hole(number, feature, purpose, is_there, placed.placement, was=was.get(feature.id))
 
 
 def _openings(placed: PlacedCut) -> Iterator[tuple[str, Opening]]:

@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Final
 
 from panelcad.errors import UnusableInput
@@ -18,7 +19,7 @@ from panelcad.outputs.dxf_clean import cleaned
 from panelcad.outputs.dxf_finish import before_finish
 from panelcad.outputs.dxf_layers import Layer, layer_of
 from panelcad.outputs.dxf_marks import with_centre_marks, with_lead_ins
-from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, LeadIns, SmallHoles
+from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, FaceUp, LeadIns, SmallHoles
 from panelcad.outputs.dxf_plan import Loop, Plan, Stroke
 from panelcad.outputs.dxf_relief import with_relief
 
@@ -35,7 +36,10 @@ LAYERS_OF: Final = {
 def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Plan:
     """What the plate's file holds, in the plate's own axes and in cut sizes. Raises `UnusableInput`."""
     profile = project.profile
-    plan = before_finish(finished_plan(plate, project), profile.finish_thickness)
+    finished = finished_plan(plate, project)
+    if options.face_up is FaceUp.BACK:
+        finished = replace(finished, strokes=tuple(stroke for stroke in finished.strokes if not stroke.feature))
+    plan = before_finish(finished, profile.finish_thickness)
     if options.corner_relief is CornerRelief.ROUND:
         plan = with_relief(plan, options.cutter_of(profile))
     plan = cleaned(plan, profile.smallest_segment, project.unit)

@@ -26,6 +26,7 @@ from panelcad.outputs.dxf_words import (
     no_unit_text,
     origin_text,
     sizes_text,
+    used_sheet_rows,
 )
 from panelcad.outputs.hole_names import HoleNames
 from panelcad.units import LengthUnit, format_length, format_number
@@ -56,6 +57,7 @@ def report_text(project: Project, option: Option, plate_id: str, options: DxfOpt
         *_head(project, option, mark),
         ("Plate", f"{plate.name} ({plate.id})"),
         *_part(option, (plate,)),
+        *used_sheet_rows(project, option, layout(project, option).plate(plate.id)),
         *_written_as(project, options, _plate_origin(project, option, plate, options)),
     ]
     sheet = _Sheet(project, options, plate, HoleNames(layout(project, option)))

@@ -4,11 +4,13 @@ from collections.abc import Iterator
 from typing import Final
 
 from panelcad.drawing.datum_words import datum_of
+from panelcad.drawing.describe import contour_text
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
 from panelcad.model.bending import allowance
 from panelcad.model.fingerprint import plate_fingerprint
-from panelcad.model.layout import PlateLayout
+from panelcad.model.found import enlarged_from, standing_lettering
+from panelcad.model.layout import PlateLayout, layout
 from panelcad.model.part import part_text
 from panelcad.model.plate import Plate, PlateState
 from panelcad.model.profile import Profile
@@ -26,6 +28,7 @@ from panelcad.outputs.dxf_options import (
     SmallHoles,
 )
 from panelcad.outputs.dxf_plan import Label
+from panelcad.outputs.hole_names import HoleNames
 from panelcad.units import LengthUnit, format_angle, format_length
 
 HEIGHT: Final = 3.5
@@ -54,7 +57,7 @@ def plate_words(project: Project, option: Option, plate: PlateLayout, options: D
         *_of_the_part(option, (sheet,)),
         f"Plate fingerprint: {plate_fingerprint(project, option, sheet)}",
         f"Origin: {origin_text(project, sheet, options)}",
-        *_of_a_used_sheet(plate),
+        *_of_a_used_sheet(project, option, plate),
         *_of_the_writing(project, sheet, options),
     ]
 
@@ -177,6 +180,23 @@ def left_out_text(options: DxfOptions) -> str:
     return ", ".join(each.value for each in options.left_out)
 
 
-def _of_a_used_sheet(plate: PlateLayout) -> Iterator[str]:
+def _of_a_used_sheet(project: Project, option: Option, plate: PlateLayout) -> Iterator[str]:
     if plate.plate.state is not PlateState.NEW:
         yield f"Metal: the sheet is there already, with all that lies on {Layer.OUTLINE_EXISTING} and {Layer.EXISTING}"
+    for key, words in used_sheet_rows(project, option, plate):
+        plain = words.replace("Ø", "dia. ").replace("×", "x")
+        yield f"{key}: {plain}, for reference on {Layer.REFERENCE}"
+
+
+def used_sheet_rows(project: Project, option: Option, plate: PlateLayout) -> list[tuple[str, str]]:
+    """What of a used sheet is made larger, from what, and which lettering stays as it is."""
+    names = HoleNames(layout(project, option))
+    rows = [
+        ("Enlarged", f"{names.named(feature)} from {contour_text(old.contour, project.unit)}")
+        for feature, old in enlarged_from(project, plate).items()
+    ]
+    there = standing_lettering(project, plate.plate)
+    if there:
+        count, every = len(there), len(plate.plate.engravings)
+        rows.append(("Lettering", f"{count} of {every} lines are there already and are not engraved again"))
+    return rows

@@ -164,7 +164,8 @@ class _Comparison:
         self._in_place = {
             name: [all(list(islice(covered, len(chain)))) for chain in chains] for name, chains in lines.items()
         }
-        self._rest = _without(found, expected, tolerance)
+        known = (name for name in lines if self._is_known(name))
+        self._rest = _without(found, [piece for name in known for piece in self._here(name)], tolerance)
 
     def differences(self, standing: Lines) -> Iterator[Lettered]:
         opened = [name for name in self._lines if not all(self._in_place[name])]
@@ -179,12 +180,16 @@ class _Comparison:
 
     def _way_of_line(self, name: str) -> Point | None:
         """How far a line has moved as a whole; None for one that has not. Its strokes are taken from the rest."""
-        chains = self._lines[name]
-        total = _length(_pieces(chains))
-        here = sum(_length(chain) for chain, is_there in zip(chains, self._in_place[name], strict=True) if is_there)
-        if here >= total * _MOSTLY:
-            return None
-        return self._taken(chains)
+        return None if self._is_known(name) else self._taken(self._lines[name])
+
+    def _is_known(self, name: str) -> bool:
+        """Whether so much of a line is in place that it has not moved as a whole."""
+        return _length(self._here(name)) >= _MOSTLY * _length(_pieces(self._lines[name]))
+
+    def _here(self, name: str) -> list[Segment]:
+        """The pieces of those strokes of a line that are in place."""
+        pairs = zip(self._lines[name], self._in_place[name], strict=True)
+        return _pieces(chain for chain, is_there in pairs if is_there)
 
     def _taken(self, chains: Sequence[tuple[Segment, ...]], farthest: float = math.inf) -> Point | None:
         """The shortest way on which all of these strokes are found in the rest, from which they are taken."""
@@ -207,6 +212,7 @@ class _Comparison:
     def _changed(self, name: str) -> Lettered:
         """A line of which some strokes are not in place: moved, else lost; all of them with nothing in their place."""
         chains = self._lines[name]
+        self._rest = _without(self._rest, self._here(name), self._tolerance)
         off = [chain for chain, is_there in zip(chains, self._in_place[name], strict=True) if not is_there]
         way = self._taken(off, _FARTHEST_STROKE) if len(off) < len(chains) else None
         at = middle(union(segment.bounds for segment in _pieces(off if way else chains)))

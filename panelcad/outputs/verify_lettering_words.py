@@ -5,12 +5,12 @@ from collections import defaultdict
 from collections.abc import Callable, Iterator
 from typing import Final
 
+from panelcad.drawing.number_runs import runs
 from panelcad.drawing.numbering import numbering
 from panelcad.drawing.schedule import sort_key
 from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
 from panelcad.model.project import Option, Project
-from panelcad.outputs.hole_names import runs
 from panelcad.outputs.verify_lettering import Lettered, Lettering
 from panelcad.outputs.verify_lie import RIGHT
 from panelcad.outputs.verify_lie_words import lie_text

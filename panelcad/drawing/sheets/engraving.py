@@ -9,7 +9,7 @@ from panelcad.checks.pilot_words import PLACARDS
 from panelcad.drawing.box import grown, middle, share
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Group, Node, Text, walk
-from panelcad.drawing.engravings import numbered_engravings
+from panelcad.drawing.engravings import numbered_engravings, standing, standing_words
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import PLAIN, letters
 from panelcad.drawing.labels import Ground, Label, crowding, edges_of
@@ -35,6 +35,7 @@ _COLUMNS: Final = (
     Column("Y", 22.0, Along.RIGHT),
     Column("Letter height", 28.0, Along.RIGHT),
     Column("Turned", 18.0, Along.RIGHT),
+    Column("State", 22.0),
 )
 _WORDS: Final = (
     "The place is the middle of the line of letters; the height is a capital's. The cutting file has the strokes.",
@@ -52,9 +53,15 @@ def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     if not rows:
         return []
     material = sheet_text(plate.plate, subject.unit)
-    listing = Listing("Placards and engraving", plate.plate.name, _WORDS, _COLUMNS, rows, abreast=2, material=material)
+    words = _words(subject, plate)
+    listing = Listing("Placards and engraving", plate.plate.name, words, _COLUMNS, rows, abreast=2, material=material)
     view = clearest_page(plate.plate.name, _views(subject, plate))
     return [view, *listing_pages(subject, listing)]
+
+
+def _words(subject: Subject, plate: PlateLayout) -> tuple[str, ...]:
+    there = standing_words(subject, plate)
+    return (*_WORDS, there) if there else _WORDS
 
 
 def placards(plate: PlateLayout) -> list[PlacedItem]:
@@ -63,10 +70,11 @@ def placards(plate: PlateLayout) -> list[PlacedItem]:
 
 
 def _engraved(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
+    there = standing(subject, plate)
     for number, each in numbered_engravings(subject, plate):
         place = subject.number(each.x), subject.number(each.y)
         height, turn = subject.number(each.height), format_angle(each.rotation)
-        yield Row((number, each.text, *place, height, turn))
+        yield Row((number, each.text, *place, height, turn, "there" if number in there else "engrave"))
 
 
 def _placards(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
@@ -75,7 +83,7 @@ def _placards(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
         number = subject.numbers.items[placed.item.id]
         place = subject.number(at.x), subject.number(at.y)
         words = f"{placed.item.name} ({placed.cutout.title})"
-        yield Row((number, words, *place, "placard", format_angle(at.rotation)))
+        yield Row((number, words, *place, "placard", format_angle(at.rotation), "fit"))
 
 
 def _views(subject: Subject, plate: PlateLayout) -> Iterator["_Lettering"]:
@@ -109,7 +117,7 @@ class _Lettering:
     @property
     def page(self) -> Page:
         inks, name = self.subject.inks, self.plate.plate.name
-        head = heading(self.paper, inks, f"{name.upper()}, PLACARDS AND ENGRAVING", *_WORDS)
+        head = heading(self.paper, inks, f"{name.upper()}, PLACARDS AND ENGRAVING", *_words(self.subject, self.plate))
         numbers = (node for label in self.labels for node in label.nodes(inks, inks.palette.background))
         material = sheet_text(self.plate.plate, self.subject.unit)
         nodes = (*self.nodes, *numbers, *head)

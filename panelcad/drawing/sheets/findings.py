@@ -6,15 +6,18 @@ from typing import Final
 from panelcad.checks.facts import sheet_facts
 from panelcad.checks.profile_file import differences
 from panelcad.checks.wording import sentence, unknown_sentences
-from panelcad.drawing.describe import sheet_text
+from panelcad.drawing.describe import contour_text, sheet_text
 from panelcad.drawing.drawing_plates import common_material, worked_plates
+from panelcad.drawing.engravings import standing_words
 from panelcad.drawing.page import Page
+from panelcad.drawing.schedule import holes
 from panelcad.drawing.sheets.finish_notes import finish_notes
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
 from panelcad.geometry.across import Across
 from panelcad.model.alloy import KG_PER_LB
+from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import Plate
 from panelcad.model.project import Project
 from panelcad.model.revision import releases_of
@@ -56,10 +59,23 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
     yield from ((words, "") for words in subject.notes)
     yield from ((words, "") for words in _sheet_words(subject))
     yield _size_note(project, subject), ""
+    for laid in worked_plates(subject):
+        yield from ((f"{laid.plate.name}: {words}", "") for words in _of_a_used_sheet(subject, laid))
     for plate in (each.plate for each in worked_plates(subject)):
         yield f"{plate.name}: datum {subject.datum_of(plate)}. X to the right and Y up as the pilot sees it.", ""
     if project.notes:
         yield project.notes, ""
+
+
+def _of_a_used_sheet(subject: Subject, laid: PlateLayout) -> Iterator[str]:
+    """What is enlarged, and what lettering stays."""
+    for hole in holes(subject, laid):
+        if hole.was is not None:
+            was = contour_text(hole.was.contour, subject.unit)
+            yield f"hole {hole.number} is there as {was} and is enlarged; its old contour is dashed on the front."
+    stays = standing_words(subject, laid)
+    if stays:
+        yield stays
 
 
 def _sheet_words(subject: Subject) -> Iterator[str]:

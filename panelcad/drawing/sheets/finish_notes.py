@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from panelcad.drawing.drawing_plates import worked_plates
+from panelcad.drawing.engravings import standing
 from panelcad.drawing.schedule import holes
 from panelcad.drawing.subject import Subject
 from panelcad.model.hole import HoleKind
@@ -43,7 +44,7 @@ def _kinds(subject: Subject) -> set[HoleKind]:
 def _coat(subject: Subject) -> Iterator[tuple[str, str]]:
     """The look that the owner was shown; the paint itself is the shop's to name."""
     look = subject.option.appearance
-    is_engraved = any(plate.plate.engravings for plate in worked_plates(subject))
+    is_engraved = any(len(each.plate.engravings) > len(standing(subject, each)) for each in worked_plates(subject))
     order = f" {_BOX} before engraving   {_BOX} after engraving." if is_engraved else ""
     yield f"Coat as shown to the owner: {look.finish.value}, colour {look.colour} (sRGB).{order} Paint:", _BLANK
     if is_engraved:

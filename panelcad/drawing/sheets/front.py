@@ -26,13 +26,15 @@ from panelcad.drawing.sheets.choice import Trouble, clearest_page
 from panelcad.drawing.sheets.datum import Datum, datum_clear_of
 from panelcad.drawing.sheets.notes import caution_box
 from panelcad.drawing.sheets.view import Seat, seated
-from panelcad.drawing.style import paper_style
+from panelcad.drawing.style import Line, paper_style
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.views.front import front_view
 from panelcad.drawing.views.markup import drawn_bounds, markup_view
 from panelcad.drawing.wishes import LONGEST, Stand, Wish
+from panelcad.geometry.contour import Contour
 from panelcad.geometry.point import Point, middle
 from panelcad.geometry.track import Track, line
+from panelcad.model.found import old_contours
 from panelcad.model.layout import FeatureKind, PlateLayout
 from panelcad.model.plate import PlateState
 
@@ -172,6 +174,7 @@ class _Front:
         nodes = (
             Path(broken(self.centre_lines, self._written), pen=inks.centre),
             Path(broken(self.shown.ordinates.lines, self._written), pen=inks.measure),
+            *self._old,
             *self.metal,
             *(node for node in walk(self.marked) if isinstance(node, Path)),
             *self.shown.ordinates.texts,
@@ -204,7 +207,19 @@ class _Front:
             said.append(f"{self.missing} texts had no room: {names}; the hole schedule gives their places.")
         if self._edges:
             said.append("V1, V2, …: vertices of the outline, listed after the holes in the hole schedule.")
+        if self._old_contours:
+            said.append("Thin dashes: what is there of a cut that is enlarged.")
         return " ".join(said)
+
+    @property
+    def _old(self) -> tuple[Path, ...]:
+        return (Path(self._old_contours, pen=self.subject.inks.pen(line=Line.DASHED)),) if self._old_contours else ()
+
+    @cached_property
+    def _old_contours(self) -> tuple[Contour, ...]:
+        """What the cuts that are enlarged were before."""
+        found = old_contours(self.subject.project, self.plate)
+        return tuple(self.seat.contour(old.contour) for old in found)
 
     @cached_property
     def metal(self) -> tuple[Node, ...]:
@@ -336,7 +351,7 @@ class _Front:
     @cached_property
     def _cut_edges(self) -> list[shapely.LineString]:
         contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
-        return edges_of(self.seat.contour(contour) for contour in contours)
+        return edges_of((*(self.seat.contour(contour) for contour in contours), *self._old_contours))
 
     def _ground(self) -> Ground:
         texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]

@@ -111,7 +111,7 @@ def _row(subject: Subject, hole: Hole, columns: tuple[Column, ...]) -> Row:
         "Size": hole.size(subject.unit),
         "Cut at": _cut_size(subject, hole),
         "Tolerance": _tolerance(subject, hole),
-        "What for": hole.purpose,
+        "What for": hole.about(subject.unit),
         "State": hole.state,
     }
     return Row(tuple(cells[column.title] for column in columns))
