@@ -5,17 +5,18 @@ import io
 from pathlib import Path
 from typing import Final
 
+from panelcad.drawing.datum_words import datum_on_part
 from panelcad.drawing.drawing_plates import worked_plates
-from panelcad.drawing.inspection import characteristics
+from panelcad.drawing.inspection import CLOSING, characteristics, tolerance_words
 from panelcad.drawing.page import bordered
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.sheets.inspection import inspection_pages
 from panelcad.drawing.subject import Subject
+from panelcad.model.layout import PlateLayout
 from panelcad.model.project import Option, Project
 from panelcad.outputs.drawing import DrawingOptions, drawn_subject, properties
 from panelcad.outputs.paper_file import paper_file
 from panelcad.outputs.pdf import write_pdf
-from panelcad.units import format_exact
 
 _DEFAULTS: Final = DrawingOptions()
 COLUMNS: Final = (
@@ -33,6 +34,8 @@ COLUMNS: Final = (
     "option",
     "revision",
     "fingerprint",
+    "aircraft",
+    "datum",
 )
 
 
@@ -56,26 +59,27 @@ def inspection_sheets(shown: Subject) -> list[Sheet]:
 
 
 def inspection_csv(shown: Subject) -> str:
-    """The lines; numbers are those of the drawing, in the project's unit, with a point."""
+    """The lines; numbers are those of the drawing, in the project's unit, with a point.
+
+    The rows that close the inspection of a plate follow its characteristics, without a number.
+    """
     stream = io.StringIO()
     writer = csv.writer(stream)
     writer.writerow(COLUMNS)
-    mark = shown.stamp
     for plate in worked_plates(shown):
+        said = _of_the_paper(shown, plate)
         for number, each in enumerate(characteristics(shown, plate), 1):
-            tolerance = "" if each.tolerance is None else format_exact(each.tolerance, shown.unit)
+            what = (number, plate.plate.id, each.feature, each.purpose, each.what, each.words)
             unit = "" if each.nominal is None else shown.unit.value
             reference = "yes" if each.is_reference else "no"
-            what = (
-                number,
-                plate.plate.id,
-                each.feature,
-                each.purpose,
-                each.what,
-                each.words,
-                tolerance,
-                unit,
-                reference,
-            )
-            writer.writerow((*what, "", "", shown.option.id, mark.revision or "draft", mark.fingerprint))
+            writer.writerow((*what, tolerance_words(shown, each), unit, reference, "", "", *said))
+        for feature, what_closes in CLOSING:
+            writer.writerow(("", plate.plate.id, feature, "", what_closes, "", "", "", "no", "", "", *said))
     return stream.getvalue()
+
+
+def _of_the_paper(shown: Subject, plate: PlateLayout) -> tuple[str, ...]:
+    """The cells that are the same in all lines of a plate: of which option and aircraft, and the datum of positions."""
+    mark, aircraft = shown.stamp, shown.project.aircraft.registration
+    datum = f"{shown.datum_of(plate.plate)}. {datum_on_part(plate, shown.unit)}"
+    return shown.option.id, mark.revision or "draft", mark.fingerprint, aircraft, datum

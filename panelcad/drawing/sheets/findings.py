@@ -6,6 +6,7 @@ from typing import Final
 from panelcad.checks.facts import sheet_facts
 from panelcad.checks.profile_file import differences
 from panelcad.checks.wording import sentence, unknown_sentences
+from panelcad.drawing.datum_words import datum_on_part
 from panelcad.drawing.describe import contour_text, sheet_text
 from panelcad.drawing.drawing_plates import common_material, worked_plates
 from panelcad.drawing.engravings import standing_words
@@ -61,8 +62,9 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
     yield _size_note(project, subject), ""
     for laid in worked_plates(subject):
         yield from ((f"{laid.plate.name}: {words}", "") for words in _of_a_used_sheet(subject, laid))
-    for plate in (each.plate for each in worked_plates(subject)):
-        yield f"{plate.name}: datum {subject.datum_of(plate)}. X to the right and Y up as the pilot sees it.", ""
+    for laid in worked_plates(subject):
+        datum, on_part = subject.datum_of(laid.plate), datum_on_part(laid, subject.unit)
+        yield f"{laid.plate.name}: datum {datum}. X to the right and Y up as the pilot sees it. {on_part}", ""
     if project.notes:
         yield project.notes, ""
 

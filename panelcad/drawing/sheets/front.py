@@ -9,6 +9,7 @@ from typing import Final
 import shapely
 
 from panelcad.drawing.box import grown, joined, share, size
+from panelcad.drawing.datum_words import datum_on_part
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.gaps import broken
@@ -194,8 +195,8 @@ class _Front:
     @property
     def _subtitle(self) -> str:
         role = f"{self.plate.plate.role.value.capitalize()}, {self.plate.plate.state.value}."
-        datum = self.subject.datum_of(self.plate.plate)
-        return f"As the pilot sees it. {role} Ordinates from the datum: {datum}. {_LINES}"
+        datum, on_part = self.subject.datum_of(self.plate.plate), datum_on_part(self.plate, self.subject.unit)
+        return f"As the pilot sees it. {role} Ordinates from the datum: {datum}. {on_part} {_LINES}"
 
     @property
     def _meaning(self) -> str:
