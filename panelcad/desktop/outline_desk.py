@@ -26,8 +26,10 @@ class OutlineDesk(QObject):
         self._bench = bench
         self._corner = 0
         bench.stage.shown.connect(self.changed)
-        bench.stage.plate_changed.connect(lambda: self.pick(0))
-        bench.document.replaced.connect(lambda: self.pick(0))
+        self.is_picked = False
+        """A person picked the corner; else it is the first."""
+        bench.stage.plate_changed.connect(self._forget)
+        bench.document.replaced.connect(self._forget)
 
     @property
     def outline(self) -> Outline:
@@ -45,7 +47,11 @@ class OutlineDesk(QObject):
         return edges(self.outline)[self.corner]
 
     def pick(self, corner: int) -> None:
-        self._corner = corner
+        self._corner, self.is_picked = corner, True
+        self.changed.emit()
+
+    def _forget(self) -> None:
+        self._corner, self.is_picked = 0, False
         self.changed.emit()
 
     def change(self, title: str, change: Change) -> bool:

@@ -19,9 +19,12 @@ from panelcad.model.project import Project
 
 
 class Stage(QObject):
-    """`shown` after another picture is on the scene; `plate_changed`, `view_changed` when one looks elsewhere."""
+    """`shown` after another picture is on the scene, `previewed` after one of a proposal; `plate_changed`,
+    `view_changed` when one looks elsewhere.
+    """
 
     shown = Signal()
+    previewed = Signal()
     plate_changed = Signal()
     view_changed = Signal()
 
@@ -88,6 +91,7 @@ class Stage(QObject):
         """Show a proposal; the next refresh shows the document again."""
         option = next(o for o in project.all_options if o.id == self._document.option_id)
         self.scene.show(self.view.draw(layout(project, option), self.plate_id, self.theme))
+        self.previewed.emit()
 
     def to_picture(self, at: Point) -> Point:
         """Where a place of the plate is on the picture."""

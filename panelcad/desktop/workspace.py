@@ -54,6 +54,7 @@ class Workspace(QWidget):
         column.addLayout(self._canvas_with_rulers(), 1)
         for signal in (bench.stage.shown, bench.theme_changed, bench.settings.changed, bench.stage.view_changed):
             signal.connect(self._refresh)
+        bench.stage.previewed.connect(self._lay_grid)
         for signal in (bench.section.changed, bench.section.shown, bench.stage.shown, bench.theme_changed):
             signal.connect(self._show_section)
 
@@ -86,6 +87,10 @@ class Workspace(QWidget):
         bench = self._bench
         for ruler in self._rulers:
             ruler.take(bench.theme, bench.unit, mirrored=bench.stage.view.is_mirrored)
+        self._lay_grid()
+
+    def _lay_grid(self) -> None:
+        bench = self._bench
         step = bench.settings.step("grid", bench.unit) if bench.settings.shows_grid else 0.0
         ink = QColor(bench.theme.ink)
         ink.setAlphaF(0.10)

@@ -1,8 +1,11 @@
 """An outline drawn point by point, with the mouse and with typed figures."""
 
+from itertools import combinations
+
 import pytest
 from PySide6.QtCore import Qt
 
+from panelcad.desktop.canvas.badge import LabelItem
 from panelcad.editing.outline import edges, outline_of
 from panelcad.geometry.segment import Arc
 from tests.desktop.test_panel_dialogs import box, field, fill, in_dialog, press
@@ -126,6 +129,26 @@ def test_escape_abandons_and_backspace_in_a_new_drawing_brings_the_points_back(d
     assert len(desk.course.stations) == 3
 
 
+def test_keys_go_to_the_tool_that_was_taken_while_a_field_had_them(drawing, desk) -> None:
+    drawing.click(*SPOTS[0], held=ALT)
+    drawing.key(Qt.Key.Key_Escape)
+    drawing.window.docks.dock("library").widget().search.setFocus()
+    drawing.action("tool.course-outline")
+    assert drawing.window.bench.view.hasFocus()
+
+
+def test_words_of_an_arc_stand_away_from_those_of_what_caught_it(drawing, desk) -> None:
+    drawing.click(-100, 0, held=ALT)
+    drawing.click(100, 0, held=ALT)
+    drawing.key(Qt.Key.Key_A)
+    drawing.click(-100, 0, held=ALT)
+    drawing.hover(0, 100)
+    labels = [item for item in drawing.window.bench.stage.scene.items() if isinstance(item, LabelItem)]
+    boxes = [item.deviceTransform(drawing.view.viewportTransform()).mapRect(item.boundingRect()) for item in labels]
+    assert len(boxes) > 1
+    assert not any(one.intersects(other) for one, other in combinations(boxes, 2))
+
+
 def test_an_arc_is_drawn_by_its_end_and_a_place_it_passes_through(drawing, desk) -> None:
     drawing.click(-100, 0, held=ALT)
     drawing.click(100, 0, held=ALT)
@@ -144,7 +167,7 @@ def test_figures_begun_on_the_canvas_set_points(drawing, pane, desk, qtbot) -> N
     assert desk.course.first == (-254.0, -101.6)
     typed(qtbot, pane, "10in + 1/4 in", "")
     assert desk.course.last.at == (260.35, -101.6)
-    choose(pane.manner, "across and up")
+    choose(pane.manner, "from the last")
     typed(qtbot, pane, "0", "200")
     assert desk.course.last.at == (260.35, 98.4)
     choose(pane.manner, "length and angle")

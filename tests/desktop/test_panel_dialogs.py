@@ -101,6 +101,32 @@ def test_screws_are_drilled_along_every_edge(hands, plate) -> None:
     assert len({(screw.x, screw.y) for screw in screws}) == len(screws) == 12
 
 
+def test_screws_begin_with_every_edge_until_one_is_picked(hands, plate) -> None:
+    seen = []
+    in_dialog(lambda dialog: (seen.append(box(dialog, "Edge").currentText()), press(dialog, "Cancel")))
+    hands.action("panel.screws")
+    hands.window.bench.outline.pick(2)
+    in_dialog(lambda dialog: (seen.append(box(dialog, "Edge").currentText()), press(dialog, "Drill")))
+    hands.action("panel.screws")
+    assert seen[0] == "every edge"
+    assert seen[1].startswith("3: ")
+    assert "edge, " in seen[1]
+    assert plate().attach_screws
+
+
+def test_the_grid_covers_the_sheet_that_is_proposed(hands) -> None:
+    heights = []
+
+    def act(dialog) -> None:
+        fill(dialog, Width="600", Height="450")
+        heights.append(hands.window.workspace._grid.boundingRect().height())
+        press(dialog, "Cancel")
+
+    in_dialog(act)
+    hands.action("panel.measures")
+    assert heights == [pytest.approx(450.0, abs=1.0)]
+
+
 def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
     def split(dialog) -> None:
         fill(dialog, From_x="-100", To_x="-100")

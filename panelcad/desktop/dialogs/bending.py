@@ -1,11 +1,11 @@
 """A straight flange on an edge of the sheet: which edge, how high, how far it is bent and which way."""
 
-import math
 from typing import Final
 
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.edge_names import edge_name, side
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start, text_row
 from panelcad.desktop.help.topics import Dialog
@@ -15,11 +15,10 @@ from panelcad.errors import EditRefused
 from panelcad.geometry.segment import Line
 from panelcad.model.plate import Bend, Plate
 from panelcad.model.project import Project
-from panelcad.units import LengthUnit, format_length, parse_angle
+from panelcad.units import LengthUnit, parse_angle
 
 _SHORTEST: Final = 10.0
 """mm; a shorter edge carries no flange."""
-_SIDES: Final = ("right", "upper", "left", "lower")
 _WAYS: Final = ("away from the pilot", "toward the pilot")
 _FLANGE: Final = {LengthUnit.INCH: 0.75 * 25.4, LengthUnit.MM: 20.0}
 _RADIUS_IN_THICKNESSES: Final = 4.0
@@ -71,18 +70,12 @@ def _degrees(field: QLineEdit) -> float:
 def _edge_row(dialog: EditDialog, edges: list[Line], unit: LengthUnit) -> QComboBox:
     box = ChoiceBox()
     box.setAccessibleName("Edge")
-    box.addItems([f"{_side(edge)} edge, {format_length(edge.length, unit)}" for edge in edges])
-    longest_below = max(range(len(edges)), key=lambda i: (_side(edges[i]) == "lower", edges[i].length), default=-1)
+    box.addItems([edge_name(edge, unit) for edge in edges])
+    longest_below = max(range(len(edges)), key=lambda i: (side(edges[i]) == "lower", edges[i].length), default=-1)
     box.setCurrentIndex(longest_below)
     box.activated.connect(lambda _: dialog.preview())
     dialog.form.row("&Edge", box)
     return box
-
-
-def _side(edge: Line) -> str:
-    """Which side of the sheet an edge of a counter-clockwise outline is on."""
-    outward = math.atan2(-(edge.end.x - edge.start.x), edge.end.y - edge.start.y)
-    return _SIDES[round(outward / (math.pi / 2)) % 4]
 
 
 def _way_row(dialog: EditDialog) -> QComboBox:

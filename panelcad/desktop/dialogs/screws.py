@@ -5,6 +5,7 @@ from typing import Final
 from PySide6.QtWidgets import QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.edge_names import edge_name
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start
 from panelcad.desktop.help.topics import Dialog
@@ -14,7 +15,7 @@ from panelcad.editing.made import Made
 from panelcad.editing.outline import edges, outline_of
 from panelcad.errors import EditRefused
 from panelcad.model.hole import HoleForm
-from panelcad.units import LengthUnit, format_length
+from panelcad.units import LengthUnit
 
 _EVERY: Final = -1
 _SCREW: Final = {
@@ -25,7 +26,7 @@ _SCREW: Final = {
 
 
 def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
-    """Attach screws along one edge or all of them."""
+    """Attach screws along one edge or all of them; it begins with the edge that was picked."""
     project, option_id, plate_id = start(bench)
     segments = edges(outline_of(project.option(option_id).plate(plate_id).outline))
     dialog = EditDialog(bench, "Attach screws along edges", "&Drill", parent, at=Dialog.SCREWS)
@@ -33,8 +34,9 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     edge.setAccessibleName("Edge")
     edge.addItem("every edge", _EVERY)
     for i, segment in enumerate(segments):
-        edge.addItem(f"{i + 1}: {format_length(segment.length, bench.unit)} long", i)
-    edge.setCurrentIndex(edge.findData(bench.outline.corner))
+        edge.addItem(f"{i + 1}: {edge_name(segment, bench.unit)}", i)
+    if bench.outline.is_picked:
+        edge.setCurrentIndex(edge.findData(bench.outline.corner))
     edge.activated.connect(lambda _: dialog.preview())
     dialog.form.row("&Edge", edge)
     titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most", "&Hole", "Fa&stener")

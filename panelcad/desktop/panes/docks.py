@@ -2,9 +2,9 @@
 
 from typing import Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeySequence, QShowEvent
-from PySide6.QtWidgets import QDockWidget, QMainWindow, QScrollArea, QStyle, QWidget
+from PySide6.QtWidgets import QDockWidget, QMainWindow, QScrollArea, QWidget
 
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
@@ -23,7 +23,7 @@ class PaneDock(QDockWidget):
 
     def __init__(self, kind: PaneKind, window: QMainWindow, bench: Workbench) -> None:
         super().__init__(kind.title, window)
-        self._kind, self._bench = kind, bench
+        self._kind, self._window, self._bench = kind, window, bench
         self._pane: QWidget | None = None
         self.setObjectName(f"dock-{kind.id}")
         self.setFeatures(self.DockWidgetFeature.DockWidgetClosable | self.DockWidgetFeature.DockWidgetMovable)
@@ -35,6 +35,26 @@ class PaneDock(QDockWidget):
             self._pane = self._kind.make(self._bench)
             self.setWidget(_scrolled(self._pane) if isinstance(self._pane, Form) else self._pane)
         return self._pane
+
+    def ask_for_height(self) -> None:
+        """A form is seen whole where there is room; the others of its side make way. Asked for once it is laid out."""
+        pane, area = self.widget(), super().widget()
+        if not isinstance(pane, Form) or not self.isVisible():
+            return
+        wanted = pane.sizeHint().height() + self.height() - area.height()
+        others = self._others_of_its_side()
+        had = sum(dock.height() for dock in others)
+        left = max(had + self.height() - wanted, 0)
+        heights = [left * dock.height() // had for dock in others]
+        self._window.resizeDocks([self, *others], [wanted, *heights], Qt.Orientation.Vertical)
+
+    def _others_of_its_side(self) -> list["PaneDock"]:
+        docks = self._window.findChildren(PaneDock)
+        return [dock for dock in docks if dock is not self and dock.isVisible() and dock.side == self.side]
+
+    @property
+    def side(self) -> Qt.DockWidgetArea:
+        return self._window.dockWidgetArea(self)
 
     def showEvent(self, event: QShowEvent) -> None:
         self.widget()
@@ -83,16 +103,10 @@ class Docks:
             if kind.is_only_for_tool and kind.id != pane_id:
                 self._docks[kind.id].setVisible(False)
         if pane_id in self._docks and self._shown:
-            self._docks[pane_id].setVisible(True)
-            self._docks[pane_id].raise_()
-            self._give_height(self._docks[pane_id])
-
-    def _give_height(self, dock: PaneDock) -> None:
-        """What a tool brings is seen whole where there is room; the others of its side make way."""
-        pane = dock.widget()
-        if isinstance(pane, Form):
-            title = dock.style().pixelMetric(QStyle.PixelMetric.PM_TitleBarHeight)
-            self._window.resizeDocks([dock], [pane.sizeHint().height() + title], Qt.Orientation.Vertical)
+            dock = self._docks[pane_id]
+            dock.setVisible(True)
+            dock.raise_()
+            QTimer.singleShot(0, dock, dock.ask_for_height)
 
     def show_all(self, *, visible: bool) -> None:
         """Panes go away while there is no panel to work on, and come back as they were."""

@@ -21,9 +21,9 @@ from panelcad.units import format_exact, parse_angle, parse_length
 class Manner(Enum):
     """How a point is given, and what its two figures are called."""
 
-    PLACE = ("x and y from the datum", "x", "y")
-    STEP = ("across and up from the last", "Across", "Up")
-    WAY = ("length and angle from the last", "Length", "Angle")
+    PLACE = ("from the datum", "x", "y")
+    STEP = ("from the last point", "Across", "Up")
+    WAY = ("length and angle", "Length", "Angle")
 
 
 @dataclass(frozen=True)

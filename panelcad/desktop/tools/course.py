@@ -28,6 +28,7 @@ _REACH_PX: Final = 9.0
 _LABELLED_PX: Final = 56.0
 """A shorter edge on the screen goes without its length."""
 _PIECES: Final = 48
+_QUARTERS: Final = (0.25, 0.75)
 _FIGURES: Final = frozenset("0123456789.,-+")
 
 
@@ -175,7 +176,7 @@ class CourseTool(Tool):
         if coming is not None and distance(course.last.at, coming.end) > 0:
             edge = segment_between(course.last.at, coming.end, coming.bulge)
             run = self._run(edge)
-            labels.append(Label(to_picture(edge.at(0.5)), self._coming_words(edge)))
+            labels.append(Label(to_picture(self._place_of_words(edge)), self._coming_words(edge)))
         if self._desk.arc_end is not None:
             points.append(self._desk.arc_end)
         return Drawn(
@@ -196,6 +197,13 @@ class CourseTool(Tool):
             return None
         words = format_length(edge.length, self.bench.unit) if isinstance(edge, Line) else edge_words(edge, self.bench)
         return Label(self.bench.stage.to_picture(edge.at(0.5)), words)
+
+    def _place_of_words(self, edge: Segment) -> Point:
+        """Its middle; on an arc that runs under the pointer a place away from the words of what caught it."""
+        aim = self._desk.pointed
+        if self._desk.arc_end is None or aim is None:
+            return edge.at(0.5)
+        return max((edge.at(part) for part in _QUARTERS), key=lambda place: distance(place, aim))
 
     def _coming_words(self, edge: Segment) -> str:
         if isinstance(edge, Arc):

@@ -1,6 +1,6 @@
-"""The tool in hand."""
+"""The tool in hand; the keys go to it."""
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.place import PlaceTool
@@ -43,6 +43,7 @@ class Toolbox(QObject):
         self.tool_id, self.tool = tool_id, tool
         self._bench.view.tool = tool
         self._bench.view.viewport().setCursor(tool.cursor)
+        self._bench.view.setFocus(Qt.FocusReason.OtherFocusReason)
         self._bench.told.emit("")
         tool.start()
         self.changed.emit()
