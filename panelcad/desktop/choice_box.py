@@ -1,7 +1,9 @@
-"""A box to choose from that shortens its words where it is narrow, and tells them whole at the pointer."""
+"""A box to choose from that shortens its words where it is narrow, tells them whole at the pointer, and leaves the
+wheel to what it stands in.
+"""
 
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QHelpEvent, QPaintEvent
+from PySide6.QtGui import QHelpEvent, QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
 
 _LEAST_LETTERS = 6
@@ -13,6 +15,7 @@ class ChoiceBox(QComboBox):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
     def minimumSizeHint(self) -> QSize:
         words = QSize(self.fontMetrics().horizontalAdvance("n" * _LEAST_LETTERS), self.fontMetrics().height())
@@ -44,6 +47,10 @@ class ChoiceBox(QComboBox):
         option.currentText = self.shown_text
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
         painter.end()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Scroll the form; a choice is made by a click or by keys."""
+        event.ignore()
 
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent) and not self.toolTip() and self.shown_text != self.currentText():

@@ -104,9 +104,13 @@ class Workbench(QObject):
         return done
 
     def select_parts(self, ids: Collection[str]) -> None:
-        """Select what these ids stand for: an item and its cut are one; dimensions where there is nothing else."""
-        anchors = tuple(bundle.anchor for bundle in bundles(self.document.option, ids))
-        self.selection.set(anchors or ids)
+        """Select what these ids stand for: an item and its cut are one; dimensions where there is nothing else. Plates
+        are looked at, not selected.
+        """
+        plates = {plate.id for plate in self.document.option.plates}
+        wanted = tuple(one for one in ids if one not in plates)
+        anchors = tuple(bundle.anchor for bundle in bundles(self.document.option, wanted))
+        self.selection.set(anchors or wanted)
 
     def take_tool(self, tool_id: str) -> None:
         self.tool_wanted.emit(tool_id)

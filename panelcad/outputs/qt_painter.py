@@ -3,6 +3,7 @@
 `prepare` turns nodes into Qt paths, brushes and pens once; a canvas keeps the result and replays it when it likes.
 """
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final, Protocol
@@ -42,6 +43,8 @@ from panelcad.geometry.segment import Arc
 from panelcad.geometry.track import Track
 from panelcad.outputs.qt_glyphs import text_path
 
+_WIDEST_CURVE: Final = math.pi / 4
+"""A cubic over an eighth of a turn leaves its circle by 4 millionths of the radius."""
 _CAPS: Final = {Cap.FLAT: Qt.PenCapStyle.FlatCap, Cap.ROUND: Qt.PenCapStyle.RoundCap}
 
 
@@ -236,10 +239,14 @@ def _add_segments(path: QPainterPath, outline: Contour | Track) -> None:
 
 
 def _add_arc(path: QPainterPath, arc: Arc) -> None:
-    """Qt reckons angles with y down; with y up the same turn has the other sign."""
-    box = QRectF(arc.centre.x - arc.radius, arc.centre.y - arc.radius, 2 * arc.radius, 2 * arc.radius)
-    path.arcTo(box, -_degrees(arc.start_angle), -_degrees(arc.sweep))
-
-
-def _degrees(radians: float) -> float:
-    return radians * 57.29577951308232
+    """Curves that begin and end where the arc does: Qt's own arc begins a rounding beside it, and the joint is seen."""
+    pieces = max(1, math.ceil(abs(arc.sweep) / _WIDEST_CURVE))
+    turn = arc.sweep / pieces
+    reach = 4.0 / 3.0 * math.tan(turn / 4.0) * arc.radius
+    for piece in range(pieces):
+        angle = arc.start_angle + piece * turn
+        start = arc.at(piece / pieces)
+        end = arc.end if piece == pieces - 1 else arc.at((piece + 1) / pieces)
+        first = start.moved(-reach * math.sin(angle), reach * math.cos(angle))
+        second = end.moved(reach * math.sin(angle + turn), -reach * math.cos(angle + turn))
+        path.cubicTo(*first, *second, *end)

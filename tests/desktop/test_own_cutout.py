@@ -1,7 +1,9 @@
 """A cutout of one's own is described in the form, seen, kept in the user's library and placed."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.dialogs.own.form import OwnCutout
 from panelcad.library.own import own_cutouts, own_file
@@ -44,6 +46,23 @@ def test_a_title_is_all_that_is_missing_at_first(form) -> None:
     assert form.problem.text() == ""
     assert form.cutout.name == "stick-timer"
     assert isinstance(form.cutout.openings[0].shape, Circle)
+
+
+def test_typing_begins_with_the_title(form, qtbot) -> None:
+    with qtbot.waitExposed(form):
+        form.show()
+    assert form.focusWidget() is form.name
+
+
+def test_the_wheel_scrolls_the_form_and_changes_no_choice(form) -> None:
+    before = form.mounting.currentIndex()
+    middle = QPointF(form.mounting.rect().center())
+    turn = (QPoint(), QPoint(0, -120), Qt.MouseButton.NoButton, Qt.KeyboardModifier.NoModifier)
+    QApplication.sendEvent(
+        form.mounting,
+        QWheelEvent(middle, middle, *turn, Qt.ScrollPhase.NoScrollPhase, False),
+    )
+    assert form.mounting.currentIndex() == before
 
 
 def test_shapes_holes_bezel_and_bodies_are_described(form) -> None:

@@ -135,6 +135,7 @@ def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
     in_dialog(split)
     hands.action("panel.split")
     assert [one.id for one in hands.window.bench.document.option.plates] == ["main", "main-2"]
+    assert not hands.window.bench.selection.ids
     in_dialog(lambda dialog: press(dialog, "Join"))
     hands.action("panel.join")
     assert plate().outline.contour().area == pytest.approx(600 * 300)

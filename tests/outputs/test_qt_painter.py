@@ -3,7 +3,7 @@ import os
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 import pytest
-from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtGui import QColor, QImage, QPainter, QPainterPath
 
 from panelcad.drawing.display import (
     Across,
@@ -47,6 +47,14 @@ def at(image: QImage, x: float, y: float) -> str:
     """The colour at a place in mm."""
     scale = image.width() / 100
     return image.pixelColor(int(x * scale), int((100 - y) * scale)).name()
+
+
+def test_a_path_has_no_specks_between_arcs_that_meet(qapp) -> None:
+    first, between, last = Vertex(213.647102, 237.716307, 0.121197903), Vertex(-457.2, 177.8), Vertex(-457.2, 0.0)
+    bowed = closed_chain((first, between, last, Vertex(457.2, 0.0), Vertex(457.2, 177.8, 0.044568496)))
+    path = outline_path((bowed,))
+    kinds = [path.elementAt(i).type for i in range(path.elementCount())]
+    assert kinds.count(QPainterPath.ElementType.LineToElement) == 3
 
 
 @pytest.mark.parametrize("ratio", [1.0, 1.25, 2.0])

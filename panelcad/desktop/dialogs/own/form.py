@@ -40,6 +40,7 @@ from panelcad.units import LengthUnit
 _MEASURED: Final = "measured on the part"
 _UNNAMED: Final = "not named yet"
 _FIRST: Final = {LengthUnit.INCH: 2.25 * 25.4, LengthUnit.MM: 57.0}
+_FIRST_BEZEL: Final = {LengthUnit.INCH: 2.5 * 25.4, LengthUnit.MM: 63.0}
 
 
 class OwnCutout(FittedDialog):
@@ -61,6 +62,7 @@ class OwnCutout(FittedDialog):
         self.problem.setProperty("role", "wrong")
         self.problem.setWordWrap(True)
         self._lay_out()
+        self.name.setFocus(Qt.FocusReason.TabFocusReason)
         self._refresh()
 
     # Rows
@@ -109,7 +111,7 @@ class OwnCutout(FittedDialog):
         self.form.heading("Equipment")
         bezel = like.bezel if like else None
         self.has_bezel = self._tick("A &bezel", is_on=bezel is not None)
-        shape = bezel.shape if bezel else Circle(diameter=_FIRST[self._unit] + 6.0)
+        shape = bezel.shape if bezel else Circle(diameter=_FIRST_BEZEL[self._unit])
         self.bezel = ShapeEntry(self.form, self._unit, shape, CUTTABLE)
         self.bezel.edited.connect(self._refresh)
         self.thickness = self._length("Stands out by", bezel.thickness if bezel else 0.0)

@@ -27,7 +27,7 @@ _TITLES: Final = {
     "hole": "Screw hole",
     "fastener": "Screw, nominal",
 }
-_FIRST: Final = {"ring": 88.9, "across": 63.5, "up": 63.5, "hole": 4.318, "fastener": 3.505}
+_FIRST: Final = {"ring": 88.9, "across": 63.5, "up": 63.5, "hole": 4.318, "fastener": 0.138 * 25.4}
 """Values to begin with in mm: four #6-32 screws on a 3 1/2 in circle, the pattern of a 3 1/8 in instrument."""
 
 
