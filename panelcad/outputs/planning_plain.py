@@ -50,6 +50,7 @@ def judgement_as_plain(judgement: Judgement) -> dict[str, Any]:
             {"function": r.function.value, "providers": list(r.providers), "independent": r.independent}
             for r in judgement.matrix
         ],
+        "functions_not_known_of": [item.id for item in judgement.equipment.nameless],
         "failures": [_outcome(outcome, judgement) for outcome in judgement.outcomes],
         "required": [
             {

@@ -108,7 +108,8 @@ def _function_row(function: Function, judgements: tuple[Judgement, ...]) -> Row:
     cells = []
     for judgement in judgements:
         row = next((row for row in judgement.matrix if row.function is function), None)
-        text = "none" if row is None or not row.providers else figures.sources(len(row.providers), row.independent)
+        none = "none known" if judgement.equipment.nameless else "none"
+        text = none if row is None or not row.providers else figures.sources(len(row.providers), row.independent)
         cells.append(Cell(text))
     return Row(Topic.REDUNDANCY, figures.capital(function.value), tuple(cells))
 
@@ -126,6 +127,7 @@ def _difference_row(judgements: tuple[Judgement, ...]) -> Row:
 
 _FIGURES: tuple[tuple[Topic, str, Callable[[Judgement], str]], ...] = (
     (Topic.BELONGING, "Units of equipment", figures.unit_count),
+    (Topic.REDUNDANCY, "Functions not known of", figures.not_known_of),
     (Topic.REDUNDANCY, "Single failures that leave too little", figures.bad_failures),
     (Topic.REQUIRED, "Kind of flight", figures.flight),
     (Topic.REQUIRED, "Required and missing", figures.missing),

@@ -7,6 +7,7 @@ from panelcad.model.equipment import EquipmentUnit, Place
 from panelcad.model.function import Function, Supply
 from panelcad.model.planning import ElectricalSystem, FlightKind
 from panelcad.model.project import Item, Option, Project
+from panelcad.planning.nameless import nameless
 
 
 @dataclass(frozen=True)
@@ -54,6 +55,11 @@ class Equipment:
     @cached_property
     def supplied(self) -> frozenset[Supply]:
         return frozenset(self.project.planning.supplied)
+
+    @cached_property
+    def nameless(self) -> tuple[Item, ...]:
+        """Equipment that is named as no unit, so that nobody knows what it does."""
+        return nameless(self.project, self.option)
 
     @property
     def flight(self) -> FlightKind | None:

@@ -47,6 +47,11 @@ def unit_count(judgement: Judgement) -> str:
     return f"{len(units)}, {waiting} not placed yet" if waiting else str(len(units))
 
 
+def not_known_of(judgement: Judgement) -> str:
+    """The equipment that is named as no unit."""
+    return "; ".join(item.name for item in judgement.equipment.nameless) or "nothing"
+
+
 def bad_failures(judgement: Judgement) -> str:
     kind = judgement.equipment.flight
     if kind is None:

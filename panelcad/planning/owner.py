@@ -49,6 +49,7 @@ def sentences(judgement: Judgement, found: Judgement) -> Iterator[str]:
     ):
         if functions:
             yield f"{words} {listed(functions)}."
+    yield from _not_known(judgement, found)
     yield f"It costs {total(judgement)}{_because(judgement)}."
     yield _weight_sentence(judgement)
 
@@ -83,6 +84,15 @@ _MEANINGS: Final = {
     Function.SLIP: "the ball",
 }
 """What an owner who is no engineer reads beside a name. Common practice."""
+
+
+def _not_known(judgement: Judgement, found: Judgement) -> Iterator[str]:
+    """Of which equipment nobody has said what it does; without it a list of what is gained and lost is not whole."""
+    if names := tuple(item.name for item in judgement.equipment.nameless):
+        yield f"Functions not known of {listed(names)}; what they give is not counted."
+    stays = {item.id for item in judgement.equipment.nameless}
+    if out := tuple(item.name for item in found.equipment.nameless if item.id not in stays):
+        yield f"Functions not known of {listed(out)} in the panel as found; what goes with them is not known."
 
 
 def _because(judgement: Judgement) -> str:

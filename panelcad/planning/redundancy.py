@@ -86,7 +86,8 @@ def missing_minimums(outcome: Outcome, flight: FlightKind) -> tuple[Minimum, ...
 
 
 def judge_redundancy(equipment: Equipment) -> Iterator[Finding]:
-    """A warning for each single failure that leaves less than the intended flight needs."""
+    """A warning for each single failure that leaves less than the intended flight needs, and for what is not known."""
+    yield from _functions_not_known(equipment)
     if equipment.flight is None:
         yield unknown("flight-unknown", "The kind of flight is not stated, so single failures are not judged")
         return
@@ -101,6 +102,12 @@ def judge_redundancy(equipment: Equipment) -> Iterator[Finding]:
                 features=(minimum.name,),
             )
     yield from _buses_not_entered(equipment)
+
+
+def _functions_not_known(equipment: Equipment) -> Iterator[Finding]:
+    if equipment.nameless:
+        problem = "Named as no unit, so functions, load, mass and price are not known"
+        yield unknown("functions-unknown", problem, *(item.id for item in equipment.nameless))
 
 
 def _buses_not_entered(equipment: Equipment) -> Iterator[Finding]:
