@@ -15,7 +15,7 @@ class Chooser(QWidget):
 
     word = ""
     marked = ""
-    """The word with `&` before its key, which no menu has."""
+    """The word, with `&` before its key where it has one, which no menu and no pane has."""
     letters = 10
     """How many letters of a name are shown at least; a longer one is cut short and told whole by the tool tip."""
 
@@ -119,7 +119,7 @@ class PlateChooser(Chooser):
 
 class ViewChooser(Chooser):
     word = "Seen from"
-    marked = "&Seen from"
+    marked = "Seen from"
     letters = 14
 
     def follow(self) -> None:

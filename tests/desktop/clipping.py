@@ -41,7 +41,7 @@ def _fault(widget: QWidget) -> str:
         return _label(widget)
     if isinstance(widget, QPushButton | QCheckBox | QRadioButton | QToolButton):
         return _button(widget)
-    if isinstance(widget, QComboBox) and not isinstance(widget, ChoiceBox):
+    if isinstance(widget, QComboBox) and not isinstance(widget, ChoiceBox) and not widget.isEditable():
         return "a plain box, which does not shorten its words"
     if isinstance(widget, QTabBar):
         return _tabs(widget)

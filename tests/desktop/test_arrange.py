@@ -325,3 +325,24 @@ def test_the_properties_are_those_of_what_took_its_place(hands) -> None:
     after = [label.text() for label in pane.sheet.findChildren(QLabel)]
     assert cutout.title in after
     assert cutout.title not in before
+
+
+def test_alt_and_the_letter_of_a_field_goes_to_the_field_and_enter_takes_what_was_typed(hands) -> None:
+    hands.click(-200, 50)
+
+    def type_pitch(dialog: EditDialog) -> None:
+        if not dialog.isActiveWindow():
+            QTimer.singleShot(10, lambda: type_pitch(dialog))
+            return
+        try:
+            for letter, text in ((Qt.Key.Key_R, "2"), (Qt.Key.Key_U, "-100 mm")):
+                QTest.keyClick(dialog, letter, Qt.KeyboardModifier.AltModifier)
+                QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_A, CTRL)
+                QTest.keyClicks(QApplication.focusWidget(), text)
+            QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+        finally:
+            dialog.reject()
+
+    in_dialog(type_pitch)
+    hands.action("arrange.repeat")
+    assert (-200, -50) in {(round(x), round(y)) for x, y in places(hands).values()}

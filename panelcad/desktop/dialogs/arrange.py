@@ -20,7 +20,7 @@ def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
     width, height = _size(bench)
     step = project.profile.web_advised
-    dialog = EditDialog(bench, "Repeat in a row or grid", "&Repeat", parent, at=Dialog.ARRANGE_GRID)
+    dialog = EditDialog(bench, "Repeat in a row or grid", "Repeat", parent, at=Dialog.ARRANGE_GRID)
     columns, rows = _count("Columns", 2), _count("Rows", 1)
     across = LengthEntry("Pitch across", rounded(width + step), bench.unit)
     up = LengthEntry("Pitch up", rounded(height + step), bench.unit)
@@ -39,7 +39,7 @@ def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
 def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
     """What is selected, one after the other with a gap between bezels."""
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
-    dialog = EditDialog(bench, "Set the gaps", "&Set", parent, at=Dialog.ARRANGE_GAPS)
+    dialog = EditDialog(bench, "Set the gaps", "Set", parent, at=Dialog.ARRANGE_GAPS)
     axis = ChoiceBox()
     axis.addItem("from left to right", Axis.ACROSS)
     axis.addItem("from below upwards", Axis.UP)
@@ -56,7 +56,7 @@ def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
 def turn_in_figures(bench: Workbench, parent: QWidget) -> None:
     """What is selected, by an angle: as one about the common centre, or each thing about its own."""
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
-    dialog = EditDialog(bench, "Turn by an angle", "&Turn", parent, at=Dialog.TURN)
+    dialog = EditDialog(bench, "Turn by an angle", "Turn", parent, at=Dialog.TURN)
     angle = AngleEntry("Turn by, degrees", 15.0)
     about = ChoiceBox()
     about.addItem("their common centre, as one", turn_as_one)

@@ -52,7 +52,7 @@ def _place_entries(dialog: EditDialog, at: Point) -> tuple[LengthEntry, LengthEn
 
 def basic_t(bench: Workbench, parent: QWidget) -> None:
     """Six round instruments: the four that the regulation places, and the lower corners."""
-    dialog = EditDialog(bench, "Place the basic T", "&Place", parent, at=Dialog.BASIC_T)
+    dialog = EditDialog(bench, "Place the basic T", "Place", parent, at=Dialog.BASIC_T)
     choices = {seat: _seat(bench, dialog, seat) for seat in _SEATS}
     gap = LengthEntry("Gap between bezels", bench.document.project.profile.web_advised / 2, bench.unit)
     middle = _middle(bench)
@@ -87,7 +87,7 @@ def _seat(bench: Workbench, dialog: EditDialog, seat: Seat) -> CutoutChoice:
 
 def row_of(bench: Workbench, parent: QWidget) -> None:
     """A row of switches, breakers or anything else with a pitch."""
-    dialog = EditDialog(bench, "Place a row", "&Place", parent, at=Dialog.ROW)
+    dialog = EditDialog(bench, "Place a row", "Place", parent, at=Dialog.ROW)
     choice = CutoutChoice("Cutout", bench.catalogue.cutouts.values())
     found = bench.catalogue.search("toggle switch")
     choice.choose(found[0].name if found else "")
@@ -140,7 +140,7 @@ class _Units(QListWidget):
 
 def stack_of(bench: Workbench, parent: QWidget) -> None:
     """Rack units one above the other in one opening, which follows when one is taken out or changed."""
-    dialog = EditDialog(bench, "Place a stack", "&Place", parent, at=Dialog.STACK)
+    dialog = EditDialog(bench, "Place a stack", "Place", parent, at=Dialog.STACK)
     racks = [cutout for cutout in bench.catalogue.cutouts.values() if cutout.rack is not None]
     choice, units = CutoutChoice("Rack unit", racks), _Units()
     add, take = QPushButton("&Add below"), QPushButton("&Take out")

@@ -35,7 +35,7 @@ def bend_edge(bench: Workbench, parent: QWidget) -> None:
     """A flange more on the plate that is looked at; it is laid out flat afterwards, for cutting."""
     project, option_id, plate_id = start(bench)
     plate = project.option(option_id).plate(plate_id)
-    dialog = EditDialog(bench, "Flange on an edge", "&Add", parent, at=Dialog.FLANGE)
+    dialog = EditDialog(bench, "Flange on an edge", "Add", parent, at=Dialog.FLANGE)
     edges = straight_edges(plate)
     edge = _edge_row(dialog, edges, bench.unit)
     height = length_row(dialog, "&Height of the flange", _FLANGE[bench.unit])

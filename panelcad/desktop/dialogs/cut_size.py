@@ -17,7 +17,7 @@ def cut_size(bench: Workbench, parent: QWidget) -> None:
     opening = own_opening(project, bench.document.option, cut_id)
     if opening is None:
         return
-    dialog = EditDialog(bench, "Shape and size of a cut", "&Take", parent, at=Dialog.CUT_SIZE)
+    dialog = EditDialog(bench, "Shape and size of a cut", "Take", parent, at=Dialog.CUT_SIZE)
     shape = ShapeEntry(dialog.form, bench.unit, opening.shape, CUTTABLE)
     shape.edited.connect(dialog.preview)
     dialog.ask(lambda: reshape_cut(project, option_id, cut_id, shape.shape()))

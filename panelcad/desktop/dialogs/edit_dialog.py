@@ -59,7 +59,10 @@ class AngleEntry(QLineEdit):
 
 
 class EditDialog(FittedDialog):
-    """`change` gives the outcome of what the fields say now; it may raise a `PanelcadError`. `at` explains it."""
+    """`change` gives the outcome of what the fields say now; it may raise a `PanelcadError`. `at` explains it.
+
+    Enter does what `verb` says, so that the letters are left to the fields.
+    """
 
     def __init__(self, bench: Workbench, title: str, verb: str, parent: QWidget, *, at: Dialog) -> None:
         super().__init__(parent)
@@ -73,7 +76,7 @@ class EditDialog(FittedDialog):
         self.problem = QLabel()
         self.problem.setProperty("role", "wrong")
         self.problem.setWordWrap(True)
-        buttons = QDialogButtonBox()
+        buttons = self._buttons = QDialogButtonBox()
         self.verb = buttons.addButton(verb, QDialogButtonBox.ButtonRole.AcceptRole)
         self.verb.setDefault(True)
         self._cancel = buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
@@ -88,7 +91,8 @@ class EditDialog(FittedDialog):
     def ask(self, change: Callable[[], Outcome]) -> bool:
         """Let the person fill it in; whether the change was made. What was made is selected then."""
         self._change = edit(change)
-        fields_first(self.form, self.verb, self._cancel)
+        others = [button for button in self._buttons.buttons() if button not in {self.verb, self._cancel}]
+        fields_first(self.form, self.verb, self._cancel, *others)
         self.preview()
         return self.exec() == QDialog.DialogCode.Accepted
 

@@ -14,7 +14,7 @@ def eye_point(bench: Workbench, parent: QWidget) -> None:
     project, unit = bench.document.project, bench.unit
     bench.stage.look_from(PILOT_VIEW)
     eye = eye_or_first(project)
-    dialog = EditDialog(bench, "The pilot's eye point", "&Set", parent, at=Dialog.EYE)
+    dialog = EditDialog(bench, "The pilot's eye point", "Set", parent, at=Dialog.EYE)
     fields = (
         LengthEntry("Eye to the right of the datum", eye.x, unit),
         LengthEntry("Eye above the datum", eye.y, unit),

@@ -42,7 +42,7 @@ def flight_shown(bench: Workbench, parent: QWidget) -> None:
     project = bench.document.project
     if not bench.stage.view.keeps_pixmaps:
         bench.stage.look_from("look-day")
-    dialog = EditDialog(bench, "The flight that instruments show", "&Set", parent, at=Dialog.FLIGHT)
+    dialog = EditDialog(bench, "The flight that instruments show", "Set", parent, at=Dialog.FLIGHT)
     fields = _fields(dialog, project.flight)
     dialog.ask(lambda: _changed(project, fields))
 

@@ -50,7 +50,7 @@ def option_look(bench: Workbench, parent: QWidget) -> None:
     project, option = bench.document.project, bench.document.option
     if not bench.stage.view.keeps_pixmaps:
         bench.stage.look_from("look-day")
-    dialog = EditDialog(bench, "How it looks", "&Set", parent, at=Dialog.LOOK)
+    dialog = EditDialog(bench, "How it looks", "Set", parent, at=Dialog.LOOK)
     boxes = {name: _box(dialog, name, word, kinds, option.appearance) for name, word, kinds in _CHOICES}
     buttons = {name: _button(dialog, name, word, option.appearance) for name, word in _COLOURS}
     dialog.form.words("Nothing here is metal: checks, cutting files and fingerprints do not know it.", "faint")

@@ -26,7 +26,7 @@ def inner_opening(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] 
     """An opening more in the sheet."""
     project, option_id, plate_id = start(bench)
     shape, at = drawn or (Circle(diameter=50.8), Point(0.0, 0.0))
-    dialog = EditDialog(bench, "An opening of the sheet", "&Cut", parent, at=Dialog.OPENING)
+    dialog = EditDialog(bench, "An opening of the sheet", "Cut", parent, at=Dialog.OPENING)
     fields = _fields(dialog, Opening(shape=shape, x=at.x, y=at.y, purpose="control column", source=_USER))
     dialog.ask(lambda: add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER)))
 
@@ -37,7 +37,7 @@ def change_opening(bench: Workbench, parent: QWidget) -> None:
     index = _which(bench, parent)
     if index is None:
         return
-    dialog = EditDialog(bench, "An opening of the sheet", "&Take", parent, at=Dialog.OPENING)
+    dialog = EditDialog(bench, "An opening of the sheet", "Take", parent, at=Dialog.OPENING)
     fields = _fields(dialog, project.option(option_id).plate(plate_id).inner_openings[index])
     gone = QCheckBox("&Without this opening")
     gone.toggled.connect(dialog.preview)

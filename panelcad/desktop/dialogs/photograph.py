@@ -40,7 +40,7 @@ def set_straight(parts: Parts, file: Path, parent: QWidget) -> None:
     plate = bench.stage.layout().plate(bench.stage.plate_id)
     if not bench.stage.view.keeps_pixmaps:
         bench.stage.look_from("look-day")
-    dialog = EditDialog(bench, "Photograph of the panel", "&Set", parent, at=Dialog.PHOTOGRAPH)
+    dialog = EditDialog(bench, "Photograph of the panel", "Set", parent, at=Dialog.PHOTOGRAPH)
     board = PhotoBoard(image)
     dialog.form.words(
         "Put each marker on a place you have measured, such as a corner of the sheet or the middle of a screw, and type"

@@ -29,7 +29,7 @@ class Preferences(FittedDialog):
         tabs = QTabWidget()
         tabs.addTab(self._general(), "&General")
         tabs.addTab(self._lengths(), "&Steps")
-        tabs.addTab(self.screen_size, "S&creen")
+        tabs.addTab(self.screen_size, "Sc&reen")
         self.problem = QLabel()
         self.problem.setProperty("role", "wrong")
         self.problem.setWordWrap(True)

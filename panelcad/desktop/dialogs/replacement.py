@@ -13,7 +13,7 @@ from panelcad.model.project import Project
 
 def replace_in_place(bench: Workbench, parent: QWidget) -> None:
     part = bench.selection.current
-    dialog = EditDialog(bench, f"Replace {bench.name_of(part)}", "&Replace", parent, at=Dialog.REPLACE)
+    dialog = EditDialog(bench, f"Replace {bench.name_of(part)}", "Replace", parent, at=Dialog.REPLACE)
     choice = CutoutChoice("Replace with", bench.catalogue.cutouts.values())
     item = next((one for one in bench.document.option.items if one.id == part), None)
     choice.choose(item.cutout or "" if item is not None else "")

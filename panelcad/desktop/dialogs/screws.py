@@ -29,7 +29,7 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     """Attach screws along one edge or all of them; it begins with the edge that was picked."""
     project, option_id, plate_id = start(bench)
     segments = edges(outline_of(project.option(option_id).plate(plate_id).outline))
-    dialog = EditDialog(bench, "Attach screws along edges", "&Drill", parent, at=Dialog.SCREWS)
+    dialog = EditDialog(bench, "Attach screws along edges", "Drill", parent, at=Dialog.SCREWS)
     edge = ChoiceBox()
     edge.setAccessibleName("Edge")
     edge.addItem("every edge", _EVERY)

@@ -49,16 +49,23 @@ class ShapeEntry(QObject):
 
     edited = Signal()
 
-    def __init__(self, form: Form, unit: LengthUnit, shape: Shape, kinds: tuple[ShapeKind, ...] = PLAIN) -> None:
+    def __init__(
+        self,
+        form: Form,
+        unit: LengthUnit,
+        shape: Shape,
+        kinds: tuple[ShapeKind, ...] = PLAIN,
+        word: str = "&Shape",
+    ) -> None:
         super().__init__()
         self._unit = unit
         self._kinds = {kind.key: kind for kind in kinds}
         self._free: Shape | None = None
         self.kind = ChoiceBox()
-        self.kind.setAccessibleName("Shape")
+        self.kind.setAccessibleName(word.replace("&", ""))
         for kind in kinds:
             self.kind.addItem(kind.title, kind.key)
-        form.row("&Shape", self.kind)
+        form.row(word, self.kind)
         self.sizes = tuple(LengthEntry("Size", 1.0, unit) for _ in range(3))
         self._labels = tuple(QLabel() for _ in self.sizes)
         for label, entry in zip(self._labels, self.sizes, strict=True):

@@ -22,7 +22,7 @@ from panelcad.units import rounded
 def outline_by_measures(bench: Workbench, parent: QWidget) -> None:
     """The plate's outline as one of the templates."""
     project, option_id, plate_id = start(bench)
-    dialog = EditDialog(bench, "Outline by its measures", "&Take", parent, at=Dialog.OUTLINE_MEASURES)
+    dialog = EditDialog(bench, "Outline by its measures", "Take", parent, at=Dialog.OUTLINE_MEASURES)
     fields = TemplateEntry(dialog)
     dialog.ask(lambda: set_outline(project, option_id, plate_id, fields.template.make(fields.values())))
 
@@ -31,7 +31,7 @@ def another_plate(bench: Workbench, parent: QWidget) -> None:
     """A plate more, drawn by its measures, of the shown plate's sheet."""
     project, option_id, plate_id = start(bench)
     like = project.option(option_id).plate(plate_id)
-    dialog = EditDialog(bench, "Another plate", "&Add", parent, at=Dialog.ANOTHER_PLATE)
+    dialog = EditDialog(bench, "Another plate", "Add", parent, at=Dialog.ANOTHER_PLATE)
     name = QLineEdit("Another plate")
     name.setAccessibleName("Name")
     dialog.form.row("&Name", name)
@@ -51,7 +51,7 @@ def another_plate(bench: Workbench, parent: QWidget) -> None:
 def split_sheet(bench: Workbench, parent: QWidget, drawn: tuple[Point, Point] | None = None) -> None:
     """The plate made two along the straight line through two points."""
     project, option_id, plate_id = start(bench)
-    dialog = EditDialog(bench, "Split the plate", "&Split", parent, at=Dialog.SPLIT)
+    dialog = EditDialog(bench, "Split the plate", "Split", parent, at=Dialog.SPLIT)
     x1, y1, x2, y2 = bench.stage.layout().plate(plate_id).outline.bounds
     first, second = drawn or (Point((x1 + x2) / 2, y1), Point((x1 + x2) / 2, y2))
     ways = (("&From x", first.x), ("From &y", first.y), ("&To x", second.x), ("T&o y", second.y))
@@ -73,7 +73,7 @@ def join_sheets(bench: Workbench, parent: QWidget) -> None:
     """The shown plate and another that lies against it made one."""
     project, option_id, plate_id = start(bench)
     others = [plate for plate in project.option(option_id).plates if plate.id != plate_id]
-    dialog = EditDialog(bench, "Join plates", "&Join", parent, at=Dialog.JOIN)
+    dialog = EditDialog(bench, "Join plates", "Join", parent, at=Dialog.JOIN)
     other = ChoiceBox()
     other.setAccessibleName("Other plate")
     for plate in others:
@@ -93,7 +93,7 @@ def sheet_data(bench: Workbench, parent: QWidget) -> None:
     """What the plate is called, what it is made of, and what may be done to it."""
     project, option_id, plate_id = start(bench)
     plate = project.option(option_id).plate(plate_id)
-    dialog = EditDialog(bench, "The sheet", "&Take", parent, at=Dialog.SHEET)
+    dialog = EditDialog(bench, "The sheet", "Take", parent, at=Dialog.SHEET)
     name, alloy = text_row(dialog, "&Name", plate.name), text_row(dialog, "&Alloy", plate.alloy)
     thickness = length_row(dialog, "&Thickness", plate.thickness)
     state = choice_row(dialog, "&State", PlateState, plate.state)

@@ -80,7 +80,7 @@ def change_standing(bench: Workbench, parent: QWidget) -> None:
     if thing is None:
         return
     project, _, _ = start(bench)
-    dialog = EditDialog(bench, f"Change {thing.name}", "&Take", parent, at=Dialog.STANDING)
+    dialog = EditDialog(bench, f"Change {thing.name}", "Take", parent, at=Dialog.STANDING)
     fields = _fields(dialog, thing)
     dialog.ask(lambda: revise_standing(project, thing.id, **fields()))
 
@@ -96,7 +96,7 @@ def selected_standing(bench: Workbench) -> Standing | None:
 
 def _add(bench: Workbench, parent: QWidget, thing: Standing) -> None:
     project, _, _ = start(bench)
-    dialog = EditDialog(bench, f"Add {_WORDS[type(thing)]}", "&Add", parent, at=Dialog.STANDING)
+    dialog = EditDialog(bench, f"Add {_WORDS[type(thing)]}", "Add", parent, at=Dialog.STANDING)
     fields = _fields(dialog, thing)
 
     def change() -> Made:

@@ -25,7 +25,7 @@ _LETTER_HEIGHT: Final = {LengthUnit.INCH: 0.125 * 25.4, LengthUnit.MM: 3.0}
 def note(bench: Workbench, parent: QWidget, at: Point, to: Hook | None = None) -> None:
     """A note on the drawing, with a leader where it was dragged from something."""
     project, option_id, plate_id = start(bench)
-    dialog = EditDialog(bench, "A note on the drawing", "&Put", parent, at=Dialog.NOTE)
+    dialog = EditDialog(bench, "A note on the drawing", "Put", parent, at=Dialog.NOTE)
     text = text_row(dialog, "&Words", "Note")
     text.selectAll()
     height = length_row(dialog, "&Height of a capital", _NOTE_HEIGHT[bench.unit])
@@ -43,7 +43,7 @@ def note(bench: Workbench, parent: QWidget, at: Point, to: Hook | None = None) -
 def lettering(bench: Workbench, parent: QWidget, at: Point, to: Hook | None = None) -> None:  # noqa: ARG001 - it has no leader
     """A line of lettering in the metal, centred on its place."""
     project, option_id, plate_id = start(bench)
-    dialog = EditDialog(bench, "Lettering in the metal", "&Put", parent, at=Dialog.LETTERING)
+    dialog = EditDialog(bench, "Lettering in the metal", "Put", parent, at=Dialog.LETTERING)
     text = text_row(dialog, "&Words", "PANEL LIGHTS")
     text.selectAll()
     height = length_row(dialog, "&Height of a capital", _LETTER_HEIGHT[bench.unit])

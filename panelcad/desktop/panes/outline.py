@@ -64,7 +64,7 @@ class OutlinePane(Form):
             ("Rou&nd all", "Round every corner", lambda o, _: round_corners(o, self.radius.value)),
         )
         self._pair(
-            ("Cut &off", "Cut the corner off", lambda o, i: chamfer_corner(o, i, self.radius.value)),
+            ("Cut off", "Cut the corner off", lambda o, i: chamfer_corner(o, i, self.radius.value)),
             ("&Straighten", "Straighten the edge", lambda o, i: bow_by(o, i, 0.0)),
         )
         self._pair(

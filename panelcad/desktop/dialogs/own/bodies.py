@@ -44,7 +44,7 @@ class BodiesTable(QWidget):
         self.table.setMinimumWidth(500)
         self.table.setTabKeyNavigation(False)
         self.add = QPushButton("Another &body")
-        self.take_away = QPushButton("Take the body a&way")
+        self.take_away = QPushButton("Take the body &away")
         for button in (self.add, self.take_away):
             button.setAutoDefault(False)
         self.add.clicked.connect(self._add_first)

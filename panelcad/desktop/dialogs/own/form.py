@@ -97,22 +97,22 @@ class OwnCutout(FittedDialog):
         self.has_opening = self._tick("An &opening", is_on=like is None or bool(like.openings))
         self.opening = ShapeEntry(self.form, self._unit, first, CUTTABLE)
         self.opening.edited.connect(self._refresh)
-        self.from_dxf = QPushButton("Contour from a DX&F…")
+        self.from_dxf = QPushButton("Contour from a &DXF…")
         self.from_dxf.setAutoDefault(False)
         self.from_dxf.clicked.connect(self._take_contour)
         self.form.add(self.from_dxf)
         self.holes = HolesEntry(self.form, self._unit, like.holes if like else ())
         self.holes.edited.connect(self._refresh)
-        self.own_web = self._length("Least metal of its o&wn", like.own_web if like else 0.0)
+        self.own_web = self._length("Least metal of its ow&n", like.own_web if like else 0.0)
 
     def _add_equipment(self) -> None:
         like = self._like
         self.form.line()
         self.form.heading("Equipment")
         bezel = like.bezel if like else None
-        self.has_bezel = self._tick("A &bezel", is_on=bezel is not None)
+        self.has_bezel = self._tick("A be&zel", is_on=bezel is not None)
         shape = bezel.shape if bezel else Circle(diameter=_FIRST_BEZEL[self._unit])
-        self.bezel = ShapeEntry(self.form, self._unit, shape, CUTTABLE)
+        self.bezel = ShapeEntry(self.form, self._unit, shape, CUTTABLE, "Its sha&pe")
         self.bezel.edited.connect(self._refresh)
         self.thickness = self._length("Stands out by", bezel.thickness if bezel else 0.0)
         self.bodies = BodiesTable(self._unit, like.bodies if like else ())
