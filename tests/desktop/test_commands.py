@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt, QTimer
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication, QDialog, QTabWidget
 
 from panelcad.desktop.actions import MENUS, all_actions
 from panelcad.desktop.canvas.gesture import Pointer
@@ -139,6 +139,19 @@ def test_the_screen_is_measured_with_a_ruler(hands) -> None:
     assert hands.window.settings.pixels_per_mm == 4.0
     hands.action("view.true")
     assert hands.view.zoom == pytest.approx(4.0)
+
+
+def test_the_dialog_makes_room_for_the_whole_card(hands) -> None:
+    def fill(dialog) -> None:
+        dialog.findChild(QTabWidget).setCurrentWidget(dialog.screen_size)
+        QTest.keyClick(dialog.screen_size.slider, Qt.Key.Key_End)
+        QTest.qWait(50)
+        # A bank card is 85.60 mm wide (ISO/IEC 7810); the slider ends at 8 pixels a mm.
+        assert dialog.width() > 85.60 * 8
+        dialog.reject()
+
+    in_dialog(Preferences, fill)
+    hands.action("edit.preferences")
 
 
 @pytest.mark.parametrize("text", ["nonsense", "0", "2 m"])

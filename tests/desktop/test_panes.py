@@ -5,6 +5,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.panes.findings import FindingsPane
+from panelcad.geometry.point import Point
 
 
 def pane(hands, name):
@@ -187,6 +188,21 @@ def test_findings_are_marked_on_the_canvas_and_a_mark_can_be_picked(hands, qtbot
     y = sum(point[1] for point in finding.where) / len(finding.where)
     hands.click(x, y)
     assert hands.window.bench.stage.current_finding in marked
+
+
+def test_what_lies_below_a_mark_is_dragged_or_added_to_the_selection(hands, qtbot) -> None:
+    overlap(hands, qtbot)
+    bench = hands.window.bench
+    mark = next(mark for mark in bench.stage.scene.overlay.marks if "overlap" in mark.title)
+    at = tuple((first + last) / 2 for first, last in zip(mark.where[0], mark.where[-1], strict=True))
+    assert bench.stage.scene.overlay.mark_at(Point(*at))
+    bench.selection.set(["three"])
+    hands.click(*at, held=Qt.KeyboardModifier.ShiftModifier)
+    assert len(bench.selection) == 2
+    assert bench.stage.current_finding == ""
+    hands.drag(at, (at[0], at[1] - 60), held=Qt.KeyboardModifier.AltModifier)
+    assert bench.document.done[-1].title.startswith("Move")
+    assert bench.stage.current_finding == ""
 
 
 def test_the_filter_leaves_only_errors(hands, qtbot) -> None:

@@ -1,5 +1,6 @@
 """Preferences: unit of new projects, steps, colours, initials, and the size of the screen."""
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
@@ -26,7 +27,7 @@ class Preferences(FittedDialog):
         self.screen_size = ScreenSize(
             settings.pixels_per_mm or parent.physicalDpiX() / LengthUnit.INCH.mm, settings.unit
         )
-        tabs = QTabWidget()
+        self._tabs = tabs = QTabWidget()
         tabs.addTab(self._general(), "&General")
         tabs.addTab(self._lengths(), "&Steps")
         tabs.addTab(self.screen_size, "Sc&reen")
@@ -43,6 +44,14 @@ class Preferences(FittedDialog):
         column.addWidget(self.problem)
         column.addWidget(buttons)
         explained(self, Dialog.PREFERENCES)
+        self.screen_size.outgrown.connect(lambda: QTimer.singleShot(0, self, self._grow))
+
+    def _grow(self) -> None:
+        """As large as it asks for now, never smaller than it was."""
+        for holder in (self.screen_size, self._tabs):
+            holder.updateGeometry()
+        self.resize(self._wanted().expandedTo(self.size()))
+        self.fit()
 
     def _general(self) -> Form:
         form = Form()

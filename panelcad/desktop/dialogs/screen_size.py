@@ -3,7 +3,7 @@
 import math
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSlider, QVBoxLayout, QWidget
 
@@ -24,6 +24,10 @@ _FINE: Final = 200.0
 
 
 class ScreenSize(QWidget):
+    """`outgrown` when it asks for more room."""
+
+    outgrown = Signal()
+
     def __init__(self, pixels_per_mm: float, unit: LengthUnit) -> None:
         super().__init__()
         self._unit = unit
@@ -40,7 +44,7 @@ class ScreenSize(QWidget):
         self.refusal = QLabel()
         self.refusal.setProperty("role", "wrong")
         self.refusal.setWordWrap(True)
-        self.line.refused.connect(self.refusal.setText)
+        self.line.refused.connect(self._refuse)
         column = QVBoxLayout(self)
         column.addWidget(_wrapped("Hold a bank card to the screen and make the picture as large as the card."))
         column.addWidget(self._card, 1)
@@ -69,6 +73,7 @@ class ScreenSize(QWidget):
         """The card is seen whole; not while one drags, for the slider would run away under the pointer."""
         screen = screen_of(self).availableSize()
         self._card.setMinimumSize(self._card.sizeHint().boundedTo(screen - _AROUND))
+        self.outgrown.emit()
 
     def take_typed(self) -> None:
         """Take what is being typed. Raises `UnreadableQuantity` where it is no length that the line can have."""
@@ -79,7 +84,11 @@ class ScreenSize(QWidget):
         try:
             self.slider.setValue(self._steps(mm))
         except UnreadableQuantity as fault:
-            self.refusal.setText(str(fault))
+            self._refuse(str(fault))
+
+    def _refuse(self, words: str) -> None:
+        self.refusal.setText(words)
+        self.outgrown.emit()
 
     def _steps(self, mm: float) -> int:
         steps = round(_LINE_PX / mm * _FINE) if mm > 0 else 0

@@ -30,6 +30,8 @@ class SelectTool(Tool):
         self._grabbed = ""
         self._gesture: Gesture | None = None
         self._was_selected = False
+        self._mark = ""
+        """The finding whose mark was pressed: a click means it, a drag what lies below."""
         self._turn_handle = TurnHandle(bench)
         self._is_on_handle = False
         self._turns = False
@@ -48,17 +50,19 @@ class SelectTool(Tool):
         return self._turn_handle
 
     def press(self, pointer: Pointer) -> None:
-        self._turns = self._turn_handle.is_under(pointer)
+        self._turns, self._mark = self._turn_handle.is_under(pointer), ""
         if self._turns:
             self._pressed = pointer
             return
-        mark = self.bench.stage.scene.overlay.mark_at(pointer.at)
-        if mark:
-            self.bench.finding_chosen.emit(mark)
-            return
+        changes = pointer.held.adds or pointer.held.takes_out
+        self._mark = "" if changes else self.bench.stage.scene.overlay.mark_at(pointer.at)
         self._pressed = pointer
         self._grabbed = picked_at(self.bench, pointer)
         self._was_selected = self._grabbed in self.bench.selection
+        if not self._mark:
+            self._pick_grabbed(pointer)
+
+    def _pick_grabbed(self, pointer: Pointer) -> None:
         if self._grabbed and not self._was_selected:
             self._pick(self._grabbed, pointer)
 
@@ -103,6 +107,8 @@ class SelectTool(Tool):
         """What a drag from there does; None where it is refused, which is told."""
         if self._turns:
             return try_turn(self.bench, self._turn_handle, start)
+        if self._mark:
+            self._pick_grabbed(start)
         if not self._grabbed:
             return Band(self.bench, start)
         if self._grabbed in {dimension.id for dimension in self.bench.document.option.dimensions}:
@@ -118,6 +124,8 @@ class SelectTool(Tool):
             self._turn_handle.look()
         elif pressed is not None and self._turns:
             self._pick_under_handle(pointer)
+        elif pressed is not None and self._mark:
+            self.bench.finding_chosen.emit(self._mark)
         elif pressed is not None:
             self._clicked(pointer)
 
