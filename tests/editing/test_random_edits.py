@@ -168,6 +168,11 @@ class Editing(RuleBasedStateMachine):
             data,
             lambda p, ids: add_dimension(p, "new", "main", Hook(), Hook(part=ids[0]), Along.ACROSS, offset)[0],
         )
+        self.edit_some(
+            data,
+            lambda p, ids: add_dimension(p, "new", "main", Hook(part=ids[0]), Hook(part=ids[1]), Along.UP, offset)[0],
+            2,
+        )
 
     @rule(edge=st.integers(0, 3), rise=st.floats(1, 60), x=lengths)
     def change_the_sheet(self, edge: int, rise: float, x: float) -> None:
