@@ -1,9 +1,10 @@
 """Fields that understand quantities: typed text becomes mm or degrees when Enter is pressed or the field is left."""
 
 from collections.abc import Callable
+from typing import Final
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from panelcad.errors import UnreadableQuantity
@@ -13,7 +14,32 @@ Read = Callable[[str], float]
 Write = Callable[[float], str]
 
 
-class QuantityField(QLineEdit):
+_ENTERS: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
+_BACK_AND_FORTH: Final = (QKeySequence.StandardKey.Undo, QKeySequence.StandardKey.Redo)
+
+
+def _is_back_or_forth(event: QEvent) -> bool:
+    return isinstance(event, QKeyEvent) and any(event.matches(keys) for keys in _BACK_AND_FORTH)
+
+
+class CommittingField(QLineEdit):
+    """Undo is the document's while nothing is typed here; `done` after Enter has committed what was typed."""
+
+    done = Signal()
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ShortcutOverride and not self.isModified() and _is_back_or_forth(event):
+            event.ignore()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        super().keyPressEvent(event)
+        if event.key() in _ENTERS and not self.isModified():
+            self.done.emit()
+
+
+class QuantityField(CommittingField):
     """`committed` with the value when it became another one, `refused` with a sentence when the text is nonsense."""
 
     committed = Signal(float)
@@ -97,7 +123,7 @@ class AngleField(QuantityField):
         super().__init__(name, parse_angle, lambda degrees: f"{round(degrees, 4):g}", parent)
 
 
-class TextField(QLineEdit):
+class TextField(CommittingField):
     """`committed` with the text when it became another one."""
 
     committed = Signal(str)

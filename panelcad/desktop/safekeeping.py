@@ -1,6 +1,7 @@
 """Unsaved work is kept in a recovery copy, and offered at the next start after a crash."""
 
 from pathlib import Path
+from time import monotonic
 
 from PySide6.QtCore import QObject, QTimer
 
@@ -8,7 +9,7 @@ from panelcad.desktop.asking import Asking
 from panelcad.desktop.files import FileDesk
 from panelcad.desktop.workbench import Workbench
 from panelcad.errors import PanelcadError
-from panelcad.store.autosave import SAVE_EVERY, Autosave, Match, Recovered, discard, search
+from panelcad.store.autosave import LATEST, REST, Autosave, Match, Recovered, discard, search
 from panelcad.store.open_note import RENEW_EVERY
 
 
@@ -17,27 +18,43 @@ class Safekeeping(QObject):
         super().__init__()
         self._bench, self._desk, self._asking = bench, desk, asking
         self._autosave = Autosave(desk.session)
-        self._soon = _timer(self, SAVE_EVERY, self.keep)
+        self._soon = _timer(self, REST, self._keep_between_gestures)
         self._soon.setSingleShot(True)
+        self._first: float | None = None
+        """When the first change was made that is in no copy yet."""
         self._alive = _timer(self, RENEW_EVERY, self._still_here)
         self._alive.start()
         bench.document.changed.connect(self._changed)
+        bench.document.option_changed.connect(self._changed)
         bench.document.replaced.connect(self._forget)
         desk.written.connect(self._forget)
 
     def _changed(self) -> None:
-        if not self._bench.document.is_untouched and not self._soon.isActive():
-            self._soon.start()
+        """Wait for a rest, but not for ever."""
+        if self._bench.document.is_untouched:
+            return
+        self._first = monotonic() if self._first is None else self._first
+        rest = min(REST, max(0.0, self._first + LATEST - monotonic()))
+        self._soon.start(round(rest * 1000))
+
+    def _keep_between_gestures(self) -> None:
+        """A drag under way is not held up; what it ends with is another change."""
+        if self._bench.document.current_gesture is not None:
+            self._soon.start(round(REST * 250))
+        else:
+            self.keep()
 
     def keep(self) -> None:
         """Write the recovery copy now. A data folder that cannot be written is told in the status bar."""
         document = self._bench.document
+        self._soon.stop()
+        self._first = None
         if document.is_untouched:
             self._forget()
             return
         try:
             base = self._desk.seen.digest if self._desk.seen is not None else None
-            self._autosave.keep(document.project, document.path, base)
+            self._autosave.keep(document.project, document.path, base, document.option_id)
         except PanelcadError as fault:
             self._bench.told.emit(f"No recovery copy: {fault}")
 
@@ -47,6 +64,7 @@ class Safekeeping(QObject):
 
     def _forget(self) -> None:
         self._soon.stop()
+        self._first = None
         self._autosave.forget()
 
     def stop(self) -> None:
@@ -77,9 +95,15 @@ class Safekeeping(QObject):
             return False
         as_it_was = recovered.match is Match.FILE_AS_IT_WAS
         self._desk.take_up(recovered.project, recovered.file, file_is_as_it_was=as_it_was)
+        self._look_where_one_was(recovered.option)
         self.keep()
         discard(recovered.copy)
         return True
+
+    def _look_where_one_was(self, option_id: str) -> None:
+        document = self._bench.document
+        if any(option.id == option_id for option in document.project.all_options):
+            document.look_at(option_id)
 
     def _is_sure(self, title: str) -> bool:
         """This cannot be undone."""

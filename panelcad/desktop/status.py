@@ -1,6 +1,8 @@
 """The status bar: what the tool wants, what a move snapped to, where the pointer is, the zoom, what was found."""
 
-from PySide6.QtCore import Qt
+from typing import Final
+
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QLabel, QPushButton, QStatusBar
 
 from panelcad.desktop.elided import ElidedLabel
@@ -10,6 +12,9 @@ from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
 from panelcad.model.revision import revision_text
 from panelcad.units import format_number
+
+_PASSES_AFTER: Final = 12_000
+"""ms until a passing word gives way to what the tool in hand does."""
 
 
 class Status(QStatusBar):
@@ -33,6 +38,14 @@ class Status(QStatusBar):
         self.help = self._help_button()
         self.addPermanentWidget(self.help)
         bench = parts.bench
+        self._passing = QTimer(self)
+        self._passing.setSingleShot(True)
+        self._passing.setInterval(_PASSES_AFTER)
+        self._passing.timeout.connect(lambda: self._tell(""))
+        self._told_of = bench.document.project
+        bench.document.changed.connect(self._forget)
+        for signal in (bench.document.option_changed, bench.document.replaced):
+            signal.connect(lambda: self._tell(""))
         bench.told.connect(self._tell)
         bench.view.pointed.connect(self._point)
         bench.view.left.connect(self.place.clear)
@@ -63,9 +76,17 @@ class Status(QStatusBar):
 
     def _tell(self, words: str) -> None:
         """A passing word, or what the tool in hand does."""
+        self._told_of = self._parts.bench.document.project
+        if words:
+            self._passing.start()
         tool = self._parts.toolbox.tool
         text = words or (tool.hint if tool is not None else "")
         self.words.setText(text)
+
+    def _forget(self) -> None:
+        """What was said of the project as it was is said no longer."""
+        if self._parts.bench.document.project is not self._told_of:
+            self._tell("")
 
     def _point(self, at: Point) -> None:
         bench = self._parts.bench

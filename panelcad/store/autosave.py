@@ -17,8 +17,10 @@ from panelcad.store.on_disk import digest
 from panelcad.store.open_note import claim, other_holder, release
 from panelcad.store.project_file import content_of, from_bytes, to_bytes, to_plain
 
-SAVE_EVERY: Final = 20.0
-"""Seconds after a change until it is in a recovery copy."""
+REST: Final = 2.0
+"""Seconds after the last change until it is in a recovery copy."""
+LATEST: Final = 5.0
+"""Seconds after the first change that is in no copy until it is in one, however fast others follow."""
 _SUFFIX: Final = ".recovery.json"
 _FORMAT: Final = 1
 
@@ -40,6 +42,8 @@ class Recovered:
     project: Project
     file: Path | None
     match: Match
+    option: str = ""
+    """The id of the option that was looked at, '' where it is not known."""
 
 
 @dataclass(frozen=True)
@@ -63,20 +67,22 @@ class Autosave:
     def __init__(self, session: str, folder: Path | None = None) -> None:
         self._session = session
         self._copy = (folder or recovery_folder()) / f"{session}{_SUFFIX}"
-        self._kept: Project | None = None
+        self._kept: tuple[Project, str] | None = None
 
     @property
     def copy(self) -> Path:
         return self._copy
 
-    def keep(self, project: Project, file: Path | None, base: str | None) -> None:
+    def keep(self, project: Project, file: Path | None, base: str | None, option: str = "") -> None:
         """Write the copy unless it holds this very project; `base` is the digest of the file's content as last seen.
+
+        `option` is the id of the option that is looked at.
 
         Raises `UnusableInput` where the data folder cannot be written.
         """
-        if project is self._kept:
+        if self._kept is not None and self._kept[0] is project and self._kept[1] == option:
             return
-        note = {"recovery": _FORMAT, "file": str(file.resolve()) if file else None, "base": base}
+        note = {"recovery": _FORMAT, "file": str(file.resolve()) if file else None, "base": base, "option": option}
         content = json.dumps({**note, "project": to_plain(project)}, ensure_ascii=False).encode()
         try:
             self._copy.parent.mkdir(parents=True, exist_ok=True)
@@ -85,7 +91,7 @@ class Autosave:
             raise UnusableInput(
                 str(self._copy), "", f"it cannot be written ({error.strerror})", "a data folder one may write in"
             ) from error
-        self._kept = project
+        self._kept = (project, option)
         self.still_here()
 
     def still_here(self) -> None:
@@ -131,17 +137,18 @@ def _recovered(copy: Path) -> Recovered | None:
     """The unsaved work in a copy; None where its file holds the same. Raises `UnusableInput`."""
     raw = _note(copy)
     project = from_bytes(json.dumps(raw["project"]).encode(), str(copy))
+    option = str(raw.get("option", ""))
     if raw["file"] is None:
-        return Recovered(copy, project, None, Match.NEVER_SAVED)
+        return Recovered(copy, project, None, Match.NEVER_SAVED, option)
     file = Path(raw["file"])
     try:
         content = file.read_bytes()
     except OSError:
-        return Recovered(copy, project, file, Match.FILE_GONE)
+        return Recovered(copy, project, file, Match.FILE_GONE, option)
     if content == to_bytes(project):
         return None
     match = Match.FILE_AS_IT_WAS if digest(content) == raw["base"] else Match.FILE_CHANGED
-    return Recovered(copy, project, file, match)
+    return Recovered(copy, project, file, match, option)
 
 
 def _note(copy: Path) -> dict[str, Any]:

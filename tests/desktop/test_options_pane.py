@@ -63,13 +63,17 @@ def test_options_are_columns_judgements_rows_and_differences_emphasised(pane) ->
     assert all(line.row is None or line.row.differs or line.row.title == "Verdict" for line in pane.model.lines)
 
 
-def test_a_cell_leads_to_its_option_its_reasons_and_the_item(pane, equipped) -> None:
+def test_a_cell_leads_to_its_reasons_and_a_double_click_to_its_option_and_the_item(pane, equipped) -> None:
+    shown = equipped.bench.document.option_id
     index = cell(pane, Topic.BELONGING, "Verdict", 2)
     pane.table.scrollTo(index)
     QTest.mouseClick(pane.table.viewport(), Qt.MouseButton.LeftButton, pos=pane.table.visualRect(index).center())
-    assert equipped.bench.document.option_id == "bad"
+    assert equipped.bench.document.option_id == shown != "bad"
     (entry,) = [pane.reasons.list.item(i) for i in range(pane.reasons.list.count())]
     assert "controller (transponder)" in entry.text()
+    QTest.mouseDClick(pane.table.viewport(), Qt.MouseButton.LeftButton, pos=pane.table.visualRect(index).center())
+    assert equipped.bench.document.option_id == "bad"
+    (entry,) = [pane.reasons.list.item(i) for i in range(pane.reasons.list.count())]
     pane.reasons.list.itemClicked.emit(entry)
     assert equipped.bench.selection.ids == ("remote",)
 

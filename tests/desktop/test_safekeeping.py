@@ -5,6 +5,7 @@ import json
 import pytest
 
 from panelcad.desktop.main_window import MainWindow
+from panelcad.editing.options import copy_option
 from panelcad.store.autosave import recovery_folder, search
 from panelcad.store.project_file import load, save
 from tests.desktop.test_files import answer, change
@@ -128,10 +129,28 @@ def test_saving_takes_the_copy_away(hands) -> None:
     assert not list(recovery_folder().glob("*.recovery.json"))
 
 
-def test_a_copy_is_written_a_while_after_a_change(hands, qtbot, monkeypatch) -> None:
-    hands.window.safekeeping._soon.setInterval(1)
+def test_a_copy_is_written_a_little_after_a_change(hands, qtbot) -> None:
     change(hands)
-    qtbot.waitUntil(lambda: bool(list(recovery_folder().glob("*.recovery.json"))))
+    qtbot.waitUntil(lambda: bool(list(recovery_folder().glob("*.recovery.json"))), timeout=4_000)
+
+
+def test_changes_that_follow_fast_do_not_put_the_copy_off_for_ever(hands, qtbot, monkeypatch) -> None:
+    monkeypatch.setattr("panelcad.desktop.safekeeping.REST", 60.0)
+    monkeypatch.setattr("panelcad.desktop.safekeeping.LATEST", 0.5)
+    change(hands)
+    qtbot.waitUntil(lambda: bool(list(recovery_folder().glob("*.recovery.json"))), timeout=4_000)
+
+
+def test_work_that_is_taken_up_again_shows_the_option_one_was_in(hands, another_window) -> None:
+    document = hands.window.bench.document
+    made = copy_option(document.project, document.option_id)
+    document.apply("Copy option", made.project)
+    document.look_at(made.option_id)
+    hands.window.safekeeping.keep()
+    leave_as_after_a_crash(hands.window)
+    answer("Take it up again")
+    assert another_window.safekeeping.offer_recovered()
+    assert another_window.bench.document.option_id == made.option_id
 
 
 def leave_as_after_a_crash(window) -> None:

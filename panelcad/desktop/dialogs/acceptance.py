@@ -52,15 +52,16 @@ class AcceptanceQuestion(FittedDialog):
         self.verb.setEnabled(bool(self.reason.toPlainText().strip() and self.initials.text().strip()))
 
 
-def accept_finding(bench: Workbench, finding: Finding, parent: QWidget) -> None:
+def accept_finding(bench: Workbench, finding: Finding, parent: QWidget) -> bool:
+    """Ask for the reason; whether the finding is accepted now."""
     document = bench.document
     words = sentence(finding, document.project, document.option)
     question = AcceptanceQuestion(words, bench.settings.initials, parent)
     if question.exec() != QDialog.DialogCode.Accepted:
-        return
+        return False
     initials = question.initials.text().strip()
     bench.settings.initials = initials
     today = datetime.now(tz=UTC).astimezone().date().isoformat()
     reason = question.reason.toPlainText().strip()
     word = accept(finding, bench.stage.layout(), reason=reason, initials=initials, on=today)
-    bench.edit("Accept a finding", lambda project, option: add_acceptance(project, option, word))
+    return bench.edit("Accept a finding", lambda project, option: add_acceptance(project, option, word))

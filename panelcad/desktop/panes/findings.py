@@ -98,6 +98,8 @@ class FindingsPane(QWidget):
         self.filter.activated.connect(self.refresh)
         self.list.clicked.connect(self._go_to)
         self.list.activated.connect(self._go_to)
+        self.detail.dealt_with.connect(self._go_on)
+        self.detail.taken_back.connect(self.list.setFocus)
         bench.judge.reported.connect(self.refresh)
         self.refresh()
         bench.finding_chosen.connect(self._follow)
@@ -157,6 +159,16 @@ class FindingsPane(QWidget):
         entry = self._entry_chosen()
         accepted = entry is not None and entry.kind is MarkKind.ACCEPTED
         self.detail.show_finding(entry.finding if entry is not None else None, is_accepted=accepted)
+
+    def _go_on(self) -> None:
+        """To the finding after the one that was dealt with; the keyboard stays in the list."""
+        self.list.setFocus()
+        row = self.list.currentIndex().row()
+        others = [*self.model.entries[row + 1 :], *reversed(self.model.entries[:row])]
+        following = next((entry for entry in others if entry.kind is not MarkKind.ACCEPTED), None)
+        if following is not None:
+            self._bench.stage.look_at_finding(following.finding.identity)
+            self._follow(following.finding.identity)
 
     def _follow(self, identity: str) -> None:
         """Choose the row of this finding, if it is shown."""

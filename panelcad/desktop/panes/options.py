@@ -101,8 +101,8 @@ class OptionsPane(QWidget):
         self.shown.activated.connect(self.refresh)
         self.copy.clicked.connect(self._copy)
         self.table.clicked.connect(self._explain)
-        self.table.activated.connect(self._explain)
-        self.table.horizontalHeader().sectionClicked.connect(self._look_at)
+        self.table.activated.connect(lambda index: self._look_at(index.column()))
+        self.table.horizontalHeader().sectionDoubleClicked.connect(self._look_at)
         self._bench.document.option_changed.connect(self.refresh)
         self._bench.theme_changed.connect(self._take_theme)
 
@@ -159,17 +159,17 @@ class OptionsPane(QWidget):
     # Doing
 
     def _explain(self, index: QModelIndex) -> None:
-        """A cell leads to its option on the canvas and to its reasons."""
+        """A cell leads to its reasons; the canvas stays as it is."""
         comparison = self.comparer.comparison
         if comparison is None or index.column() == 0 or self.model.lines[index.row()].row is None:
             return
         judgement = comparison.judgements[index.column() - 1]
         topic = self.model.lines[index.row()].topic
-        self._bench.document.look_at(judgement.option.id)
         self.reasons.show_topic(judgement, topic)
         self.tabs.setCurrentWidget(self.reasons)
 
     def _look_at(self, column: int) -> None:
+        """Show the option of a column on the canvas; the table keeps the reasons that were asked for."""
         comparison = self.comparer.comparison
         if comparison is not None and column:
             self._bench.document.look_at(comparison.judgements[column - 1].option.id)

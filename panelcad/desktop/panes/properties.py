@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QScrollArea
 
+from panelcad.desktop.fields import CommittingField
 from panelcad.desktop.panes.many_things import ManyThings
 from panelcad.desktop.panes.one_mark import OneMark
 from panelcad.desktop.panes.one_thing import OneThing
@@ -42,7 +43,7 @@ class PropertiesPane(QScrollArea):
         shows = (*stands_for, self._cutout())
         if shows != self._shows:
             self._shows = shows
-            self.setWidget(self._made())
+            self._put(self._made())
         else:
             self.sheet.refresh(document.project)
 
@@ -52,6 +53,13 @@ class PropertiesPane(QScrollArea):
         cuts = (cut for plate in option.plates for cut in plate.cuts)
         things: tuple[Item | Cut, ...] = (*option.items, *cuts)
         return next((thing.cutout for thing in things if thing.id == current), None)
+
+    def _put(self, sheet: Sheet) -> None:
+        """After Enter in a field the keyboard is on the canvas again, unless the field wants a button pressed."""
+        self.setWidget(sheet)
+        if not isinstance(sheet, ManyThings):
+            for field in sheet.findChildren(CommittingField):
+                field.done.connect(self._bench.view.setFocus)
 
     def _made(self) -> Sheet:
         option = self._bench.document.option
