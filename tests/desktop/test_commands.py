@@ -10,6 +10,7 @@ from panelcad.desktop.actions import MENUS, all_actions
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.dialogs.command_search import CommandSearch
 from panelcad.desktop.dialogs.preferences import Preferences
+from panelcad.desktop.help.window import HelpWindow
 from panelcad.desktop.theme import DARK, LIGHT, ThemeChoice
 from panelcad.geometry.point import Point
 from panelcad.units import LengthUnit
@@ -18,10 +19,14 @@ from panelcad.units import LengthUnit
 def in_dialog(kind, act) -> None:
     def wait() -> None:
         dialog = QApplication.activeModalWidget()
-        if isinstance(dialog, kind):
-            act(dialog)
-        else:
+        if not isinstance(dialog, kind):
             QTimer.singleShot(10, wait)
+            return
+        try:
+            act(dialog)
+        finally:
+            if dialog.isVisible():
+                dialog.reject()
 
     QTimer.singleShot(0, wait)
 
@@ -80,6 +85,63 @@ def test_an_action_is_found_by_words(hands) -> None:
     in_dialog(CommandSearch, find)
     QTest.keyClick(hands.window, Qt.Key.Key_Space, Qt.KeyboardModifier.ControlModifier)
     assert hands.item("two").rotation in {15.0, 90.0}
+
+
+def test_what_cannot_be_done_now_says_so_and_leaves_the_search_open(hands) -> None:
+    def find(dialog) -> None:
+        QTest.keyClicks(dialog.words, "take away")
+        assert dialog.list.item(0).text().endswith("(not now)")
+        QTest.keyClick(dialog.words, Qt.Key.Key_Return)
+        assert dialog.isVisible()
+
+    in_dialog(CommandSearch, find)
+    hands.action("help.find")
+    assert hands.window.bench.document.is_untouched
+
+
+def test_a_section_of_help_is_found_by_words(hands) -> None:
+    def find(dialog) -> None:
+        QTest.keyClicks(dialog.words, "after a crash")
+        assert dialog.list.item(0).text() == "Help: After a crash (Files and preferences)"
+        QTest.keyClick(dialog.words, Qt.Key.Key_Return)
+
+    in_dialog(CommandSearch, find)
+    hands.action("help.find")
+    help_window = next(one for one in QApplication.topLevelWidgets() if isinstance(one, HelpWindow))
+    assert help_window.page.link == "help/files.md#after-a-crash"
+    help_window.close()
+
+
+def test_a_pane_is_found_by_words_and_shown(hands) -> None:
+    dock = hands.window.docks.dock("history")
+    assert dock.isHidden()
+
+    def find(dialog) -> None:
+        QTest.keyClicks(dialog.words, "history")
+        QTest.keyClick(dialog.words, Qt.Key.Key_Return)
+
+    in_dialog(CommandSearch, find)
+    hands.action("help.find")
+    assert dock.isVisible()
+
+
+def test_words_that_suit_nothing_are_answered(hands) -> None:
+    def find(dialog) -> None:
+        assert not dialog.none.isVisible()
+        QTest.keyClicks(dialog.words, "xyzzyx")
+        assert dialog.none.isVisible()
+        QTest.keyClick(dialog.words, Qt.Key.Key_Return)
+        assert dialog.isVisible()
+
+    in_dialog(CommandSearch, find)
+    hands.action("help.find")
+
+
+def test_no_pane_is_offered_where_there_is_no_panel(hands) -> None:
+    hands.window.show_start_page()
+    assert not any(dock.toggleViewAction().isEnabled() for dock in hands.window.docks.all)
+    hands.window.show_panel()
+    assert all(dock.toggleViewAction().isEnabled() for dock in hands.window.docks.all)
 
 
 def test_the_menu_at_the_pointer_picks_the_thing_there(hands) -> None:

@@ -38,7 +38,7 @@ def _cautions(parts: Parts) -> None:
 def _find(parts: Parts) -> None:
     from panelcad.desktop.dialogs.command_search import find_action  # noqa: PLC0415
 
-    find_action(parts.window.menus, parts.window)
+    find_action(parts)
 
 
 ACTIONS: Final = (
@@ -52,7 +52,16 @@ ACTIONS: Final = (
         icon="help",
         hint="Explains the tool in hand, or the pane or finding one is at",
     ),
-    Action("help.find", "&Find an action…", "&Help", 0, _find, "Ctrl+Space", icon="search", hint="By words"),
+    Action(
+        "help.find",
+        "&Find an action…",
+        "&Help",
+        0,
+        _find,
+        "Ctrl+Space",
+        icon="search",
+        hint="By words; panes and help too",
+    ),
     Action("help.shortcuts", "&Keys", "&Help", 0, _keys, hint="Every key and what it does"),
     Action("help.cautions", "&Cautions", "&Help", 0, _cautions),
 )

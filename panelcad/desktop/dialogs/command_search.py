@@ -1,37 +1,37 @@
-"""Find an action by words and do it."""
+"""Find an action, a pane or a section of help by words, and do or show it."""
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout
 
 from panelcad.desktop.dialogs.fitted import FittedDialog
+from panelcad.desktop.findable import Findable, Finder
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
-from panelcad.desktop.menus import Menus
-from panelcad.library.search import Index
-
-_ROLE = Qt.ItemDataRole.UserRole
+from panelcad.desktop.window_parts import Parts
 
 
 class CommandSearch(FittedDialog):
-    """A line to type in and the actions that suit it; what cannot be done now is faint."""
+    """A line to type in and what suits it; what cannot be done now says so and is faint."""
 
-    def __init__(self, menus: Menus, parent: QWidget) -> None:
-        super().__init__(parent)
+    def __init__(self, parts: Parts) -> None:
+        super().__init__(parts.window)
         self.setWindowTitle("Find an action")
         self.setMinimumSize(460, 380)
-        self._menus = menus
-        self._index = Index(
-            (action.id, action.plain_title, f"{action.menu.replace('&', '')} {action.hint}")
-            for action in menus.table.values()
-        )
+        self._finder = Finder(parts)
+        self._found: list[Findable] = []
         self.words = QLineEdit()
-        self.words.setPlaceholderText("What do you want to do?")
-        self.words.setAccessibleName("What do you want to do?")
+        self.words.setPlaceholderText("What do you want to do, or to know?")
+        self.words.setAccessibleName("What do you want to do, or to know?")
         self.list = QListWidget()
-        self.list.setAccessibleName("Actions")
+        self.list.setAccessibleName("Actions, panes and help")
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.none = QLabel("Nothing suits these words. Try fewer, or others.")
+        self.none.setProperty("role", "faint")
+        self.none.setWordWrap(True)
         column = QVBoxLayout(self)
         column.addWidget(self.words)
+        column.addWidget(self.none)
         column.addWidget(self.list)
         explained(self, Dialog.FIND_ACTION)
         self.words.textChanged.connect(self.refresh)
@@ -40,16 +40,15 @@ class CommandSearch(FittedDialog):
         self.refresh()
 
     def refresh(self) -> None:
+        self._found = self._finder.find(self.words.text())
         self.list.clear()
-        for name in self._index.search(self.words.text()):
-            action = self._menus.table[name]
-            keys = f"    {action.keys}" if action.keys else ""
-            entry = QListWidgetItem(f"{action.menu.replace('&', '')}: {action.plain_title}{keys}")
-            entry.setData(_ROLE, name)
-            entry.setToolTip(action.hint)
-            if not self._menus.actions[name].isEnabled():
+        for found in self._found:
+            entry = QListWidgetItem(found.shown if found.enabled else f"{found.shown}    (not now)")
+            entry.setToolTip(found.hint or found.shown)
+            if not found.enabled:
                 entry.setForeground(self.palette().placeholderText())
             self.list.addItem(entry)
+        self.none.setVisible(not self._found)
         self.list.setCurrentRow(0)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -68,11 +67,11 @@ class CommandSearch(FittedDialog):
         return super().eventFilter(watched, event)
 
     def _do(self) -> None:
-        entry = self.list.currentItem()
-        if entry is not None:
+        row = self.list.currentRow()
+        if 0 <= row < len(self._found) and self._found[row].enabled:
             self.accept()
-            self._menus.run(entry.data(_ROLE))
+            self._found[row].run()
 
 
-def find_action(menus: Menus, parent: QWidget) -> None:
-    CommandSearch(menus, parent).exec()
+def find_action(parts: Parts) -> None:
+    CommandSearch(parts).exec()

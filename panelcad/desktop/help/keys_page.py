@@ -24,7 +24,7 @@ as it was.
 ## Find an action
 
 When you know what you want but not where it is: `{find}`, type a few words of it, and Enter does it. What cannot be
-done now is faint.
+done now says so. Panes and sections of this help are found there too.
 """
 _POINTER: Final = (
     ("Zoom at the pointer", "wheel"),

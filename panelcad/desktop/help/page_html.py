@@ -34,7 +34,14 @@ def page_html(markdown: str, beside: str = "") -> str:
 
 def anchors(markdown: str) -> tuple[str, ...]:
     """The anchors of the page's headings, in their order."""
-    return tuple(anchor for _, anchor in _anchored(_reader().parse(markdown)))
+    return tuple(anchor for anchor, _ in headings(markdown))
+
+
+def headings(markdown: str) -> tuple[tuple[str, str], ...]:
+    """(anchor, words) of the page's headings, in their order."""
+    tokens = _reader().parse(markdown)
+    words = {id(heading): _words(text) for heading, text in pairwise(tokens) if heading.type == "heading_open"}
+    return tuple((anchor, words[id(heading)]) for heading, anchor in _anchored(tokens))
 
 
 def links(markdown: str) -> tuple[str, ...]:

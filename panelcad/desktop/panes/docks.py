@@ -116,4 +116,5 @@ class Docks:
             self._wanted = {name for name, dock in self._docks.items() if not dock.isHidden()}
         self._shown = visible
         for name, dock in self._docks.items():
+            dock.toggleViewAction().setEnabled(visible)
             dock.setVisible(visible and name in self._wanted)
