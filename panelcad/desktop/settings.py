@@ -130,6 +130,18 @@ class Settings(QObject):
             panes if isinstance(panes, QByteArray) else QByteArray(),
         )
 
+    def help_layout(self) -> tuple[QByteArray, QByteArray]:
+        """The place of the window of help and of the line between its halves; empty the first time."""
+        place, halves = self._store.value("help/place"), self._store.value("help/halves")
+        return (
+            place if isinstance(place, QByteArray) else QByteArray(),
+            halves if isinstance(halves, QByteArray) else QByteArray(),
+        )
+
+    def remember_help(self, place: QByteArray, halves: QByteArray) -> None:
+        self._store.setValue("help/place", place)
+        self._store.setValue("help/halves", halves)
+
     def remember_layout(self, place: QByteArray, panes: QByteArray) -> None:
         self._store.setValue("window/place", place)
         self._store.setValue("window/panes", panes)

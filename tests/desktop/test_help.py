@@ -16,7 +16,9 @@ from panelcad.desktop.help.page_html import anchors
 from panelcad.desktop.help.pages import GUIDE, PAGES, Page, root
 from panelcad.desktop.help.topics import MESSAGES, PANES, TOOLS, VIEWS, Dialog
 from panelcad.desktop.help.window import HelpWindow, open_help
+from panelcad.desktop.main_window import MainWindow
 from panelcad.desktop.panes.table import PANES as PANE_TABLE
+from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import DARK, LIGHT, ThemeChoice, dress
 from panelcad.desktop.tools.table import TOOLS as TOOL_TABLE
 from panelcad.desktop.tools.toolbox import PLACING
@@ -342,6 +344,42 @@ def test_escape_closes_it(window) -> None:
     activate(shown)
     QTest.keyClick(shown, Qt.Key.Key_Escape)
     assert not shown.isVisible()
+
+
+def test_the_list_of_pages_follows_the_page(window) -> None:
+    shown = open_help("help/select.md#pick", window)
+    titles = []
+    for link in ("help/files.md#after-a-crash", "rules.md", "help/views.md"):
+        shown.go_to(link)
+        titles.append(shown.contents.currentItem().text())
+    assert titles == [Page(file).title for file in ("help/files.md", "rules.md", "help/views.md")]
+    shown.page.backward()
+    assert shown.contents.currentItem().text() == Page("rules.md").title
+
+
+def test_it_goes_with_the_window(qtbot, own_settings) -> None:
+    made = MainWindow(Settings())
+    made.show()
+    shown = open_help("help/select.md", made)
+    made.close()
+    assert not shown.isVisible()
+    made.deleteLater()
+
+
+def test_it_comes_back_as_large_as_it_was(window) -> None:
+    window.menus.run("help.shortcuts")
+    shown = help_window()
+    shown.resize(640, 480)
+    shown.contents.parentWidget().setSizes([300, 300])
+    width = shown.contents.width()
+    activate(shown)
+    QTest.keyClick(shown, Qt.Key.Key_Escape)
+    another = HelpWindow()
+    another.show()
+    assert (another.width(), another.height()) == (640, 480)
+    assert another.contents.width() == width
+    another.close()
+    another.deleteLater()
 
 
 def test_it_follows_the_colours_of_the_window(window) -> None:

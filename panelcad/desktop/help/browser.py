@@ -44,7 +44,7 @@ class PageBrowser(QTextBrowser):
         self.document().setDocumentMargin(_MARGIN)
         self.setOpenExternalLinks(False)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # so that the room stays the same
-        self.sourceChanged.connect(lambda _: self.shown.emit(self.link))
+        self.sourceChanged.connect(lambda url: self.shown.emit(self._link_to(url)))
         self._dress()
 
     # Going
@@ -59,10 +59,14 @@ class PageBrowser(QTextBrowser):
     @property
     def link(self) -> str:
         """Where one is, as a link from docs/."""
-        file = self._file(self.source())
+        return self._link_to(self.source())
+
+    def _link_to(self, url: QUrl) -> str:
+        """Qt says that the source changed before `source()` gives the new one."""
+        file = self._file(url)
         if file not in self._pages:
             return ""
-        anchor = self.source().fragment()
+        anchor = url.fragment()
         return f"{self._pages[file].file}#{anchor}" if anchor else self._pages[file].file
 
     def doSetSource(

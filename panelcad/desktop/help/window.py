@@ -2,8 +2,8 @@
 
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QFont, QKeySequence, QShortcut, QShowEvent, QTextCursor, QTextDocument
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
+from PySide6.QtGui import QFont, QHideEvent, QKeySequence, QShortcut, QShowEvent, QTextCursor, QTextDocument
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from panelcad.desktop.help.browser import PageBrowser
 from panelcad.desktop.help.pages import GUIDE, PAGES, REFERENCE, Page
 from panelcad.desktop.icons import program_icon
+from panelcad.desktop.screens import screen_of
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import theme_for
 
@@ -33,7 +34,6 @@ class HelpWindow(QWidget):
         self.setWindowTitle("Help – panelcad")
         self.setWindowIcon(program_icon())
         self.setObjectName("help")
-        self.resize(1000, 720)
         self.page = PageBrowser(theme_for(Settings().theme))
         self.contents = self._contents()
         self.back, self.forward = QPushButton("◂ &Back"), QPushButton("For&ward ▸")
@@ -44,6 +44,7 @@ class HelpWindow(QWidget):
         self.told = QLabel()
         self.told.setProperty("role", "faint")
         self._lay_out()
+        self._restore_layout()
         self._connect()
 
     def _contents(self) -> QListWidget:
@@ -65,15 +66,15 @@ class HelpWindow(QWidget):
         row = QHBoxLayout()
         for part, share in ((self.back, 0), (self.forward, 0), (self.words, 1), (self.told, 0)):
             row.addWidget(part, share)
-        halves = QSplitter(Qt.Orientation.Horizontal)
-        halves.addWidget(self.contents)
-        halves.addWidget(self.page)
-        halves.setStretchFactor(1, 1)
-        halves.setSizes([230, 770])
+        self._halves = QSplitter(Qt.Orientation.Horizontal)
+        self._halves.addWidget(self.contents)
+        self._halves.addWidget(self.page)
+        self._halves.setStretchFactor(1, 1)
+        self._halves.setSizes([230, 770])
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.addLayout(row)
-        column.addWidget(halves, 1)
+        column.addWidget(self._halves, 1)
 
     def _connect(self) -> None:
         self.back.clicked.connect(self.page.backward)
@@ -161,6 +162,20 @@ class HelpWindow(QWidget):
         super().showEvent(event)
         self.contents.doItemsLayout()
 
+    def hideEvent(self, event: QHideEvent) -> None:
+        """However it goes, by its own key or with the program, it comes back as large and where it was."""
+        Settings().remember_help(self.saveGeometry(), self._halves.saveState())
+        super().hideEvent(event)
+
+    def _restore_layout(self) -> None:
+        room = screen_of(self).availableSize() - QSize(0, 40)
+        self.resize(room.boundedTo(QSize(1000, 720)))
+        place, halves = Settings().help_layout()
+        if not place.isEmpty():
+            self.restoreGeometry(place)
+        if not halves.isEmpty():
+            self._halves.restoreState(halves)
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() is QEvent.Type.PaletteChange and hasattr(self, "page"):
@@ -174,7 +189,10 @@ def _bold(widget: QWidget) -> QFont:
 
 
 class _Keeper(QObject):
-    """Keeps help open when the dialog it belonged to goes: it belongs to the dialog's window then."""
+    """Keeps help open when the dialog it belonged to goes: it belongs to the dialog's window then.
+
+    With the program's own window help goes too. A window that is only put away as an icon has not gone.
+    """
 
     def __init__(self, owner: QWidget, window: HelpWindow) -> None:
         super().__init__(owner)
@@ -182,10 +200,12 @@ class _Keeper(QObject):
         owner.installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if watched is self._owner and event.type() is QEvent.Type.Hide:
+        if watched is self._owner and event.type() is QEvent.Type.Hide and not event.spontaneous():
             parent = self._owner.parentWidget()
-            if self._window.parentWidget() is self._owner:
-                _give(self._window, parent.window() if parent is not None else None)
+            if parent is None:
+                self._window.close()
+            elif self._window.parentWidget() is self._owner:
+                _give(self._window, parent.window())
             self._owner.removeEventFilter(self)
             self.deleteLater()
         return False
@@ -205,7 +225,7 @@ def open_help(link: str, owner: QWidget) -> HelpWindow:
     return window
 
 
-def _give(window: HelpWindow, owner: QWidget | None) -> None:
+def _give(window: HelpWindow, owner: QWidget) -> None:
     """Make it `owner`'s; it stays where it is and as it is."""
     was_shown, place = window.isVisible(), window.geometry()
     window.setParent(owner, Qt.WindowType.Window)
