@@ -2,6 +2,7 @@
 
 from enum import Enum
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
@@ -9,6 +10,7 @@ from panelcad.desktop.help.ask import explained_by_key
 from panelcad.desktop.help.topics import MESSAGES
 from panelcad.store.project_file import SUFFIX
 
+LIMITS_FILES: Final = "Limits of a shop (*.toml)"
 _PROJECTS = f"panelcad projects (*{SUFFIX} *.json)"
 
 

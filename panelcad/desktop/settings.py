@@ -88,6 +88,16 @@ class Settings(QObject):
         self._set("initials", initials)
 
     @property
+    def limits_file(self) -> Path | None:
+        """The shop's limits that new panels begin with; None for the program's own."""
+        text = self._text("limits_file")
+        return Path(text) if text else None
+
+    @limits_file.setter
+    def limits_file(self, file: Path | None) -> None:
+        self._set("limits_file", str(file) if file is not None else "")
+
+    @property
     def pixels_per_mm(self) -> float:
         """Logical pixels a mm on this screen as calibrated once; 0 where it was not."""
         try:

@@ -6,6 +6,8 @@ from PySide6.QtGui import QKeySequence
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.window_parts import Parts
+from panelcad.errors import PanelcadError
+from panelcad.model.project import Project
 
 _Keys = QKeySequence.StandardKey
 
@@ -14,8 +16,23 @@ def _new(parts: Parts) -> None:
     from panelcad.desktop.dialogs.new_project import ask_for_project  # noqa: PLC0415 - a dialog loads when it is opened
 
     panel = ask_for_project(parts.window, parts.bench.settings)
-    if panel is not None and parts.desk.new(panel.project) and panel.next_action:
+    if panel is not None and parts.desk.new(_judged_by_the_shop(parts, panel.project)) and panel.next_action:
         parts.window.menus.run(panel.next_action)
+
+
+def _judged_by_the_shop(parts: Parts, project: Project) -> Project:
+    """With the limits that the preferences name, or with the usual ones and a word on it where they cannot be read."""
+    file = parts.bench.settings.limits_file
+    if file is None:
+        return project
+    from panelcad.checks.profile_file import read_profile  # noqa: PLC0415 - the rules load with the first check
+    from panelcad.editing.limits import with_limits  # noqa: PLC0415 - as above
+
+    try:
+        return with_limits(project, read_profile(file))
+    except PanelcadError as fault:
+        parts.asking.tell("The limits cannot be used", f"{fault}\n\nThe panel begins with the program's own limits.")
+        return project
 
 
 def _open(parts: Parts) -> None:

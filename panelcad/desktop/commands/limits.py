@@ -6,21 +6,20 @@ from typing import Final
 from PySide6.QtWidgets import QFileDialog
 
 from panelcad.desktop.actions import Action
+from panelcad.desktop.asking import LIMITS_FILES
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
 
-_LIMITS: Final = "Limits of a shop (*.toml)"
-
 
 def _take(parts: Parts) -> None:
-    name, _ = QFileDialog.getOpenFileName(parts.window, "Take a shop's limits", str(parts.desk.folder()), _LIMITS)
+    name, _ = QFileDialog.getOpenFileName(parts.window, "Take a shop's limits", str(parts.desk.folder()), LIMITS_FILES)
     if name:
         take_limits(parts, Path(name))
 
 
 def _write(parts: Parts) -> None:
     suggested = str(parts.desk.folder() / "limits.toml")
-    name, _ = QFileDialog.getSaveFileName(parts.window, "Write the limits", suggested, _LIMITS)
+    name, _ = QFileDialog.getSaveFileName(parts.window, "Write the limits", suggested, LIMITS_FILES)
     if name:
         write_limits(parts, Path(name))
 

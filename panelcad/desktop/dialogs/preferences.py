@@ -1,17 +1,18 @@
-"""Preferences: unit of new projects, steps, colours, initials, and the size of the screen."""
+"""Preferences: unit and limits of new projects, steps, colours, initials, and the size of the screen."""
 
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.fitted import FittedDialog
+from panelcad.desktop.dialogs.limits_field import LimitsField
 from panelcad.desktop.dialogs.screen_size import ScreenSize
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import ThemeChoice
-from panelcad.errors import UnreadableQuantity
+from panelcad.errors import PanelcadError, UnreadableQuantity
 from panelcad.units import LengthUnit, parse_length
 
 _STEPS = (("grid", "&Grid"), ("fine", "&Fine nudge"), ("coarse", "&Coarse nudge"))
@@ -64,6 +65,8 @@ class Preferences(FittedDialog):
         self.theme.setCurrentIndex(self.theme.findData(self._settings.theme))
         self.initials = QLineEdit(self._settings.initials)
         form.row("Unit of &new panels", self.unit)
+        self.limits = LimitsField(self._settings.limits_file)
+        form.row("&Limits of new panels", self.limits)
         form.row("&Colours", self.theme)
         form.row("Your &initials", self.initials)
         form.end()
@@ -81,15 +84,16 @@ class Preferences(FittedDialog):
         return form
 
     def accept(self) -> None:
-        """Nothing is kept while one of the figures cannot be read."""
+        """Nothing is kept while one of the figures or the file of limits cannot be read."""
         try:
             self._check()
-        except UnreadableQuantity as fault:
+        except PanelcadError as fault:
             self.problem.setText(str(fault))
             return
         for (unit, name), field in self.steps.items():
             self._settings.set_step(name, unit, field.text())
         self._settings.unit = LengthUnit(self.unit.currentData())
+        self._settings.limits_file = self.limits.file
         self._settings.initials = self.initials.text().strip()
         self._settings.pixels_per_mm = self.screen_size.pixels_per_mm
         self._settings.theme = ThemeChoice(self.theme.currentData())
@@ -100,6 +104,10 @@ class Preferences(FittedDialog):
             if parse_length(field.text(), unit) <= 0:
                 raise UnreadableQuantity(field.text(), "a length larger than 0")
         self.screen_size.take_typed()
+        if self.limits.file is not None and self.limits.file != self._settings.limits_file:
+            from panelcad.checks.profile_file import read_profile  # noqa: PLC0415 - the rules load with the first check
+
+            read_profile(self.limits.file)
 
 
 def show_preferences(settings: Settings, parent: QWidget) -> None:

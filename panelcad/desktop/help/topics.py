@@ -110,6 +110,7 @@ MESSAGES: Final = {
     "Changed on disk": Dialog.SHARED_FILE,
     "Unsaved work was found": Dialog.RECOVERY,
     "Discard unsaved work": Dialog.RECOVERY,
+    "The limits cannot be used": Dialog.PREFERENCES,
     "Take in a drawing": Dialog.TAKE_IN,
     "Nothing was taken in": Dialog.TAKE_IN,
     "The photograph cannot be used": Dialog.PHOTOGRAPH,
