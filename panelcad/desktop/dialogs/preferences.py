@@ -67,7 +67,7 @@ class Preferences(FittedDialog):
         form.row("Unit of &new panels", self.unit)
         self.limits = LimitsField(self._settings.limits_file)
         form.row("&Limits of new panels", self.limits)
-        form.row("&Colours", self.theme)
+        form.row("C&olours", self.theme)
         form.row("Your &initials", self.initials)
         form.end()
         return form

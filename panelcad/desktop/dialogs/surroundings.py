@@ -147,7 +147,7 @@ def _heights(dialog: EditDialog, thing: Standing) -> Fields:
     near = length_row(dialog, "F&rom, in front of the face", -thing.volume.far)
     far = length_row(dialog, "&To, in front of the face", -thing.volume.near)
     is_solid = isinstance(thing, KeepOut) and thing.is_solid
-    sight = choice_row(dialog, "From the e&ye", _Sight, _Sight.HIDES if is_solid else _Sight.CLEAR)
+    sight = choice_row(dialog, "Fro&m the eye", _Sight, _Sight.HIDES if is_solid else _Sight.CLEAR)
     return lambda: {"near": -far.mm, "far": -near.mm, "is_solid": sight.currentData() is _Sight.HIDES}
 
 
