@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QMimeData
+from PySide6.QtCore import QMimeData, QTimer
 from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent
 
 from panelcad.desktop.canvas.gesture import Held
@@ -47,11 +47,16 @@ class CanvasDrop:
     def drop(self, event: QDropEvent, at: Point) -> None:
         path = dropped_file(event.mimeData())
         if path is not None:
-            self._open_file(path)
+            open_after(path, self._open_file)
         elif self._carry is not None:
             self._carry.follow(at, Held.of(event.modifiers()), 1 / self._bench.view.zoom)
             self._carry.put_down()
             self._carry = None
+
+
+def open_after(path: Path, open_file: Callable[[Path], None]) -> None:
+    """Open once the drop is over: a question in the midst of it would hold up the program that it came from."""
+    QTimer.singleShot(0, lambda: open_file(path))
 
 
 def dropped_file(data: QMimeData) -> Path | None:

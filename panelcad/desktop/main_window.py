@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget
 from panelcad.desktop.asking import Asking
 from panelcad.desktop.context_menu import ContextMenu
 from panelcad.desktop.document import Document
-from panelcad.desktop.drop import CanvasDrop, dropped_file
+from panelcad.desktop.drop import CanvasDrop, dropped_file, open_after
 from panelcad.desktop.files import FileDesk
 from panelcad.desktop.icons import program_icon
 from panelcad.desktop.menus import Menus
@@ -172,11 +172,12 @@ class MainWindow(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if dropped_file(event.mimeData()) is not None:
-            event.acceptProposedAction()
+            event.setDropAction(Qt.DropAction.CopyAction)
+            event.accept()
 
     def dropEvent(self, event: QDropEvent) -> None:
         path = dropped_file(event.mimeData())
         if path is not None:
             event.setDropAction(Qt.DropAction.CopyAction)
             event.accept()
-            self.open(path)
+            open_after(path, self.open)

@@ -1,12 +1,13 @@
 """Files are driven through their dialogs by keys."""
 
 import pytest
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QTimer, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox, QPushButton
 
 from panelcad.desktop.asking import Asking
-from panelcad.store.project_file import load
+from panelcad.store.project_file import load, save
 
 
 def answer(button: str) -> list[str]:
@@ -116,3 +117,38 @@ def test_saving_where_one_may_not_is_told_and_the_mark_stays(hands, monkeypatch,
 
 def test_opened_files_are_remembered(hands, panel_file) -> None:
     assert hands.window.settings.recent_files == (panel_file.resolve(),)
+
+
+def drop_file(widget, file) -> QDropEvent:
+    """Drag a file over a widget and let it go there, as from a program that would rather move it."""
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(file))])
+    both, at = Qt.DropAction.MoveAction | Qt.DropAction.CopyAction, QPoint(widget.rect().center())
+    left, none = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
+    QApplication.sendEvent(widget, QDragEnterEvent(at, both, data, left, none))
+    QApplication.sendEvent(widget, QDragMoveEvent(at, both, data, left, none))
+    event = QDropEvent(QPointF(at), both, data, left, none)
+    event.setDropAction(Qt.DropAction.MoveAction)
+    QApplication.sendEvent(widget, event)
+    return event
+
+
+@pytest.mark.parametrize("place", ["canvas", "window"])
+def test_a_dropped_file_is_opened_and_left_where_it_is(hands, qtbot, tmp_path, place) -> None:
+    other = tmp_path / "other.panel.json"
+    save(hands.window.bench.document.project.revised(title="Another"), other)
+    event = drop_file(hands.view.viewport() if place == "canvas" else hands.window, other)
+    qtbot.waitUntil(lambda: hands.window.bench.document.project.title == "Another")
+    assert event.isAccepted()
+    assert event.dropAction() is Qt.DropAction.CopyAction
+
+
+def test_a_file_dropped_on_unsaved_work_asks_first(hands, qtbot, tmp_path) -> None:
+    other = tmp_path / "other.panel.json"
+    save(hands.window.bench.document.project.revised(title="Another"), other)
+    change(hands)
+    said = answer("Cancel")
+    drop_file(hands.view.viewport(), other)
+    qtbot.waitUntil(lambda: bool(said))
+    assert hands.window.bench.document.project.title != "Another"
+    assert hands.item("two").x != 0

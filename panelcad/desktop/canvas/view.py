@@ -244,7 +244,7 @@ class PanelView(QGraphicsView):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if self.drop_target is not None and self.drop_target.accepts(event):
-            event.acceptProposedAction()
+            _take_copy(event)
         else:
             event.ignore()
 
@@ -252,7 +252,7 @@ class PanelView(QGraphicsView):
         if self.drop_target is not None:
             at = self._scene_at(event.position())
             self.drop_target.hover(event, Point(at.x(), at.y()))
-            event.acceptProposedAction()
+            _take_copy(event)
 
     def dragLeaveEvent(self, event: object) -> None:  # noqa: ARG002
         if self.drop_target is not None:
@@ -262,9 +262,15 @@ class PanelView(QGraphicsView):
         if self.drop_target is not None:
             at = self._scene_at(event.position())
             self.drop_target.drop(event, Point(at.x(), at.y()))
-            event.acceptProposedAction()
+            _take_copy(event)
             self.setFocus()
 
     def repaint_box(self, box: Bounds) -> None:
         """Ask for a repaint of a box in mm."""
         self.panel_scene.update(QRectF(box[0], box[1], box[2] - box[0], box[3] - box[1]))
+
+
+def _take_copy(event: QDropEvent) -> None:
+    """Whoever it came from must keep what was dragged: nothing is moved away, whatever is proposed."""
+    event.setDropAction(Qt.DropAction.CopyAction)
+    event.accept()
