@@ -7,6 +7,7 @@ from PySide6.QtGui import QHelpEvent, QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
 
 _LEAST_LETTERS = 6
+_SLACK = 4
 
 
 class ChoiceBox(QComboBox):
@@ -16,6 +17,15 @@ class ChoiceBox(QComboBox):
         super().__init__(parent)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def sizeHint(self) -> QSize:
+        """Its longest entry whole, in the style it has now."""
+        hint = super().sizeHint()
+        longest = max((self.fontMetrics().horizontalAdvance(self.itemText(i)) for i in range(self.count())), default=0)
+        arrow = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox, self._option(), QStyle.SubControl.SC_ComboBoxEditField, self
+        )
+        return hint.expandedTo(QSize(longest + self.width() - arrow.width() + _SLACK, hint.height()))
 
     def minimumSizeHint(self) -> QSize:
         words = QSize(self.fontMetrics().horizontalAdvance("n" * _LEAST_LETTERS), self.fontMetrics().height())

@@ -21,6 +21,11 @@ def test_the_tool_brings_the_pane_and_drags_the_line(hands) -> None:
     assert float(pane.at.text()) == pytest.approx(150, abs=1)
 
 
+def test_the_pane_is_high_enough_and_its_words_are_whole(hands, section) -> None:
+    assert section.sizeHint().height() >= 240
+    assert section.way.shown_text == section.way.currentText()
+
+
 def test_the_line_is_caught_by_a_centre(hands, section) -> None:
     QTest.keyClick(hands.window, Qt.Key.Key_S)
     hands.drag((100, 0), (1, 0))

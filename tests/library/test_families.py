@@ -19,6 +19,7 @@ from panelcad.model.layout import FeatureKind, hole_spots, placed_cut, placed_it
 from panelcad.model.pilot import Light
 from panelcad.model.plate import Cut, Engraving
 from panelcad.model.project import Item, Project
+from panelcad.model.shape import KeyedCircle, Rectangle
 from panelcad.model.source import Source, Standing
 from panelcad.model.surroundings import Eye, Surroundings
 from panelcad.units import MM_PER_INCH
@@ -56,6 +57,47 @@ def sources(value: Any) -> Iterator[Any]:
 
 def test_the_families_are_all_there() -> None:
     assert set(CATALOGUE.families) == FAMILIES
+
+
+@pytest.mark.parametrize(
+    ("typed", "family"),
+    [
+        ("altimeter 2 1/4", "round-2-1-4"),
+        ("round gauge 2 1/16", "small-round"),
+        ("3 ATI", "ati-square"),
+        ("engine display", "engine-displays"),
+        ("IEC 61554", "iec-61554"),
+        ("rocker switch", "rocker-switches"),
+        ("rotary selector", "rotary-controls"),
+        ("headphone jack", "jacks"),
+        ("microphone jack", "jacks"),
+        ("key switch", "key-switches"),
+        ("lamp", "lamps"),
+        ("outlet", "outlets"),
+        ("D-subminiature", "d-subminiature"),
+        ("vent", "vents"),
+        ("clock", "clocks"),
+        ("hour meter", "clocks"),
+        ("compass", "compass"),
+        ("rail panel", "rail-panels"),
+        ("clamp ring", "clamp-rings"),
+        ("placard", "placards"),
+    ],
+)
+def test_what_a_panel_needs_is_found_by_the_trades_name(typed: str, family: str) -> None:
+    assert family in {cutout.family for cutout in CATALOGUE.search(typed)[:3]}
+
+
+def test_outlets_are_round_and_rectangular() -> None:
+    shapes = {type(cutout.openings[0].shape) for cutout in CATALOGUE.cutouts.values() if cutout.family == "outlets"}
+    assert shapes == {KeyedCircle, Rectangle}
+
+
+def test_rail_panels_are_five_and_three_quarter_inches_wide() -> None:
+    """MS25212: 5.75 in across."""
+    bezels = [cutout.bezel for cutout in CATALOGUE.cutouts.values() if cutout.family == "rail-panels"]
+    widths = [bezel.shape.width for bezel in bezels if bezel is not None and isinstance(bezel.shape, Rectangle)]
+    assert widths == [pytest.approx(5.75 * MM_PER_INCH)] * len(bezels)
 
 
 @every_cutout

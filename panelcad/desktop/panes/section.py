@@ -1,6 +1,6 @@
 """The section: panel, bodies, obstacles and firewall in depth, along a line that is dragged on the canvas."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QHideEvent, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
@@ -19,6 +19,7 @@ from panelcad.model.layout import layout
 from panelcad.model.project import Project
 
 _REACH_PX = 3.0
+_HEIGHT = 260
 _WORDS = {
     Across.VERTICAL: "Upright section, seen from the right: the pilot is at the left",
     Across.HORIZONTAL: "Level section, seen from above: the pilot is at the bottom",
@@ -46,6 +47,10 @@ class SectionPane(QWidget):
         self._is_framed = False
         self._lay_out()
         self._connect()
+
+    def sizeHint(self) -> QSize:
+        """High enough to read depths in; the pane may be made lower."""
+        return QSize(super().sizeHint().width(), _HEIGHT)
 
     def _lay_out(self) -> None:
         drag = QPushButton("&Drag the line")

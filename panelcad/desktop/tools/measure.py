@@ -18,6 +18,7 @@ from panelcad.geometry.segment import Arc
 from panelcad.model.layout import PlateLayout
 from panelcad.units import format_length, format_number
 
+_VOWELS: Final = frozenset("aeiou")
 _REACH_PX: Final = 9.0
 
 
@@ -80,7 +81,7 @@ class MeasureTool(Tool):
         for standing in standings(self.bench.stage.layout(), laid.plate.id).values():
             yield Spot(standing.centre, f"the centre of {standing.name}")
         for feature in laid.features:
-            yield Spot(feature.centre, f"the centre of a {feature.purpose}")
+            yield Spot(feature.centre, f"the centre of {_one(feature.purpose)}")
         for segment in laid.outline.segments:
             yield Spot(segment.start, "a corner of the panel")
             if isinstance(segment, Arc):
@@ -105,7 +106,12 @@ def _edges(laid: PlateLayout, here: Point) -> Iterator[Spot]:
         yield Spot(segment.nearest(here), "the panel's edge")
     for feature in laid.features:
         for segment in feature.contour.segments:
-            yield Spot(segment.nearest(here), f"the edge of a {feature.purpose}")
+            yield Spot(segment.nearest(here), f"the edge of {_one(feature.purpose)}")
     for item in laid.items:
         for segment in item.bezel.segments if item.bezel is not None else ():
             yield Spot(segment.nearest(here), f"the bezel of {item.item.name}")
+
+
+def _one(purpose: str) -> str:
+    """'an instrument', 'a toggle switch'."""
+    return f"{'an' if purpose[:1].lower() in _VOWELS else 'a'} {purpose}"
