@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QDialog, QLineEdit, QPushButton
 
+from panelcad.desktop.commands import panel, tools
 from panelcad.geometry.segment import Arc
 from panelcad.model.plate import PlateState
 
@@ -57,6 +58,12 @@ def plate(hands):
 
 def titles(hands) -> list[str]:
     return [step.title for step in hands.window.bench.document.done]
+
+
+def test_no_two_entries_of_the_panel_menu_share_a_letter() -> None:
+    entries = [action for action in (*panel.ACTIONS, *tools.actions()) if action.menu == "Pane&l"]
+    letters = [action.title.split("&")[1][0].lower() for action in entries]
+    assert len(set(letters)) == len(letters) > 15
 
 
 def test_an_outline_is_taken_by_its_measures(hands, plate) -> None:

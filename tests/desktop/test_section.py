@@ -21,7 +21,7 @@ def test_the_tool_brings_the_pane_and_drags_the_line(hands) -> None:
     assert float(pane.at.text()) == pytest.approx(150, abs=1)
 
 
-def test_the_pane_is_high_enough_and_its_words_are_whole(hands, section) -> None:
+def test_the_pane_asks_for_height_and_its_words_are_whole(section) -> None:
     assert section.sizeHint().height() >= 240
     assert section.way.shown_text == section.way.currentText()
 

@@ -102,8 +102,8 @@ ACTIONS: Final = (
     Action("panel.plate", "&Another plate…", _MENU, 1, dialog("sheets", "another_plate"), None, has_panel),
     Action("panel.split", "S&plit the plate…", _MENU, 1, dialog("sheets", "split_sheet"), None, has_panel),
     Action("panel.join", "&Join plates…", _MENU, 1, dialog("sheets", "join_sheets"), None, has_plates),
-    Action("panel.take-away", "&Take the plate away", _MENU, 1, _remove_plate, None, has_plates),
-    Action("panel.cut-size", "S&ize of a cut…", _MENU, 2, dialog("cut_size", "cut_size"), None, has_own_cut),
+    Action("panel.take-away", "Take the plate a&way", _MENU, 1, _remove_plate, None, has_plates),
+    Action("panel.cut-size", "Si&ze of a cut…", _MENU, 2, dialog("cut_size", "cut_size"), None, has_own_cut),
     Action("panel.opening", "Chan&ge an opening…", _MENU, 2, dialog("openings", "change_opening"), None, has_opening),
     Action(
         "panel.standing",

@@ -28,6 +28,8 @@ class PaneDock(QDockWidget):
         self.setObjectName(f"dock-{kind.id}")
         self.setFeatures(self.DockWidgetFeature.DockWidgetClosable | self.DockWidgetFeature.DockWidgetMovable)
         self.toggleViewAction().setShortcut(QKeySequence(kind.shortcut))
+        if not kind.share:
+            self.toggleViewAction().triggered.connect(lambda: QTimer.singleShot(0, self, self.ask_for_height))
 
     def widget(self) -> QWidget:
         """The pane; a form is scrolled where the window is too low for all of it."""
@@ -37,11 +39,11 @@ class PaneDock(QDockWidget):
         return self._pane
 
     def ask_for_height(self) -> None:
-        """A form is seen whole where there is room; the others of its side make way. Asked for once it is laid out."""
+        """It is seen whole where there is room; the others of its side make way. Asked for once it is laid out."""
         pane, area = self.widget(), super().widget()
-        if not isinstance(pane, Form) or not self.isVisible():
-            return
         wanted = pane.sizeHint().height() + self.height() - area.height()
+        if not self.isVisible() or self.height() >= wanted:
+            return
         others = self._others_of_its_side()
         had = sum(dock.height() for dock in others)
         left = max(had + self.height() - wanted, 0)

@@ -77,7 +77,7 @@ def _as_opening(bench: Workbench, outline: Outline) -> bool:
 
 
 COURSES: Final = (
-    Purpose("outline", "Outline, point &by point", "Shift+P", "The plate's outline drawn anew", _as_outline),
+    Purpose("outline", "Out&line, point by point", "Shift+P", "The plate's outline drawn anew", _as_outline),
     Purpose("plate", "Another plate, po&int by point", "", "A plate beside the ones there are", _as_plate),
     Purpose("hole", "Opening, point b&y point", "", "An opening of any form in the sheet itself", _as_opening),
 )
