@@ -37,7 +37,7 @@ from panelcad.model.shape import Circle
 from panelcad.store.project_file import load, save
 from tests import builders
 from tests.desktop.clipping import clipped
-from tests.desktop.dialog_walk import dialog_actions, walk_dialog
+from tests.desktop.dialog_walk import dialog_actions, walk_dialog, walk_finding, walk_messages, walk_tools
 
 NARROW = (900, 650)
 WIDE_LETTERS = 135.0
@@ -213,6 +213,23 @@ class TestEveryDialog:
 
         every_dialog(narrow, look)
         assert not faults, "\n".join(faults)
+
+    def test_those_of_tools_and_findings_and_every_message_take_the_same_care(self, narrow) -> None:
+        faults = []
+
+        def look(name: str, dialog: QDialog) -> None:
+            keys, chain = sorted(mnemonics(dialog)), in_tab_order(dialog)
+            found = list(clipped(dialog))
+            found += [f"{a[0]} is {a[1]} and {b[1]}" for a, b in pairwise(keys) if a[0] == b[0]]
+            found += [f"{type(one).__name__} has no name" for one in stops(dialog) if not spoken_name(one)]
+            found += [
+                f"from {spoken_name(a)} to {spoken_name(b)}" for a, b in pairwise(chain) if goes_back(a, b, dialog)
+            ]
+            faults.extend(f"{name}: {fault}" for fault in found)
+
+        for walk in (walk_tools, walk_finding, walk_messages):
+            walk(narrow, look)
+        assert faults == []
 
     def test_every_pane_names_its_fields_and_leaves_the_menus_keys_alone(self, narrow) -> None:
         """Alt and a letter of the menus or the tool bar goes there wherever one is."""
