@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 
 from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
-from panelcad.model.project import AS_FOUND, Option, Project
+from panelcad.model.project import AS_FOUND, Project
 from panelcad.outputs.page.fonts import font_style
 from panelcad.outputs.page.pictures import Pictures, pictures, svg_of
 from panelcad.outputs.page.words import articles, comparison, instruments, text
@@ -13,7 +13,7 @@ from panelcad.store.atomic import write_atomically
 
 _HERE = Path(__file__).parent
 _POLICY = "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; img-src data:; font-src data:"
-_ALWAYS = "▲▼◀▶–…%"
+_ALWAYS = "▲▼◀▶–…%\u00a0"
 
 
 def owner_page(project: Project) -> str:
@@ -68,19 +68,22 @@ def _header(project: Project) -> str:
 
 
 def _see(told: tuple[Story, ...], shown: Pictures) -> str:
-    panels = "".join(_panel(shown, each.option) for each in told)
+    panels = "".join(_panel(shown, each) for each in told)
     first = told[1].option.id if len(told) > 1 else AS_FOUND
     x1, y1, x2, y2 = shown.bounds
     return (
         '<section aria-labelledby="see"><h2 id="see">See it</h2>'
         f"{_controls(told, first)}"
-        '<div class="scroll" tabindex="0" role="region" '
+        '<div class="scroll" id="view" tabindex="0" role="region" '
         'aria-label="The panel; when it is larger than the screen, scroll sideways">'
-        f'<svg width="0" height="0" style="position:absolute" aria-hidden="true"><defs>{shown.defs}</defs></svg>'
+        f'<svg id="shared" width="0" height="0" style="position:absolute" aria-hidden="true">'
+        f"<defs>{shown.defs}</defs></svg>"
         f'<div class="stage" id="stage" style="--wipe:50%;aspect-ratio:{(x2 - x1):.1f}/{(y2 - y1):.1f}">'
-        f'{panels}<div class="edge" id="edge" aria-hidden="true"></div></div></div>'
+        f'{panels}<div class="edge" id="edge" aria-hidden="true"></div></div><div id="by-night"></div></div>'
         '<div class="names"><output id="left-name" for="left"></output>'
         '<output id="right-name" for="right"></output></div>'
+        '<div class="names flaws"><span class="open" id="left-flaw"></span>'
+        '<span class="open" id="right-flaw"></span></div>'
         '<input class="wipe" id="wipe" type="range" min="0" max="100" value="50" '
         'aria-label="Slide between the left and the right panel">'
         '<div id="about" role="status" aria-live="polite"><h3>What is this?</h3>'
@@ -108,10 +111,12 @@ def _select(name: str, label: str, told: tuple[Story, ...], chosen: str) -> str:
     return f'<label for="{name}">{label}<select id="{name}" autocomplete="off">{choices}</select></label>'
 
 
-def _panel(shown: Pictures, option: Option) -> str:
+def _panel(shown: Pictures, told: Story) -> str:
+    """An option's picture; one with open errors says so on the picture itself."""
+    flaw = f'<p class="flaw">{text(told.open_errors)}</p>' if told.open_errors and not told.is_as_found else ""
     return (
-        f'<figure class="panel" data-option="{option.id}">{svg_of(shown, option)}'
-        f"<figcaption>{text(option.name)}</figcaption></figure>"
+        f'<figure class="panel" data-option="{told.option.id}">{svg_of(shown, told.option)}{flaw}'
+        f"<figcaption>{text(told.option.name)}</figcaption></figure>"
     )
 
 

@@ -23,10 +23,10 @@ class DayAndNight(PlainInks):
         return f' {name}="var({known})"'
 
     def style(self) -> str:
-        """The style sheet that gives every property its values; paper is always by day."""
+        """The style sheet that gives every property its values; paper is by day but for the copies by night."""
         day = "".join(f"{name}:{pair[0]};" for pair, name in self._names.items())
         night = "".join(f"{name}:{pair[1]};" for pair, name in self._names.items())
-        return f":root{{{day}}}@media screen{{:root.night{{{night}}}}}"
+        return f":root{{{day}}}@media screen{{:root.night{{{night}}}}}#by-night{{{night}}}"
 
 
 def _hex(colour: Colour) -> str:

@@ -4,15 +4,18 @@ from dataclasses import dataclass, field
 from html import escape
 
 from panelcad.drawing.appearance import Look
+from panelcad.drawing.appearance_items import REACH
 from panelcad.drawing.appearance_panel import unlit_panel
-from panelcad.drawing.display import Bounds, Face, Group, Text, union
+from panelcad.drawing.display import Bounds, Face, Group, Path, Text, union
 from panelcad.drawing.extent import extent
 from panelcad.drawing.lettering import em_size, text_origin
+from panelcad.geometry.placement import Placement
+from panelcad.geometry.track import Track
 from panelcad.model.layout import layout
 from panelcad.model.project import Option, Project
 from panelcad.outputs.page.inks import DayAndNight
 from panelcad.outputs.svg_painter import SvgPainter
-from panelcad.outputs.svg_path import number
+from panelcad.outputs.svg_path import number, path_data
 
 _MARGIN = 8.0
 
@@ -47,7 +50,18 @@ def _reachable(group: Group, items: dict[str, str]) -> str:
     if group.owner not in items:
         return ""
     name = escape(items[group.owner], quote=True)
-    return f' class="item" tabindex="0" role="button" data-item="{group.owner}" aria-label="{name}"'
+    return (
+        f' class="item" tabindex="0" role="button" data-item="{group.owner}" aria-label="{name}"'
+        f' data-outline="{_outline(group)}"'
+    )
+
+
+def _outline(group: Group) -> str:
+    """Path data of what an item covers, in the axes of its plate: the frame around it when it is chosen."""
+    reach = next(node for node in group.nodes if isinstance(node, Group) and node.layer == REACH)
+    at = reach.placement or Placement(0.0, 0.0)
+    paths = (node for node in reach.nodes if isinstance(node, Path))
+    return path_data(tuple(at.contour(o) for path in paths for o in path.outlines if not isinstance(o, Track)), 1)
 
 
 def _lettering(text: Text, fill: str) -> str:
