@@ -1,17 +1,18 @@
-"""The view for the owner across the table: two options on the whole screen, a line that wipes between them.
+"""The view for the owner across the table: two options on the whole screen, a line that is moved between them.
 
-Keys: left and right arrow wipe, L changes the light, F swaps the sides, Escape closes.
+Keys: left and right arrow move the line, L changes the light, F swaps the sides, Escape closes.
 """
 
 from typing import Final
 
 from PySide6.QtCore import QPoint, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
+from PySide6.QtGui import QCloseEvent, QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.owner_flaws import OwnerFlaws
 from panelcad.drawing.appearance import Look
 from panelcad.drawing.appearance_light import LIGHTS, ground_colour
 from panelcad.drawing.appearance_panel import panel_view
@@ -23,6 +24,7 @@ from panelcad.outputs.qt_painter import paint
 
 _LIGHT_NAMES: Final = {"day": "Day", "dusk": "Dusk", "night": "Night", "night-red": "Night, red light"}
 _MARGIN: Final = 12.0
+_GAP: Final = 8
 _STEPS: Final = 1000
 
 
@@ -125,9 +127,12 @@ class OwnerView(QWidget):
         self.slider = QSlider(Qt.Orientation.Horizontal)
         self.slider.setRange(0, _STEPS)
         self.slider.setValue(_STEPS // 2)
-        self.slider.setAccessibleName("Wipe between the left and the right panel")
+        self.slider.setAccessibleName("Line between the left and the right panel")
+        self.left_flaw, self.right_flaw = QLabel(), QLabel()
+        self._flaws = OwnerFlaws(project)
         self._lay_out()
         self._connect()
+        self._tell_flaws()
         explained(self, Dialog.OWNER_VIEW)
         self.slider.setFocus()
 
@@ -135,12 +140,15 @@ class OwnerView(QWidget):
         row = QHBoxLayout()
         close = QPushButton("&Close")
         close.clicked.connect(self.close)
+        row.setSpacing(_GAP)
         for title, field in (("&Left", self.left), ("&Right", self.right), ("L&ight", self.light)):
             label = QLabel(title)
             label.setBuddy(field)
             row.addWidget(label)
             row.addWidget(field)
+            row.addSpacing(2 * _GAP)
         row.addWidget(self.slider, 1)
+        row.addSpacing(_GAP)
         row.addWidget(close)
         row.setContentsMargins(12, 6, 12, 6)
         words = QLabel(_CAUTION)
@@ -150,10 +158,36 @@ class OwnerView(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.picture, 1)
+        column.addLayout(self._flaw_row())
         column.addLayout(row)
         column.addWidget(words)
 
+    def _flaw_row(self) -> QHBoxLayout:
+        """Below each side of the picture what stands against the option that is shown there."""
+        row = QHBoxLayout()
+        row.setContentsMargins(12, 6, 12, 0)
+        for label, side in ((self.left_flaw, "left"), (self.right_flaw, "right")):
+            label.setAccessibleName(f"Open errors of the {side} panel")
+            label.setStyleSheet("font-weight: bold; color: #b3261e; background: #ffffff; padding: 2px 8px;")
+            label.hide()
+        row.addWidget(self.left_flaw)
+        row.addStretch(1)
+        row.addWidget(self.right_flaw)
+        return row
+
+    def _tell_flaws(self) -> None:
+        for label, field in ((self.left_flaw, self.left), (self.right_flaw, self.right)):
+            words = self._flaws.of(field.currentData())
+            label.setText(words)
+            label.setVisible(bool(words))
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self.hide()
+        self._flaws.stop()
+        super().closeEvent(event)
+
     def _connect(self) -> None:
+        self._flaws.found.connect(self._tell_flaws)
         for field in (self.left, self.right, self.light):
             field.currentIndexChanged.connect(self._show)
         self.slider.valueChanged.connect(lambda value: self.picture.wipe_to(value / _STEPS))
@@ -161,6 +195,7 @@ class OwnerView(QWidget):
 
     def _show(self) -> None:
         self.picture.show_options(self.left.currentData(), self.right.currentData(), self.light.currentData())
+        self._tell_flaws()
 
     def swap(self) -> None:
         left, right = self.left.currentIndex(), self.right.currentIndex()
@@ -182,8 +217,8 @@ class OwnerView(QWidget):
 
 
 _CAUTION: Final = (
-    "Generic instruments; a planning aid that approves nothing. Left and right arrow wipe, L changes the light, F swaps"
-    " the sides, Escape closes."
+    "Generic instruments; a planning aid that approves nothing. The left and right arrow keys move the line, L changes"
+    " the light, F swaps the sides, Escape closes."
 )
 
 

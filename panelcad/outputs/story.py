@@ -56,26 +56,14 @@ class Story:
     fit_errors: tuple[str, ...]
     plan_errors: tuple[str, ...]
     """A sentence for each open error."""
+    open_errors: str
+    """How many errors are open and what that means; '' where none is."""
     fingerprint: str
-
-    @property
-    def open_errors(self) -> str:
-        """'13 errors open: not to be cut as drawn', '' where there is none; the same words everywhere."""
-        count = len(self.fit_errors) + len(self.plan_errors)
-        if not count:
-            return ""
-        return f"{figures.counted(count, 'error')} open: {self._meaning}"
 
     @property
     def failures_known(self) -> bool:
         """False where the kind of flight is not stated, so that nobody knows what must be left."""
         return dict(self.figures)[_FAILURES] != figures.UNKNOWN
-
-    @property
-    def _meaning(self) -> str:
-        if self.is_as_found:
-            return "the panel as it is lacks something"
-        return "not to be cut as drawn" if self.fit_errors else "not ready to be built"
 
     @property
     def is_as_found(self) -> bool:
@@ -107,6 +95,7 @@ def story(judgement: Judgement, found: Judgement) -> Story:
         functions={row.function: row.independent for row in judgement.matrix},
         fit_errors=fit,
         plan_errors=plan,
+        open_errors=figures.open_errors(judgement),
         fingerprint=option_fingerprint(project, option),
     )
 

@@ -3,11 +3,12 @@
 from decimal import Decimal
 from typing import Final
 
+from panelcad.model.finding import Severity
 from panelcad.model.planning import LineKind
 from panelcad.model.project import AS_FOUND
 from panelcad.planning.cooling import RISE, airflow, panel_heat
 from panelcad.planning.cost import Cost
-from panelcad.planning.judge import Judgement
+from panelcad.planning.judge import Judgement, Topic
 from panelcad.planning.redundancy import missing_minimums
 from panelcad.planning.required import State
 from panelcad.planning.room import MOST, USUAL
@@ -57,6 +58,18 @@ def bad_failures(judgement: Judgement) -> str:
     if kind is None:
         return UNKNOWN
     return str(sum(1 for outcome in judgement.outcomes if missing_minimums(outcome, kind)))
+
+
+def open_errors(judgement: Judgement) -> str:
+    """'13 errors open: not to be cut as drawn', '' where there is none; the same words wherever an owner looks."""
+    if not judgement.errors:
+        return ""
+    if is_as_found(judgement):
+        meaning = "the panel as it is lacks something"
+    else:
+        fits = not judgement.count(Topic.SPACE, Severity.ERROR)
+        meaning = "not ready to be built" if fits else "not to be cut as drawn"
+    return f"{counted(len(judgement.errors), 'error')} open: {meaning}"
 
 
 def flight(judgement: Judgement) -> str:

@@ -120,6 +120,30 @@ def test_escape_closes_it(owner, qtbot):
     assert not isValid(owner) or not owner.isVisible()
 
 
+def test_an_option_with_open_errors_says_so(qtbot):
+    tourer = load(sample_file("tourer"))
+    view = OwnerView(tourer, "as-found", "ambitious")
+    view.show()
+    qtbot.waitUntil(view.right_flaw.isVisible, timeout=30_000)
+    assert view.right_flaw.text() == "13 errors open: not to be cut as drawn"
+    qtbot.waitUntil(view.left_flaw.isVisible, timeout=30_000)
+    assert "lacks something" in view.left_flaw.text()
+
+    view.right.setCurrentIndex(view.right.findData("classic"))
+    assert not view.right_flaw.isVisible()
+    view.close()
+
+
+def test_it_closes_while_options_are_still_judged(qtbot):
+    view = OwnerView(load(sample_file("tourer")), "as-found", "ambitious")
+    view.show()
+    qtbot.waitExposed(view)
+    view.close()
+    QTest.qWait(50)
+
+    assert not isValid(view) or not view.isVisible()
+
+
 def test_picture_is_painted_once_for_a_size(owner, project):
     first = owner.picture.pixmap("as-found")
     assert owner.picture.pixmap("as-found") is first

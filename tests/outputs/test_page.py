@@ -171,6 +171,111 @@ def test_picture_fits_a_phone_and_grows(page):
     assert _value(page, "document.documentElement.scrollWidth") <= 360
 
 
+def test_larger_keeps_the_line_in_sight(page):
+    page.find_element("id", "size").click()
+    where = _value(
+        page,
+        "(() => { const v = document.getElementById('view').getBoundingClientRect();"
+        "const e = document.getElementById('edge').getBoundingClientRect();"
+        "return (e.left + e.width / 2 - v.left) / v.width })()",
+    )
+
+    assert 0.4 < where < 0.6
+
+
+def _tap(page, item):
+    chosen = page.find_element("css selector", f".panel.left [data-item='{item}']")
+    page.execute_script("arguments[0].dispatchEvent(new MouseEvent('click', {bubbles: true}))", chosen)
+
+
+def test_frame_lies_on_the_chosen_instrument_above_all_else(page):
+    _tap(page, "airspeed")
+    _tap(page, "altimeter")
+    frames = _value(page, "document.querySelectorAll('.frame').length")
+    last = _value(page, "document.querySelector('.panel.left svg').lastElementChild.classList.contains('frame')")
+    under, width = _value(
+        page,
+        "(() => { const f = document.querySelector('.frame');"
+        "f.scrollIntoView({block: 'center'}); const c = f.getBoundingClientRect();"
+        "const e = document.elementFromPoint(c.left + c.width / 2, c.top + c.height / 2);"
+        "return [e.closest('.item').dataset.item, f.getBBox().width] })()",
+    )
+
+    assert (frames, last, under) == (1, True, "altimeter")
+    assert width == pytest.approx(83.3, abs=2.0), "a face of a 3 1/8 in instrument, in mm"
+
+
+@pytest.mark.parametrize(("width", "height"), [(360, 700), (1366, 768)])
+def test_answer_to_a_tap_is_in_sight(page, width, height):
+    resize(page, width, height)
+    page.execute_script("document.getElementById('see').scrollIntoView()")
+    _tap(page, "airspeed")
+    box = _value(page, "document.getElementById('about').getBoundingClientRect().toJSON()")
+
+    assert box["top"] >= 0
+    assert box["bottom"] <= height + 1
+
+
+def test_names_and_arrows_stay_together(page):
+    names = [_value(page, f"document.getElementById('{side}-name').textContent") for side in ("left", "right")]
+
+    assert names[0].startswith("◀\u00a0As")
+    assert names[1].endswith("\u00a0▶")
+
+
+def test_table_shows_only_what_differs_on_a_phone_and_keeps_its_first_column(page):
+    shown = "[...document.querySelectorAll('.compared .same')].some(row => row.getClientRects().length)"
+    assert _value(page, shown) is True
+    page.find_element("id", "differs").click()
+    assert _value(page, shown) is False
+    resize(page, 360, 800)
+    page.refresh()
+    assert _value(page, "document.getElementById('differs').checked") is True
+    moved = _value(
+        page,
+        "(() => { const t = document.querySelector('.compared'); t.parentElement.scrollLeft = 80;"
+        "return t.querySelector('tbody th').getBoundingClientRect().left"
+        " - t.parentElement.getBoundingClientRect().left })()",
+    )
+
+    assert moved == pytest.approx(0, abs=1)
+    assert _value(page, "getComputedStyle(document.querySelector('.swipe')).display") == "block"
+
+
+def test_an_option_with_open_errors_says_so_on_its_picture(page, project):
+    flaws = _value(
+        page, "[...document.querySelectorAll('.panel')].map(p => p.querySelector('.flaw')?.textContent ?? '')"
+    )
+
+    assert len(flaws) == len(project.all_options)
+    assert flaws[-1] == "13 errors open: not to be cut as drawn"
+    assert not any(flaws[:-1])
+
+
+def test_every_error_is_a_line_that_the_table_leads_to(page):
+    link = page.find_element("css selector", ".compared a.open:last-of-type")
+    target = link.get_attribute("href").rpartition("#")[2]
+
+    assert page.find_elements("css selector", f"#{target} h4.open + ul li")
+
+
+def test_paper_has_night_pictures_and_every_instrument_in_words(page, project):
+    page.execute_script("window.dispatchEvent(new Event('beforeprint'))")
+    nights = _value(page, "document.querySelectorAll('#by-night .panel').length")
+    opened = _value(page, "[...document.querySelectorAll('details')].every(d => d.open)")
+    twice = _value(
+        page,
+        "(() => { const ids = [...document.querySelectorAll('[id]')].map(e => e.id);"
+        "return ids.length - new Set(ids).size })()",
+    )
+    page.execute_script("window.dispatchEvent(new Event('afterprint'))")
+
+    assert nights == len(project.all_options)
+    assert opened
+    assert twice == 0
+    assert _value(page, "document.querySelectorAll('#by-night *, details[open]').length") == 0
+
+
 def test_print_button_prints(page):
     page.execute_script("window.print = () => { window.printed = true }")
     page.find_element("id", "print").click()
