@@ -27,7 +27,7 @@ from panelcad.model.surroundings import DepthLimit
 )
 def depth(body: Piece, piece: Piece, setting: Setting) -> Iterator[Finding]:
     limit: DepthLimit = piece.part.source
-    at = _shallowest(body.contour, piece.contour, limit)
+    at = shallowest(body.contour, piece.contour, limit)
     if at is None:
         return
     sway = setting.plate.sway.z if setting.plate.sway else 0.0
@@ -47,7 +47,7 @@ def depth(body: Piece, piece: Piece, setting: Setting) -> Iterator[Finding]:
         )
 
 
-def _shallowest(body: Contour, footprint: Contour, limit: DepthLimit) -> Point | None:
+def shallowest(body: Contour, footprint: Contour, limit: DepthLimit) -> Point | None:
     """The point of a body, where it is over the limit's footprint, at which the limit is nearest."""
     inside = polygon(footprint, Side.CIRCUMSCRIBED)
     whole = polygon(body, Side.CIRCUMSCRIBED)

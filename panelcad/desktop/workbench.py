@@ -16,6 +16,7 @@ from panelcad.desktop.selection import Selection
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.stage import Stage
 from panelcad.desktop.theme import Theme, theme_for
+from panelcad.editing.equip import say_by_cutout
 from panelcad.editing.lookup import bundles
 from panelcad.editing.made import Made
 from panelcad.errors import PanelcadError
@@ -24,6 +25,7 @@ from panelcad.units import LengthUnit
 
 if TYPE_CHECKING:
     from panelcad.library.catalogue import Catalogue
+    from panelcad.library.equipment import EquipmentLibrary
 
 CLOSEST: Final = 12.0
 """The closest, in pixels a mm, that one is taken to a thing."""
@@ -57,6 +59,7 @@ class Workbench(QObject):
         self.flipped_from = ""
         """The option that was shown before one flipped to the panel as found."""
         self._catalogue: Catalogue | None = None
+        self._equipment: EquipmentLibrary | None = None
 
     @property
     def unit(self) -> LengthUnit:
@@ -70,6 +73,23 @@ class Workbench(QObject):
 
             self._catalogue = whole_catalogue()
         return self._catalogue
+
+    @property
+    def equipment(self) -> "EquipmentLibrary":
+        """The packaged units of equipment and the user's own, read when first asked for."""
+        if self._equipment is None:
+            from panelcad.library.equipment import packaged_equipment, whole_equipment  # noqa: PLC0415 - as above
+
+            try:
+                self._equipment = whole_equipment()
+            except PanelcadError as fault:
+                self.told.emit(str(fault))
+                self._equipment = packaged_equipment()
+        return self._equipment
+
+    def said(self, project: Project, ids: Collection[str]) -> Project:
+        """The project where items just placed are the one unit of equipment that is mounted in their cutout."""
+        return say_by_cutout(project, self.document.option_id, ids, self.equipment.by_cutout)
 
     def read_catalogue_again(self) -> None:
         self._catalogue = None

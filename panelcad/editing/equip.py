@@ -1,5 +1,7 @@
 """A unit of equipment joins an option: its panel part and its planning part are one item."""
 
+from collections.abc import Collection, Mapping
+
 from panelcad.editing.carry import carry, carry_unit
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.made import Made
@@ -49,6 +51,21 @@ def name_unit(project: Project, option_id: str, item_id: str, unit: EquipmentUni
     option = project.option(option_id)
     items = tuple(changed if old.id == item_id else old for old in option.items)
     return project.with_option(option.revised(items=items))
+
+
+@edit
+def say_by_cutout(
+    project: Project, option_id: str, item_ids: Collection[str], units: Mapping[str, EquipmentUnit]
+) -> Project:
+    """The items among these that nobody said anything of known as the unit that goes with their cutout, where one does.
+
+    `units` are by the name of the cutout. Raises `UnknownName`.
+    """
+    for item in project.option(option_id).items:
+        unit = units.get(item.cutout or "")
+        if item.id in item_ids and item.unit is None and unit is not None:
+            project = name_unit(project, option_id, item.id, unit)
+    return project
 
 
 @edit

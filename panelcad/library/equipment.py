@@ -42,6 +42,18 @@ class EquipmentLibrary:
             raise UnknownName("unit of equipment", name, tuple(self.units))
         return self.units[name]
 
+    def mounted_in(self, cutout: str) -> tuple[EquipmentUnit, ...]:
+        """The units that are mounted in a cutout of this name."""
+        return tuple(unit for unit in self.units.values() if unit.cutout == cutout)
+
+    @cached_property
+    def by_cutout(self) -> dict[str, EquipmentUnit]:
+        """The unit of each cutout that one unit alone is mounted in."""
+        return {each.cutout: each for each in self.units.values() if each.cutout and self._is_alone(each.cutout)}
+
+    def _is_alone(self, cutout: str) -> bool:
+        return len(self.mounted_in(cutout)) == 1
+
     def search(self, text: str) -> list[EquipmentUnit]:
         """The units that suit every word of `text`, best first; all of them where it is blank."""
         return [self.units[name] for name in self._index.search(text)]

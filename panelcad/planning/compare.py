@@ -118,10 +118,11 @@ def _difference_row(judgements: tuple[Judgement, ...]) -> Row:
     totals = [judgement.cost.total for judgement in judgements]
     offered = [total for j, total in zip(judgements, totals, strict=True) if not figures.is_as_found(j)]
     least = min(offered, default=Decimal(0))
+    is_open = any(judgement.change.nameless for judgement in judgements)
     cells = []
     for judgement, total in zip(judgements, totals, strict=True):
         text = "" if figures.is_as_found(judgement) else figures.money_difference(total - least, judgement.cost)
-        cells.append(Cell(text))
+        cells.append(Cell(figures.UNKNOWN if text and is_open else text))
     return Row(Topic.COST, "More than the least option", tuple(cells))
 
 

@@ -106,6 +106,8 @@ def _lines(work: Change, hours: tuple[HoursLine, ...], equipment: Equipment) -> 
     settings = equipment.project.planning.costs
     for fitted in work.installed:
         yield QuoteLine(fitted.id, fitted.name, LineKind.EQUIPMENT, price_in(settings, fitted))
+    for item in work.nameless:
+        yield QuoteLine(item.id, item.name, LineKind.EQUIPMENT, None)
     known = sum((line.hours for line in hours if line.hours is not None), ZERO)
     if hours:
         amount = None if settings.hourly_rate is None else hundredths(known * settings.hourly_rate)

@@ -88,16 +88,20 @@ class Change:
     installed: tuple[Fitted, ...]
     kept: tuple[tuple[Fitted, Fitted], ...]
     """As found and now, where it may sit elsewhere."""
+    nameless: tuple[Item, ...] = ()
+    """Equipment put in that is named as no unit."""
 
 
 def change(project: Project, option: Option) -> Change:
     """What comes out, what goes in and what stays."""
     before = {_identity(fitted): fitted for fitted in equipment(project, project.as_found).units}
     after = {_identity(fitted): fitted for fitted in equipment(project, option).units}
+    known = {item.id for item in nameless(project, project.as_found)}
     return Change(
         removed=tuple(fitted for key, fitted in before.items() if key not in after),
         installed=tuple(fitted for key, fitted in after.items() if key not in before),
         kept=tuple((fitted, after[key]) for key, fitted in before.items() if key in after),
+        nameless=tuple(item for item in nameless(project, option) if item.id not in known),
     )
 
 

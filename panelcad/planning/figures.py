@@ -12,6 +12,7 @@ from panelcad.planning.judge import Judgement, Topic
 from panelcad.planning.redundancy import missing_minimums
 from panelcad.planning.required import State
 from panelcad.planning.room import MOST, USUAL
+from panelcad.planning.space import PlateSpace
 from panelcad.units import LengthUnit, format_length, format_mass, format_money, format_number, mass_unit
 
 UNKNOWN: Final = "not known"
@@ -45,7 +46,15 @@ def sources(count: int, independent: int) -> str:
 def unit_count(judgement: Judgement) -> str:
     units = judgement.equipment.units
     waiting = sum(1 for fitted in units if fitted.is_unplaced)
-    return f"{len(units)}, {waiting} not placed yet" if waiting else str(len(units))
+    parts = [str(len(units))]
+    parts += [f"{waiting} not placed yet"] if waiting else []
+    parts += [without_equipment(len(judgement.equipment.nameless))] if judgement.equipment.nameless else []
+    return ", ".join(parts)
+
+
+def without_equipment(count: int) -> str:
+    """'1 item without equipment', '32 items without equipment'."""
+    return f"{counted(count, 'item')} without equipment"
 
 
 def not_known_of(judgement: Judgement) -> str:
@@ -55,7 +64,7 @@ def not_known_of(judgement: Judgement) -> str:
 
 def bad_failures(judgement: Judgement) -> str:
     kind = judgement.equipment.flight
-    if kind is None:
+    if kind is None or judgement.equipment.nameless:
         return UNKNOWN
     return str(sum(1 for outcome in judgement.outcomes if missing_minimums(outcome, kind)))
 
@@ -89,6 +98,7 @@ def worst_load(judgement: Judgement) -> str:
     if found is None:
         return UNKNOWN
     more = f" and {counted(len(found.unknown), 'unknown load')}" if found.unknown else ""
+    more += f" and {without_equipment(len(judgement.equipment.nameless))}" if judgement.equipment.nameless else ""
     return f"{found.worst.continuous:.1f} A in {found.worst.phase}{more}"
 
 
@@ -158,7 +168,8 @@ def useful_load(judgement: Judgement) -> str:
 
 
 def equipment_cost(judgement: Judgement) -> str:
-    return money(judgement.cost.sum_of(LineKind.EQUIPMENT), judgement.cost)
+    text, nameless = money(judgement.cost.sum_of(LineKind.EQUIPMENT), judgement.cost), judgement.change.nameless
+    return f"{text}: {without_equipment(len(nameless))}" if nameless else text
 
 
 def labour(judgement: Judgement) -> str:
@@ -172,9 +183,11 @@ def total(judgement: Judgement) -> str:
 
 
 def money(amount: Decimal, cost: Cost) -> str:
-    """The amount, 'at least' before it where something is not known."""
+    """The amount, 'at least' before it where something is not known; where nothing is known, that it is not."""
     text = format_money(amount, cost.currency)
-    return text if cost.is_whole else f"at least {text}"
+    if cost.is_whole:
+        return text
+    return f"at least {text}" if amount else UNKNOWN
 
 
 def money_difference(amount: Decimal, cost: Cost) -> str:
@@ -201,13 +214,17 @@ def covered(judgement: Judgement) -> str:
 
 
 def depth(judgement: Judgement) -> str:
-    """How deep the deepest body of each plate reaches, and how deep the space behind is at the plate's origin."""
-    unit = unit_of(judgement)
-    texts = []
-    for plate in judgement.space.plates:
-        room = "" if plate.depth_there_is is None else f" of {format_length(plate.depth_there_is, unit, places=1)}"
-        texts.append(f"{format_length(plate.deepest, unit, places=1)}{room}")
-    return "; ".join(texts)
+    """How deep the bodies of each plate reach, and what is left to a depth limit where some stand before one."""
+    return "; ".join(_depth(plate, unit_of(judgement)) for plate in judgement.space.plates)
+
+
+def _depth(plate: PlateSpace, unit: LengthUnit) -> str:
+    deepest = format_length(plate.deepest, unit, places=1)
+    if not plate.has_depth_limit:
+        return deepest
+    if plate.depth_left is None:
+        return f"{deepest}, nothing before a depth limit"
+    return f"{deepest}; {format_length(plate.depth_left, unit, places=1)} left where a depth limit is behind"
 
 
 def free_width(judgement: Judgement) -> str:

@@ -5,12 +5,15 @@ from dataclasses import dataclass
 
 import shapely
 
+from panelcad.checks.depth import shallowest
 from panelcad.checks.report import CheckReport
 from panelcad.checks.run import check
 from panelcad.editing.stack_opening import needed
+from panelcad.geometry.placement import Placement
 from panelcad.geometry.polygon import Side, polygon
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.layout import PlacedCut, PlateLayout, layout
+from panelcad.model.surroundings import DepthLimit
 from panelcad.planning.equipment import Equipment
 from panelcad.planning.report import finding
 from panelcad.planning.room import Room, rooms
@@ -36,7 +39,9 @@ class PlateSpace:
     covered: float
     free_width_share: float
     deepest: float
-    depth_there_is: float | None
+    depth_left: float | None
+    """From the bodies that stand before a depth limit to it; None where none does, or there is no limit."""
+    has_depth_limit: bool
     stacks: tuple[StackSpace, ...]
 
     @property
@@ -96,9 +101,20 @@ def _plate_space(plate: PlateLayout, equipment: Equipment) -> PlateSpace:
         covered=float(covered.area),
         free_width_share=_free_width_share(sheet, covered),
         deepest=max((body.far for placed in plate.items for body in placed.behind), default=0.0),
-        depth_there_is=min((limit.at_origin for limit in limits), default=None),
+        depth_left=min(_depths_left(plate, limits), default=None),
+        has_depth_limit=bool(limits),
         stacks=tuple(_stacks(plate, equipment)),
     )
+
+
+def _depths_left(plate: PlateLayout, limits: list[DepthLimit]) -> Iterator[float]:
+    """What is left behind each body to each limit, where the one stands before the other."""
+    for limit in limits:
+        footprint = Placement(limit.x, limit.y, limit.rotation).contour(limit.shape.contour())
+        for body in (body for placed in plate.items for body in placed.behind):
+            at = shallowest(body.footprint, footprint, limit)
+            if at is not None:
+                yield limit.depth_at(*at) - body.far
 
 
 def _covered(plate: PlateLayout) -> shapely.geometry.base.BaseGeometry:

@@ -157,6 +157,8 @@ def _lines(work: Change, sheet: WeightAndBalance | None) -> Iterator[WeightLine]
         if arm_of(before, sheet) != arm_of(after, sheet):
             yield _line(before, "moved from", sheet, sign=-1.0)
             yield _line(after, "moved to", sheet)
+    for item in work.nameless:
+        yield WeightLine(item.id, item.name, "installed", None, item.arm, Place.PANEL.value)
 
 
 def _line(fitted: Fitted, what: str, sheet: WeightAndBalance | None, sign: float = 1.0) -> WeightLine:

@@ -1,6 +1,7 @@
 import pytest
 
-from panelcad.editing.equip import add_unit, name_unit, place_unit
+from panelcad.editing.equip import add_unit, name_unit, place_unit, say_by_cutout
+from panelcad.editing.place import place
 from panelcad.editing.remove import remove
 from panelcad.errors import EditRefused
 from panelcad.library.catalogue import packaged_catalogue
@@ -67,3 +68,15 @@ def test_what_has_its_place_is_not_placed_again() -> None:
     placed = place_unit(with_unit("audio-panel"), "new", "audio-panel", "main", 0.0, 0.0)
     with pytest.raises(EditRefused, match="is not waiting for a place"):
         place_unit(placed, "new", "audio-panel", "main", 5.0, 5.0)
+
+
+def test_items_are_said_to_be_the_only_unit_of_their_cutout() -> None:
+    """Of two altimeters of one cutout nobody can tell which it is; the airspeed indicator can be only one."""
+    project = builders.project(builders.sheet(width=600.0))
+    ids = []
+    for name, x in (("airspeed-3-1-8", -100.0), ("altimeter-knob-3-1-8", 0.0), ("toggle", 100.0)):
+        placed = place(project, "new", "main", packaged_catalogue().cutout(name), x, 0.0)
+        project, ids = placed.project, [*ids, *placed.ids]
+    said = say_by_cutout(project, "new", ids, LIBRARY.by_cutout)
+    assert [item.unit for item in said.option("new").items] == ["airspeed-round", None, None]
+    assert say_by_cutout(project, "new", (), LIBRARY.by_cutout) == project

@@ -3,7 +3,9 @@ import pytest
 from panelcad.checks.run import check
 from panelcad.editing.stack import place_stack
 from panelcad.library.catalogue import packaged_catalogue
+from panelcad.model.cutout import Body, BodyKind
 from panelcad.model.finding import Severity
+from panelcad.model.shape import Circle
 from panelcad.planning.equipment import Equipment, equipment
 from panelcad.planning.space import judge_space, space
 from tests import builders
@@ -23,7 +25,7 @@ def counts(found: Equipment) -> dict[str, int]:
 def test_an_empty_sheet_is_free_all_over() -> None:
     (plate,) = space(of(builders.project())).plates
     assert plate.area == pytest.approx(600.0 * 300.0)
-    assert (plate.covered, plate.free_width_share, plate.deepest, plate.depth_there_is) == (0, 1, 0, None)
+    assert (plate.covered, plate.free_width_share, plate.deepest, plate.depth_left) == (0, 1, 0, None)
 
 
 def test_area_and_free_width_of_a_single_hole() -> None:
@@ -101,3 +103,28 @@ def test_what_does_not_fit_or_has_no_place_is_told() -> None:
     assert rules["not-placed"].items == ("late",)
     assert space(found).fits is False
     assert space(of(builders.project())).fits is True
+
+
+@pytest.mark.parametrize(("x", "left"), [(-150.0, 180.0), (150.0, None)])
+def test_depth_is_judged_only_where_a_limit_lies(x: float, left: float | None) -> None:
+    """A firewall 300 mm behind the left half only; a case of 120 mm in front of it, or beside it."""
+    firewall = {
+        "id": "firewall",
+        "name": "Firewall",
+        "plate": "main",
+        "shape": {"kind": "rectangle", "width": 300.0, "height": 300.0},
+        "x": -150.0,
+        "y": 0.0,
+        "at_origin": 300.0,
+    }
+    case = Body(kind=BodyKind.CASE, shape=Circle(diameter=79.0), far=120.0, source=builders.SOURCE)
+    cutout = builders.round_cutout(bodies=(case,))
+    project = builders.project(
+        builders.sheet(cuts=(builders.cut("c1", x, 0),)),
+        items=(builders.item("i1", x, 0, cut="c1"),),
+        cutouts=(cutout,),
+        surroundings={"depth_limits": (firewall,)},
+    )
+    (plate,) = space(of(project)).plates
+    assert plate.deepest == pytest.approx(120.0)
+    assert plate.depth_left == (None if left is None else pytest.approx(left))

@@ -70,9 +70,15 @@ def basic_t(bench: Workbench, parent: QWidget) -> None:
         found = {seat: choice.cutout for seat, choice in choices.items()}
         cutouts: dict[Seat, Cutout] = {seat: cutout for seat, cutout in found.items() if cutout is not None}
         plate = bench.stage.plate_id
-        return place_basic_t(document.project, document.option_id, plate, cutouts, Point(across.mm, up.mm), gap.mm)
+        at = Point(across.mm, up.mm)
+        return _said(bench, place_basic_t(document.project, document.option_id, plate, cutouts, at, gap.mm))
 
     dialog.ask(place)
+
+
+def _said(bench: Workbench, made: Made) -> Made:
+    """The same, each item known as equipment where its cutout says which."""
+    return Made(bench.said(made.project, made.ids), made.ids)
 
 
 def _seat(bench: Workbench, dialog: EditDialog, seat: Seat) -> CutoutChoice:
@@ -107,7 +113,7 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     def place() -> Made:
         row = Row(Point(across.mm, up.mm), count.value(), pitch.mm)
         plate = bench.stage.plate_id
-        return place_row(document.project, document.option_id, plate, _chosen(choice), row)
+        return _said(bench, place_row(document.project, document.option_id, plate, _chosen(choice), row))
 
     dialog.ask(place)
 
@@ -168,6 +174,10 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
     add.clicked.connect(put)
     take.clicked.connect(take_out)
     units.model().rowsMoved.connect(lambda *_: dialog.preview())
-    dialog.ask(
-        lambda: place_stack(document.project, document.option_id, bench.stage.plate_id, units.cutouts, across.mm, up.mm)
-    )
+
+    def place() -> Made:
+        plate = bench.stage.plate_id
+        made = place_stack(document.project, document.option_id, plate, units.cutouts, across.mm, up.mm)
+        return _said(bench, made)
+
+    dialog.ask(place)

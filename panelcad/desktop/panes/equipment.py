@@ -21,16 +21,16 @@ from PySide6.QtWidgets import (
 )
 
 from panelcad.desktop.panes.fitting_form import FittingForm
+from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.tools.put import put_waiting
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.equip import add_unit
 from panelcad.editing.remove import remove
-from panelcad.errors import PanelcadError
 
 if TYPE_CHECKING:
     from panelcad.library.equipment import EquipmentLibrary
     from panelcad.model.equipment import EquipmentUnit
-    from panelcad.model.project import Project
+    from panelcad.model.project import Item, Project
 
 _ID: Final = int(Qt.ItemDataRole.UserRole)
 _INVENTED: Final = "Built-in units are generic; weights, currents and prices are invented."
@@ -56,6 +56,11 @@ class EquipmentPane(QWidget):
         self.place.setToolTip("Put it on the panel at the nearest free place")
         self.take_out = QPushButton("Ta&ke out")
         self.fitting = FittingForm(bench)
+        self.count = QLabel()
+        self.count.setWordWrap(True)
+        self.say_clear = QPushButton()
+        self.say_clear.setToolTip("Each is the one unit of the library that is mounted in its cutout")
+        self.unit = UnitChoice(bench)
         self._lay_out()
         self._connect()
 
@@ -79,7 +84,7 @@ class EquipmentPane(QWidget):
         form.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         form.setWidget(self.fitting)
         self.tabs = QTabWidget()
-        self.tabs.addTab(_stacked(self.fitted, row, form), "In the option")
+        self.tabs.addTab(_stacked(self.count, self.say_clear, self.fitted, self.unit, row, form), "In the option")
         self.tabs.addTab(_stacked(self.search, self.offered, self.put_in), "Put in")
         told = QLabel(_INVENTED)
         told.setWordWrap(True)
@@ -98,6 +103,7 @@ class EquipmentPane(QWidget):
         self.fitted.currentItemChanged.connect(self._chosen)
         self.place.clicked.connect(self._place)
         self.take_out.clicked.connect(self._take_out)
+        self.say_clear.clicked.connect(self._say_clear)
         bench.document.changed.connect(self.refresh)
         bench.document.option_changed.connect(self.refresh)
         bench.document.replaced.connect(self.refresh)
@@ -105,18 +111,9 @@ class EquipmentPane(QWidget):
     def showEvent(self, event: object) -> None:  # noqa: ARG002
         """The library is read when somebody first looks."""
         if self._library is None:
-            self._read()
+            self._library = self._bench.equipment
+            self._offer()
         self.refresh()
-
-    def _read(self) -> None:
-        from panelcad.library.equipment import packaged_equipment, whole_equipment  # noqa: PLC0415 - when first seen
-
-        try:
-            self._library = whole_equipment()
-        except PanelcadError as fault:
-            self._bench.told.emit(str(fault))
-            self._library = packaged_equipment()
-        self._offer()
 
     def _offer(self) -> None:
         self.offered.clear()
@@ -136,13 +133,36 @@ class EquipmentPane(QWidget):
 
         chosen = self._chosen_id()
         self.fitted.clear()
-        for fitted in equipment(self._bench.document.project, self._bench.document.option).units:
-            row = QTreeWidgetItem(self.fitted, [fitted.name, fitted.place_words])
-            row.setData(0, _ID, fitted.id)
-            row.setToolTip(0, _does(fitted.unit))
-            if fitted.id == chosen:
-                self.fitted.setCurrentItem(row)
+        found = equipment(self._bench.document.project, self._bench.document.option)
+        for item in found.nameless:
+            self._list(item.id, item.name, "not said", "Nobody said what unit of equipment it is", chosen)
+        for fitted in found.units:
+            self._list(fitted.id, fitted.name, fitted.place_words, _does(fitted.unit), chosen)
+        self._count(found.nameless)
         self._chosen()
+
+    def _list(self, item_id: str, name: str, where: str, does: str, chosen: str) -> None:
+        row = QTreeWidgetItem(self.fitted, [name, where])
+        row.setData(0, _ID, item_id)
+        row.setToolTip(0, does)
+        if item_id == chosen:
+            self.fitted.setCurrentItem(row)
+
+    def _count(self, nameless: "tuple[Item, ...]") -> None:
+        """Tell how many items nobody said the equipment of, and how many of those can be only one thing."""
+        from panelcad.planning.figures import without_equipment  # noqa: PLC0415 - when first seen
+
+        clear = sum(1 for item in nameless if item.cutout in self._bench.equipment.by_cutout)
+        self.count.setText(
+            f"{without_equipment(len(nameless))}: choose one and say below what it is" if nameless else ""
+        )
+        self.count.setVisible(bool(nameless))
+        self.say_clear.setText(f"Say it for the {clear} that can be &only one" if clear > 1 else "Say the &only one")
+        self.say_clear.setVisible(bool(clear))
+
+    def _say_clear(self) -> None:
+        every = {item.id for item in self._bench.document.option.items}
+        self._bench.edit("Say what equipment it is", lambda project, _: self._bench.said(project, every))
 
     def _chosen_id(self) -> str:
         row = self.fitted.currentItem()
@@ -154,6 +174,7 @@ class EquipmentPane(QWidget):
         item = items.get(item_id)
         self.take_out.setEnabled(item is not None)
         self.fitting.show_item(item)
+        self.unit.show_item(item)
         self.place.setEnabled(item is not None and item.cutout is not None and item.plate is None)
         if item is not None and item.plate is not None:
             self._bench.selection.set((item_id,))

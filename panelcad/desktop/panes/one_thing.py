@@ -9,6 +9,7 @@ from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.lettering_rows import LetteringRows
 from panelcad.desktop.panes.meaning_rows import MeaningRows
 from panelcad.desktop.panes.references import Reference, references
+from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.parts import Thing, all_things
 from panelcad.editing.places import place_of
@@ -19,6 +20,7 @@ from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
 from panelcad.model.plate import AttachScrew, Cut, Engraving
 from panelcad.model.project import Item, Project
+from panelcad.planning.nameless import is_equipment
 
 
 class OneThing(Form):
@@ -34,6 +36,7 @@ class OneThing(Form):
         self.name.committed.connect(self._rename)
         self._add_position()
         self.lettering = LetteringRows(self, bench, thing) if isinstance(thing, Engraving) else None
+        self.unit = self._add_unit(thing)
         self.meaning = self._add_meaning(thing)
         self._add_facts(thing)
         self.end()
@@ -57,6 +60,17 @@ class OneThing(Form):
         self.up.committed.connect(lambda _: self._move())
         self.turn.committed.connect(self._turn)
         self.origin.activated.connect(lambda _: self.refresh(self._bench.document.project))
+
+    def _add_unit(self, thing: Thing | None) -> UnitChoice | None:
+        """For what is equipment; controls and hardware of the panel are none unless somebody said so."""
+        if not isinstance(thing, Item) or thing.cutout is None:
+            return None
+        project = self._bench.document.project
+        if thing.unit is None and not is_equipment(thing, project.cutout(thing.cutout)):
+            return None
+        made = UnitChoice(self._bench)
+        self.row("E&quipment", made)
+        return made
 
     def _add_meaning(self, thing: Thing | None) -> MeaningRows | None:
         if not isinstance(thing, Item) or thing.cutout is None:
@@ -87,6 +101,8 @@ class OneThing(Form):
             self.follow(project)
         if self.lettering is not None and isinstance(thing, Engraving):
             self.lettering.show(thing)
+        if self.unit is not None and isinstance(thing, Item):
+            self.unit.show_item(thing)
         if self.meaning is not None and isinstance(thing, Item):
             self.meaning.show(thing)
 

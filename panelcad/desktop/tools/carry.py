@@ -77,7 +77,7 @@ class Carry:
     def put_down(self) -> None:
         """Cut and fit it where it is held; it is selected then."""
         self._over()
-        self._gesture.propose(self._made.project)
+        self._gesture.propose(self._bench.said(self._made.project, self._made.ids))
         self._gesture.finish()
         self._bench.settings.used_cutout(self.cutout.name)
         self._bench.selection.set(self._made.ids[:1])

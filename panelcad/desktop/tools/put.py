@@ -26,7 +26,7 @@ def put_in_view(bench: Workbench, cutout: Cutout) -> None:
         trial = place(project, option, bench.stage.plate_id, cutout, 0.0, 0.0)
         at = _free_place(bench, trial)
         made.append(place(project, option, bench.stage.plate_id, cutout, at.x, at.y))
-        return made[0].project
+        return bench.said(made[0].project, made[0].ids)
 
     if bench.edit(f"Place {cutout.title}", placed):
         bench.settings.used_cutout(cutout.name)
