@@ -34,6 +34,8 @@ class Action:
     hint: str = ""
     on_bar: bool = False
     bar_group: int = 0
+    words: str = ""
+    """More words that somebody may look for it by."""
 
     @property
     def plain_title(self) -> str:
@@ -48,7 +50,8 @@ class Action:
         return QKeySequence(self.shortcut).toString(QKeySequence.SequenceFormat.NativeText)
 
 
-MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "Pane&l", "&View", "&Tools", "&Help")
+OPTION_MENU: Final = "Optio&n"
+MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "Pane&l", OPTION_MENU, "&View", "&Tools", "&Help")
 
 
 def all_actions() -> tuple[Action, ...]:
@@ -60,6 +63,7 @@ def all_actions() -> tuple[Action, ...]:
         file,
         help_,
         limits,
+        options,
         own,
         panel,
         placing,
@@ -82,6 +86,7 @@ def all_actions() -> tuple[Action, ...]:
         *own.ACTIONS,
         *arrange.ACTIONS,
         *panel.ACTIONS,
+        *options.ACTIONS,
         *show.VIEW_ACTIONS,
         *view.ACTIONS,
         *show.LOOK_ACTIONS,

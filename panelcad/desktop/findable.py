@@ -67,7 +67,7 @@ def _action(action: Action, made: QAction, run: Callable[[str], None]) -> Findab
     menu = action.menu.replace("&", "")
     return Findable(
         action.plain_title,
-        f"{menu} {action.hint}",
+        f"{menu} {action.hint} {action.words}",
         _with_keys(f"{menu}: {action.plain_title}", action.keys),
         action.hint,
         partial(run, action.id),

@@ -37,6 +37,7 @@ class Menus:
         for signal in (
             bench.document.changed,
             bench.document.replaced,
+            bench.document.option_changed,
             bench.document.saved,
             bench.selection.changed,
             bench.settings.changed,

@@ -76,6 +76,7 @@ class Dialog(Enum):
     LOOK = "help/views.md#finish-and-colours"
     NEW_PANEL = "help/first-panel.md#1-begin"
     NOTE = "help/lettering.md#notes-on-the-drawing"
+    OPTION = "help/options.md#options"
     OPENING = "help/outline.md#openings-of-the-sheet"
     OUTLINE_MEASURES = "help/outline.md#an-outline-by-its-measures"
     OWN_CUTOUT = "help/library.md#a-cutout-of-our-own"

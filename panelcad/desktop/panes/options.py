@@ -18,12 +18,12 @@ from PySide6.QtWidgets import (
 )
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.commands.options import new_from_this
 from panelcad.desktop.panes.chart_view import ChartView
 from panelcad.desktop.panes.option_charts import option_charts
 from panelcad.desktop.panes.option_table import OptionTable, Shown
 from panelcad.desktop.panes.reasons import Reasons
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.options import copy_option
 
 if TYPE_CHECKING:
     from panelcad.planning.judge import Judgement
@@ -47,7 +47,7 @@ class OptionsPane(QWidget):
         for choice in Shown:
             self.shown.addItem(choice.value, choice)
         self.shown.setAccessibleName("Which rows")
-        self.copy = QPushButton("&Copy option")
+        self.copy = QPushButton("&New option")
         self.copy.setToolTip("A new option like the one on the canvas, to change and hold against it")
         self.told = QLabel("Comparing …")
         self.told.setProperty("role", "faint")
@@ -175,6 +175,4 @@ class OptionsPane(QWidget):
             self._bench.document.look_at(comparison.judgements[column - 1].option.id)
 
     def _copy(self) -> None:
-        made = copy_option(self._bench.document.project, self._bench.document.option_id)
-        self._bench.document.apply("Copy option", made.project)
-        self._bench.document.look_at(made.option_id)
+        new_from_this(self._bench)
