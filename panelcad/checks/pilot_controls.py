@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import Any, Final
 
 from panelcad.checks.pilot_sight import Seen, seen_items
-from panelcad.checks.pilot_words import without_words, words_on
+from panelcad.checks.pilot_words import with_words_of_their_own, without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.point import Point
@@ -23,7 +23,7 @@ _CFR_777: Final = "14 CFR 23.777(d) before amendment 23-64"
 @rule(
     "label",
     title="A label at each control",
-    measures="distance from each control to the nearest engraving or placard",
+    measures="distance from each control to the nearest engraving or placard; one stands for the control nearest to it",
     looks_at=TheWhole(),
     severities=(Severity.WARNING,),
     limits=("label_distance",),
@@ -35,15 +35,19 @@ def label(laid: Layout) -> Iterator[Finding]:
 
 
 def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
+    limit = laid.project.profile.label_distance
     words = tuple(words_on(plate))
-    for placed in plate.items:
-        if placed.cutout.control is None:
-            continue
-        missing = without_words(placed, words, laid.project.profile.label_distance)
+    controls = tuple(placed for placed in plate.items if placed.cutout.control is not None)
+    labelled = with_words_of_their_own(controls, words, limit)
+    for placed in controls:
+        missing = without_words(placed, words, limit)
+        problem = "Control has no label near it"
+        if missing is None and placed.item.id not in labelled:
+            missing, problem = without_words(placed, (), limit), "The label near it stands for another control"
         if missing:
             yield Finding(
                 rule="label",
-                problem="Control has no label near it",
+                problem=problem,
                 plate=plate.plate.id,
                 source=f"14 CFR 23.1367(d), 23.2605(a); {limit_source('label_distance')}",
                 cure=Cure(item=placed.item.id, advice="engrave what it does beside it, or fit a placard"),

@@ -1,6 +1,6 @@
 """Where words stand on a plate: engraved lines, as wide as they are cut, and fitted placards, as boxes."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -55,6 +55,27 @@ def words_on(plate: PlateLayout) -> Iterator[Words]:
     for placed in plate.items:
         if placed.cutout.family == PLACARDS:
             yield Words(placed.item.id, placed.item.name, placed.face)
+
+
+def with_words_of_their_own(controls: Sequence[PlacedItem], words: Iterable[Words], limit: float) -> frozenset[str]:
+    """The ids of the controls that words within `limit` mm stand for: each for the control nearest to it alone.
+
+    Words as near to several stand for one of those that no others stand for.
+    """
+    nearest = [_nearest(controls, each, limit) for each in words]
+    sure = {ids[0] for ids in nearest if len(ids) == 1}
+    for ids in nearest:
+        free = [one for one in ids if one not in sure]
+        if len(ids) > 1 and free:
+            sure.add(free[0])
+    return frozenset(sure)
+
+
+def _nearest(controls: Sequence[PlacedItem], each: Words, limit: float) -> list[str]:
+    """The ids of the controls nearest to these words, in their order; none where all are beyond the limit."""
+    apart = {placed.item.id: gap(placed.face, each.box).distance for placed in controls}
+    least = min(apart.values(), default=limit)
+    return sorted(one for one, distance in apart.items() if distance <= min(least, limit) + TIE)
 
 
 def without_words(placed: PlacedItem, words: Iterable[Words], limit: float) -> dict[str, Any] | None:

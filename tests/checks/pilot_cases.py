@@ -85,6 +85,22 @@ def label_below(apart: float) -> Project:
     return panel(fitted("a", 0, 0, "toggle"), plate={"engravings": (words("PITOT HEAT", 0, -apart - 5 - HALF_A_LINE),)})
 
 
+def label_between(nearer: float) -> Project:
+    """Two knobs of 10 mm side, 25 mm apart, and one label below their middle, brought nearer to the first.
+
+    The second has a label of its own 10 mm above it.
+    """
+    below = words("PUMP", 12.5 - nearer, -20)
+    above = words("HEAT", 25, 5 + 10 + HALF_A_LINE)
+    return panel(fitted("a", 0, 0, "toggle"), fitted("b", 25, 0, "toggle"), plate={"engravings": (below, above)})
+
+
+def one_label_for(controls: int) -> Project:
+    """Knobs 25 mm apart, and one label right below the first."""
+    fit = (fitted(f"a{i}", 25 * i, 0, "toggle") for i in range(controls))
+    return panel(*fit, plate={"engravings": (words("PUMP", 0, -5 - 5 - HALF_A_LINE),)})
+
+
 def card_below_compass(apart: float) -> Project:
     words_there = words("COMPASS", 0, -FACE / 2 - apart - HALF_A_LINE)
     return panel(fitted("compass", 0, 0), plate={"engravings": (words_there,)})
@@ -188,6 +204,8 @@ CASES = [
     Case("reach", toggle_from_shoulder, 678.18, 678.2, required=678.18, **ADVISES, **FIXED),
     Case("reach", toggle_from_shoulder, 678.18, 889.0, required=886.46, **WARNS, **FIXED),
     Case("label", label_below, 25.4, 25.41, required=25.4, **WARNS),
+    Case("label", label_between, 0.1, -0.1, **BARE, **WARNS),
+    Case("label", one_label_for, 1, 2, **BARE, **WARNS),
     Case("compass-placard", card_below_compass, 50.8, 50.81, required=50.8, **WARNS),
     Case("covered-words", words_beside_bezel, 0.0, -0.01, required=0.0, **WARNS),
     Case("letter-height", letters, height_for(20, EYE_DISTANCE), AT_30_IN, **ADVISES),
