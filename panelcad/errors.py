@@ -35,8 +35,13 @@ class UnusableInput(PanelcadError, ValueError):
 class UnreadableQuantity(UnusableInput):
     """Typed text that is no length, angle or other quantity."""
 
-    def __init__(self, text: str, expected: str) -> None:
-        super().__init__("", "", f"'{text}' cannot be read", expected)
+    def __init__(self, text: str, expected: str, field: str = "") -> None:
+        self.text = text
+        super().__init__("", field, f"'{text}' cannot be read", expected)
+
+    def of(self, field: str) -> "UnreadableQuantity":
+        """The same, naming the field it was typed into."""
+        return UnreadableQuantity(self.text, self.expected, field)
 
 
 class UnknownName(PanelcadError, LookupError):

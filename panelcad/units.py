@@ -138,6 +138,20 @@ def format_exact(mm: float, unit: LengthUnit) -> str:
     return "0" if trimmed in {"-0", ""} else trimmed
 
 
+def format_brief(mm: float, unit: LengthUnit) -> str:
+    """For fields: exact where one decimal more than a reading's says it, else rounded as readings are; no unit.
+
+    >>> format_brief(77.788, LengthUnit.INCH), format_brief(195.214999968, LengthUnit.INCH)
+    ('3.063', '7.686')
+    >>> format_brief(77.7875, LengthUnit.INCH)
+    '3.0625'
+    """
+    exact = format_exact(mm, unit)
+    if len(exact.partition(".")[2]) <= decimals(unit) + 1:
+        return exact
+    return format_number(mm, unit).rstrip("0").rstrip(".")
+
+
 def format_fraction(mm: float, denominator: int = 64) -> str:
     """Inches as a mixed fraction where the length is one to a nanometre, else decimals: '3 1/8'."""
     parts = Fraction(to_nanometre(mm), round(MM_PER_INCH * NM_PER_MM))

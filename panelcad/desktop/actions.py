@@ -36,6 +36,8 @@ class Action:
     bar_group: int = 0
     words: str = ""
     """More words that somebody may look for it by."""
+    also: str = ""
+    """Another key for the same, which menus do not show."""
 
     @property
     def plain_title(self) -> str:

@@ -8,7 +8,7 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from panelcad.errors import UnreadableQuantity
-from panelcad.units import LengthUnit, format_exact, parse_angle, parse_length
+from panelcad.units import LengthUnit, format_brief, parse_angle, parse_length
 
 Read = Callable[[str], float]
 Write = Callable[[float], str]
@@ -71,13 +71,14 @@ class QuantityField(CommittingField):
         try:
             value = self._read(self.text())
         except UnreadableQuantity as problem:
-            self._mark(str(problem))
-            self.refused.emit(str(problem))
+            said = str(problem.of(self.accessibleName()))
+            self._mark(said)
+            self.refused.emit(said)
             return
         self.setModified(False)
-        changed = self._write(value) != self._write(self._value)
-        self._value = value
-        self.setText(self._write(value))
+        changed = self.text() != self._write(self._value) and value != self._value
+        self._value = value if changed else self._value
+        self.setText(self._write(self._value))
         if changed:
             self.committed.emit(value)
 
@@ -108,7 +109,7 @@ class LengthField(QuantityField):
     def __init__(self, name: str, unit: LengthUnit, parent: QWidget | None = None) -> None:
         self._unit = unit
         super().__init__(
-            name, lambda text: parse_length(text, self._unit), lambda mm: format_exact(mm, self._unit), parent
+            name, lambda text: parse_length(text, self._unit), lambda mm: format_brief(mm, self._unit), parent
         )
 
     def take_unit(self, unit: LengthUnit) -> None:

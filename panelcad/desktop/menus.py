@@ -54,7 +54,7 @@ class Menus:
         made = QAction(action.title, self._parts.window)
         made.setObjectName(action.id)
         if action.shortcut is not None:
-            made.setShortcut(QKeySequence(action.shortcut))
+            made.setShortcuts([QKeySequence(keys) for keys in (action.shortcut, action.also) if keys])
         made.setCheckable(action.checked is not None)
         keys = f"  ({action.keys})" if action.keys else ""
         lines = (f"{action.plain_title}{keys}", action.hint, _EXPLAINED if action.id.startswith("tool.") else "")

@@ -3,7 +3,7 @@
 from typing import Final
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QLabel, QPushButton, QStatusBar
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QStatusBar
 
 from panelcad.desktop.elided import ElidedLabel
 from panelcad.desktop.steady import SteadyPlace
@@ -99,8 +99,9 @@ class Status(QStatusBar):
         self.zoom.setText(f"{pixels_per_mm / per_mm:.0%}")
 
     def _count(self) -> None:
+        """What a dialog only tries is not announced."""
         report = self._parts.bench.judge.report
-        if report is None:
+        if report is None or QApplication.activeModalWidget() is not None:
             return
         counts = [(report.count(severity), severity.value) for severity in Severity]
         words = [f"{count} {word}{'s' if count != 1 and word != 'advice' else ''}" for count, word in counts if count]

@@ -7,7 +7,7 @@ from typing import ParamSpec, TypeVar
 from pydantic import ValidationError
 
 from panelcad.errors import EditRefused
-from panelcad.model.faults import first_fault
+from panelcad.model.faults import plain_sentence
 
 Given = ParamSpec("Given")
 Result = TypeVar("Result")
@@ -21,6 +21,6 @@ def edit(function: Callable[Given, Result]) -> Callable[Given, Result]:
         try:
             return function(*args, **kwargs)
         except ValidationError as error:
-            raise EditRefused(str(first_fault(error, ""))) from error
+            raise EditRefused(plain_sentence(error)) from error
 
     return guarded

@@ -20,6 +20,17 @@ def first_fault(error: ValidationError, source: str, place: str = "") -> Unusabl
     return UnusableInput(source, where, problem, expected + more)
 
 
+def plain_sentence(error: ValidationError) -> str:
+    """The first fault as it is told to somebody who filled in a field."""
+    fault = error.errors(include_url=False)[0]
+    field = str(fault["loc"][-1] if fault["loc"] else "").replace("_", " ")
+    if fault["type"] == "string_too_short" and field:
+        return f"{'An' if field[0] in 'aeiou' else 'A'} {field} is needed."
+    if fault["type"] == "greater_than" and field:
+        return f"{field.capitalize()} must be larger than {fault['ctx']['gt']:g}."
+    return str(first_fault(error, ""))
+
+
 def _place(location: tuple[int | str, ...]) -> str:
     """('options', 0, 'plates', 1) as people count: 'options 1, plates 2'."""
     words: list[str] = []

@@ -63,6 +63,8 @@ class PanelView(QGraphicsView):
         self.panel_scene = scene
         self.tool: CanvasTool | None = None
         self.drop_target: DropTarget | None = None
+        self.last_pointed: Point | None = None
+        """Where the pointer was last, in mm of the picture."""
         self._pan_from: QPoint | None = None
         self._space_held = False
         self._wants_all: Bounds | None = None
@@ -200,6 +202,7 @@ class PanelView(QGraphicsView):
             self._pan_from = here
             return
         pointer = self.pointer(event)
+        self.last_pointed = pointer.at
         self.pointed.emit(pointer.at)
         if self.tool is not None:
             self.tool.move(pointer)

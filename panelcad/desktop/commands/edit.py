@@ -74,7 +74,19 @@ def _preferences(parts: Parts) -> None:
 
 ACTIONS: Final = (
     Action("edit.undo", "&Undo", "&Edit", 0, _undo, _Keys.Undo, _can_undo, icon="undo", on_bar=True, bar_group=1),
-    Action("edit.redo", "&Redo", "&Edit", 0, _redo, _Keys.Redo, _can_redo, icon="redo", on_bar=True, bar_group=1),
+    Action(
+        "edit.redo",
+        "&Redo",
+        "&Edit",
+        0,
+        _redo,
+        "Ctrl+Y",
+        _can_redo,
+        icon="redo",
+        on_bar=True,
+        bar_group=1,
+        also="Ctrl+Shift+Z",
+    ),
     Action("edit.delete", "&Take away", "&Edit", 1, _delete, _Keys.Delete, has_selection, icon="delete"),
     Action("edit.select-all", "Select &all", "&Edit", 2, _select_all, _Keys.SelectAll, has_panel),
     Action("edit.select-kind", "Select the same &kind", "&Edit", 2, _select_kind, "Ctrl+Shift+F", has_selection),

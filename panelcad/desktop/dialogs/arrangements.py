@@ -8,12 +8,13 @@ from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, Q
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.tools.put import free_place
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.basic_t import REQUIRED, Seat, pilots_line, place_basic_t
 from panelcad.editing.made import Made
 from panelcad.editing.row import Row, place_row
 from panelcad.editing.stack import place_stack
-from panelcad.errors import EditRefused
+from panelcad.errors import EditRefused, PanelcadError
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
 
@@ -40,11 +41,11 @@ def _middle(bench: Workbench) -> Point:
     return Point((x1 + x2) / 2 if pilot is None else pilot, (y1 + y2) / 2)
 
 
-def _place_entries(dialog: EditDialog, at: Point) -> tuple[LengthEntry, LengthEntry]:
+def _place_entries(dialog: EditDialog, at: Point, up_word: str = "&y") -> tuple[LengthEntry, LengthEntry]:
     unit = dialog.bench.unit
     across, up = LengthEntry("x", at.x, unit), LengthEntry("y", at.y, unit)
     dialog.form.row(f"&x, {unit.value}", across)
-    dialog.form.row(f"&y, {unit.value}", up)
+    dialog.form.row(f"{up_word}, {unit.value}", up)
     for entry in (across, up):
         entry.edited.connect(dialog.preview)
     return across, up
@@ -104,7 +105,7 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     dialog.form.row("&Cutout", choice)
     dialog.form.row("&How many", count)
     dialog.form.row(f"&Pitch, {bench.unit.value}", pitch)
-    across, up = _place_entries(dialog, _middle(bench))
+    across, up = _place_entries(dialog, _free_start(bench, choice.cutout, count.value(), pitch.mm))
     dialog.form.words("x and y are the first one's; a negative pitch goes left.", "faint")
     for signal in (choice.currentTextChanged, count.valueChanged, pitch.edited):
         signal.connect(lambda *_: dialog.preview())
@@ -116,6 +117,18 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
         return _said(bench, place_row(document.project, document.option_id, plate, _chosen(choice), row))
 
     dialog.ask(place)
+
+
+def _free_start(bench: Workbench, cutout: Cutout | None, count: int, pitch: float) -> Point:
+    """Where a row covers nothing, as near as can be to where the pointer was last."""
+    document, plate_id = bench.document, bench.stage.plate_id
+    if cutout is None:
+        return _middle(bench)
+    try:
+        trial = place_row(document.project, document.option_id, plate_id, cutout, Row(Point(0.0, 0.0), count, pitch))
+    except PanelcadError:
+        return _middle(bench)
+    return free_place(bench, trial)
 
 
 def _chosen(choice: CutoutChoice) -> Cutout:
@@ -158,13 +171,17 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
     dialog.form.row("", take)
     laid = bench.stage.layout().plate(bench.stage.plate_id)
     x1, _, x2, top = laid.outline.bounds
-    across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - _BELOW_THE_TOP))
-    dialog.form.words("x is the stack's middle, y its upper edge.", "faint")
+    across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - _BELOW_THE_TOP), "&y of the upper edge")
+    dialog.form.words("x is the stack's middle.", "faint")
     document = bench.document
 
     def put() -> None:
-        if choice.cutout is not None:
-            units.put(choice.cutout)
+        choice.take_first()
+        try:
+            units.put(_chosen(choice))
+        except EditRefused as refusal:
+            dialog.problem.setText(str(refusal))
+        else:
             dialog.preview()
 
     def take_out() -> None:

@@ -14,32 +14,38 @@ from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
 from panelcad.editing.refusal import edit
-from panelcad.errors import PanelcadError
+from panelcad.errors import PanelcadError, UnreadableQuantity
 from panelcad.model.project import Project
-from panelcad.units import LengthUnit, format_exact, parse_angle, parse_length
+from panelcad.units import LengthUnit, format_brief, parse_angle, parse_length
 
 Outcome = Project | Made
-_BESIDE, _BELOW = 16, 120
+_BESIDE = 16
 
 
 class LengthEntry(QLineEdit):
-    """A length that is read while it is typed."""
+    """A length that is read while it is typed; one that was not edited stays as exact as it came."""
 
     edited = Signal()
 
     def __init__(self, name: str, mm: float, unit: LengthUnit) -> None:
-        super().__init__(format_exact(mm, unit))
-        self._unit = unit
+        super().__init__(format_brief(mm, unit))
+        self._unit, self._mm = unit, mm
         self.setAccessibleName(name)
         self.textEdited.connect(lambda _: self.edited.emit())
 
     def show_mm(self, mm: float) -> None:
-        self.setText(format_exact(mm, self._unit))
+        self._mm = mm
+        self.setText(format_brief(mm, self._unit))
 
     @property
     def mm(self) -> float:
         """Raises `UnreadableQuantity`."""
-        return parse_length(self.text(), self._unit)
+        if self.text() == format_brief(self._mm, self._unit):
+            return self._mm
+        try:
+            return parse_length(self.text(), self._unit)
+        except UnreadableQuantity as fault:
+            raise fault.of(self.accessibleName()) from None
 
 
 class AngleEntry(QLineEdit):
@@ -55,7 +61,10 @@ class AngleEntry(QLineEdit):
     @property
     def degrees(self) -> float:
         """Raises `UnreadableQuantity`."""
-        return parse_angle(self.text())
+        try:
+            return parse_angle(self.text())
+        except UnreadableQuantity as fault:
+            raise fault.of(self.accessibleName()) from None
 
 
 class EditDialog(FittedDialog):
@@ -97,12 +106,27 @@ class EditDialog(FittedDialog):
         return self.exec() == QDialog.DialogCode.Accepted
 
     def showEvent(self, event: QShowEvent) -> None:
-        """At the left of the window, so that the panel is seen beside it."""
+        """At the side of the canvas away from what is worked on, so that it is seen beside the dialog."""
         super().showEvent(event)
-        window = self.parentWidget()
-        if window is not None:
-            self.move(window.mapToGlobal(QPoint(_BESIDE, _BELOW)))
-            self.fit()
+        view = self.bench.view
+        room = view.rect().adjusted(_BESIDE, _BESIDE, -_BESIDE, -_BESIDE)
+        at = room.topRight() - QPoint(self.frameGeometry().width(), 0) if self._works_at_the_left() else room.topLeft()
+        self.move(view.mapToGlobal(at))
+        self.fit()
+
+    def _works_at_the_left(self) -> bool:
+        """Whether what is made or selected is seen in the left half of the canvas."""
+        stage = self.bench.stage
+        box = stage.scene.box(stage.whole(self._made or self.bench.selection.ids))
+        if box is None:
+            return False
+        x1, _, x2, _ = self.bench.view.seen()
+        return box[0] + box[2] < x1 + x2
+
+    def done(self, result: int) -> None:
+        """The keyboard is on the canvas afterwards, where what was made is selected."""
+        super().done(result)
+        self.bench.view.setFocus()
 
     def preview(self) -> None:
         """Show the outcome of what the fields say, or why there is none."""

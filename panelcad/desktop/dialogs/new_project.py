@@ -48,6 +48,8 @@ class NewProject(FittedDialog):
         self.setMinimumWidth(420)
         self.title = TextField("Title")
         self.title.setText("New panel")
+        self.title.selectAll()
+        self.title.setFocus()
         self.registration = TextField("Registration")
         self.unit = ChoiceBox()
         self.unit.setAccessibleName("Unit")

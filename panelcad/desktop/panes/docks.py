@@ -77,6 +77,8 @@ class Docks:
         self._docks = {kind.id: self._dock(kind, bench) for kind in PANES}
         self._wanted = {kind.id for kind in PANES if kind.share}
         self._shown = True
+        self._heights: dict[str, int] = {}
+        """How high panes were before a tool brought its own."""
         for kind in PANES:
             self._docks[kind.id].setVisible(kind.share > 0)
         for side in Side:
@@ -104,11 +106,23 @@ class Docks:
         for kind in PANES:
             if kind.is_only_for_tool and kind.id != pane_id:
                 self._docks[kind.id].setVisible(False)
-        if pane_id in self._docks and self._shown:
+        if pane_id not in self._docks:
+            self._give_heights_back()
+        elif self._shown:
+            self._heights = self._heights or {
+                name: one.height() for name, one in self._docks.items() if one.isVisible()
+            }
             dock = self._docks[pane_id]
             dock.setVisible(True)
             dock.raise_()
             QTimer.singleShot(0, dock, dock.ask_for_height)
+
+    def _give_heights_back(self) -> None:
+        """What made way for a tool's pane has its height again."""
+        visible = {name: height for name, height in self._heights.items() if self._docks[name].isVisible()}
+        docks = [self._docks[name] for name in visible]
+        self._window.resizeDocks(docks, list(visible.values()), Qt.Orientation.Vertical)
+        self._heights = {}
 
     def show_all(self, *, visible: bool) -> None:
         """Panes go away while there is no panel to work on, and come back as they were."""

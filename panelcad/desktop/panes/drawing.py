@@ -15,7 +15,7 @@ from panelcad.desktop.panes.point_entry import PointEntry
 from panelcad.desktop.workbench import Workbench
 from panelcad.errors import PanelcadError
 from panelcad.geometry.point import Point, bearing, polar
-from panelcad.units import format_exact, parse_angle, parse_length
+from panelcad.units import format_brief, parse_angle, parse_length
 
 
 class Manner(Enum):
@@ -222,7 +222,7 @@ class DrawingPane(Form):
         self.radius.setEnabled(self._desk.course is not None)
 
     def _shown(self, mm: float) -> str:
-        return format_exact(mm, self._bench.unit)
+        return format_brief(mm, self._bench.unit)
 
     def _show_edge(self) -> None:
         kind = self._desk.edge

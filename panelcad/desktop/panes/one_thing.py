@@ -51,8 +51,8 @@ class OneThing(Form):
         self.origin.setMinimumContentsLength(8)
         self.origin.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.row("F&rom", self.origin)
-        self.row("&x", _with_unit(self.across, unit.value))
-        self.row("&y", _with_unit(self.up, unit.value))
+        self.row("&x, middle", _with_unit(self.across, unit.value))
+        self.row("&y, middle", _with_unit(self.up, unit.value))
         self.row("T&urned", _with_unit(self.turn, "°"))
         for field in (self.across, self.up, self.turn):
             field.refused.connect(self._bench.told)

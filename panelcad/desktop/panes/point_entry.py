@@ -7,6 +7,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit
 
+from panelcad.errors import UnreadableQuantity
+
 _ENTERS: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
 
 
@@ -23,11 +25,17 @@ class PointEntry(QLineEdit):
     def __init__(self, name: str) -> None:
         super().__init__()
         self.setAccessibleName(name)
+        self.setMinimumHeight(self.sizeHint().height())
         self.textEdited.connect(lambda _: self.edited.emit())
 
     def value(self, read: Callable[[str], float], default: float) -> float:
         """What is typed, or the default where nothing is. Raises `UnreadableQuantity`."""
-        return read(self.text()) if self.text().strip() else default
+        if not self.text().strip():
+            return default
+        try:
+            return read(self.text())
+        except UnreadableQuantity as fault:
+            raise fault.of(self.accessibleName()) from None
 
     def begin(self, text: str) -> None:
         """Take the focus with the first key of a figure."""

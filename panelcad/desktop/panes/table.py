@@ -46,7 +46,7 @@ PANES: Final = (
     PaneKind("properties", "Properties", Side.RIGHT, 3, "Alt+3", "properties.PropertiesPane"),
     PaneKind("findings", "Findings", Side.RIGHT, 3, "Alt+4", "findings.FindingsPane"),
     PaneKind("layers", "Layers", Side.RIGHT, 0, "Alt+9", "layers.LayersPane"),
-    PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", "outline.OutlinePane"),
+    PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", "outline.OutlinePane", is_only_for_tool=True),
     PaneKind("drawing", "Next point", Side.RIGHT, 0, "Alt+0", "drawing.DrawingPane", is_only_for_tool=True),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", "history.HistoryPane"),
     PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", "equipment.EquipmentPane"),

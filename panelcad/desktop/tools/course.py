@@ -162,7 +162,21 @@ class CourseTool(Tool):
 
     def _show(self, *_: object) -> None:
         if self._is_taken:
+            if self._desk.aim != self._desk.pointed:
+                end_of_move(self.bench)
+            self._keep_in_view()
             self._sketch.show(self._drawn(), self.bench.theme)
+
+    def _keep_in_view(self) -> None:
+        """The view grows with what is drawn beyond its edge."""
+        course, view = self._desk.course, self.bench.view
+        if course is None:
+            return
+        places = [self.bench.stage.to_picture(station.at) for station in course.stations]
+        xs, ys = [at.x for at in places], [at.y for at in places]
+        x1, y1, x2, y2 = view.seen()
+        if min(xs) < x1 or max(xs) > x2 or min(ys) < y1 or max(ys) > y2:
+            view.show_box((min(x1, *xs), min(y1, *ys), max(x2, *xs), max(y2, *ys)))
 
     def _drawn(self) -> Drawn:
         course, coming = self._desk.course, self._desk.coming()

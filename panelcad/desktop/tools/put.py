@@ -6,9 +6,10 @@ from typing import Final
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds
 from panelcad.editing.equip import place_unit
+from panelcad.editing.made import Made
 from panelcad.editing.place import Placed, place
 from panelcad.editing.snapping.on_plate import standings
-from panelcad.editing.snapping.standing import Standing
+from panelcad.editing.snapping.standing import Standing, around
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
 from panelcad.model.layout import layout
@@ -48,22 +49,28 @@ def put_waiting(bench: Workbench, item_id: str) -> None:
         bench.view.setFocus()
 
 
-def _free_place(bench: Workbench, trial: Placed) -> Point:
-    """The place nearest to the middle of the view where its box covers no other's, on the sheet."""
+def free_place(bench: Workbench, trial: Placed | Made) -> Point:
+    """As `_free_place`, begun where the pointer was last on the sheet."""
+    return _free_place(bench, trial, bench.view.last_pointed)
+
+
+def _free_place(bench: Workbench, trial: Placed | Made, seen: Point | None = None) -> Point:
+    """The place nearest to the middle of the view, or what is `seen`, where its box covers no other's, on the sheet."""
     stage, option_id = bench.stage, bench.document.option_id
     laid = layout(trial.project, trial.project.option(option_id))
     known = standings(laid, stage.plate_id)
-    mine = next((known.pop(one) for one in trial.ids if one in known), None)
+    mine = [known.pop(one) for one in trial.ids if one in known]
     sheet = laid.plate(stage.plate_id).outline.bounds
-    middle = _middle_of_view(bench, sheet)
-    if mine is None:
+    middle = _middle_of_view(bench, sheet, seen)
+    if not mine:
         return middle
-    return next((at for at in _outward(middle) if _is_free(mine, at, tuple(known.values()), sheet)), middle)
+    whole = around(mine, "")
+    return next((at for at in _outward(middle) if _is_free(whole, at, tuple(known.values()), sheet)), middle)
 
 
-def _middle_of_view(bench: Workbench, sheet: Bounds) -> Point:
+def _middle_of_view(bench: Workbench, sheet: Bounds, pointed: Point | None) -> Point:
     x1, y1, x2, y2 = bench.view.seen()
-    seen = bench.stage.to_plate(Point((x1 + x2) / 2, (y1 + y2) / 2))
+    seen = bench.stage.to_plate(pointed or Point((x1 + x2) / 2, (y1 + y2) / 2))
     step = bench.settings.step("grid", bench.unit)
     x, y = min(max(seen.x, sheet[0]), sheet[2]), min(max(seen.y, sheet[1]), sheet[3])
     return Point(round(x / step) * step, round(y / step) * step)
