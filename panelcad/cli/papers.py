@@ -63,7 +63,7 @@ def release(
     from panelcad.store.project_file import load  # noqa: PLC0415
 
     project = load(file)
-    sections = chosen_sections(section or (), project, project.option(option))
+    sections = chosen_sections(section or (), project, project.option(option), plate or ())
     options = ReleaseOptions(
         by=by,
         plates=tuple(plate or ()),

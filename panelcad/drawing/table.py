@@ -14,6 +14,7 @@ from panelcad.geometry.track import line
 PITCH: Final = 4.25
 """From line to line of letters 2.5 mm high (ISO 3098-1, 1.7 heights)."""
 _PAD: Final = 1.2
+_SLACK: Final = 0.01
 
 
 @dataclass(frozen=True)
@@ -39,22 +40,48 @@ def table_width(columns: Sequence[Column]) -> float:
 
 
 def stretched(columns: Sequence[Column], width: float) -> tuple[Column, ...]:
-    """The columns widened or narrowed together to fill a width."""
+    """The columns widened or narrowed together to fill a width; none is narrower than the longest word of its title."""
+    least = [_least_width(column) for column in columns]
     share = width / table_width(columns)
-    return tuple(replace(column, width=column.width * share) for column in columns)
+    tight = {i for i, column in enumerate(columns) if column.width * share < least[i]}
+    if tight and len(tight) < len(columns):
+        left = width - sum(least[i] for i in tight)
+        share = left / sum(column.width for i, column in enumerate(columns) if i not in tight)
+    return tuple(
+        replace(column, width=least[i] if i in tight else column.width * share) for i, column in enumerate(columns)
+    )
+
+
+def _least_width(column: Column) -> float:
+    words = column.title.split() or [""]
+    padding = 3 * _PAD if column.along is Along.RIGHT else 2 * _PAD
+    return max(text_width(word, PLAIN, Face.BOLD) for word in words) + padding + _SLACK
 
 
 def run_over(
     columns: Sequence[Column], rows: Sequence[Row], boxes: Iterable[Bounds], inks: Inks
 ) -> Iterator[tuple[Node, ...]]:
     """For each box that is needed, what of the table stands in it; the header is repeated in each."""
-    rest = list(rows)
+    rest, heights = list(rows), [height_of(columns, row) for row in rows]
     for box in boxes:
         if not rest:
             return
-        fitting = _fitting(columns, rest, box[3] - box[1])
+        fitting = _fitting(columns, rest, box[3] - box[1], heights)
+        heights = heights[fitting:]
         yield tuple(_part(columns, rest[:fitting], box, inks))
         rest = rest[fitting:]
+
+
+def boxes_filled(columns: Sequence[Column], rows: Sequence[Row], boxes: Sequence[Bounds]) -> list[int]:
+    """How many rows stand in each box that is needed; the boxes are used over and over."""
+    heights = [height_of(columns, row) for row in rows]
+    counts: list[int] = []
+    first = 0
+    while first < len(rows):
+        _, foot, _, top = boxes[len(counts) % len(boxes)]
+        counts.append(_fitting(columns, rows[first:], top - foot, heights[first:]))
+        first += counts[-1]
+    return counts
 
 
 def table_height(columns: Sequence[Column], rows: Sequence[Row]) -> float:
@@ -67,12 +94,12 @@ def height_of(columns: Sequence[Column], row: Row, face: Face = Face.REGULAR) ->
     return lines * PITCH + 2 * _PAD - (PITCH - PLAIN) + 0.8
 
 
-def _fitting(columns: Sequence[Column], rows: Sequence[Row], height: float) -> int:
+def _fitting(columns: Sequence[Column], rows: Sequence[Row], height: float, heights: Sequence[float]) -> int:
     """How many rows fit below the header, at least one; a heading never stands alone at the foot."""
     left = height - _header_height(columns)
     count = 0
-    for row in rows:
-        left -= height_of(columns, row)
+    for needed in heights:
+        left -= needed
         if left < 0 and count:
             break
         count += 1

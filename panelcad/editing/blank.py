@@ -5,6 +5,7 @@ from typing import Final
 from panelcad.geometry.contour import rectangle
 from panelcad.geometry.point import Point
 from panelcad.model.plate import Plate, PlateState
+from panelcad.model.profile import Profile
 from panelcad.model.project import AS_FOUND, Aircraft, Option, Project
 from panelcad.model.shape import Corner, Outline
 from panelcad.units import LengthUnit
@@ -14,6 +15,8 @@ _SHEETS: Final = {
     LengthUnit.MM: (900.0, 250.0, 2.0, 12.0),
 }
 """Width, height, thickness and corner radius of a first sheet in mm; the user changes them (common practice)."""
+_TOLERANCES: Final = {LengthUnit.INCH: 0.127, LengthUnit.MM: 0.1}
+"""Tolerance of a cut in mm, a round number in either unit (shop setting)."""
 
 
 def blank_project(unit: LengthUnit, title: str = "New panel") -> Project:
@@ -21,6 +24,7 @@ def blank_project(unit: LengthUnit, title: str = "New panel") -> Project:
     return Project(
         title=title,
         unit=unit,
+        profile=Profile(sheet_tolerance=_TOLERANCES[unit]),
         aircraft=Aircraft(
             registration="not entered", type_name="not entered", datum="middle of the panel's lower edge, front face"
         ),

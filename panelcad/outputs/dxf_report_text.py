@@ -29,9 +29,11 @@ from panelcad.outputs.dxf_words import (
     used_sheet_rows,
 )
 from panelcad.outputs.hole_names import HoleNames
-from panelcad.units import LengthUnit, format_length, format_number
+from panelcad.units import LengthUnit, decimals, format_exact, format_length, format_number
 
 _DEFAULTS: Final = DxfOptions()
+_SHORT: Final = 6
+"""A diameter of at most so many digits is told exactly."""
 Rows = list[tuple[str, str]]
 
 
@@ -100,7 +102,7 @@ def _written_as(project: Project, options: DxfOptions, origin: str) -> Rows:
     """The choices the file was written with."""
     unit = options.unit or project.unit
     marks = f"centre marks below {format_length(project.profile.smallest_cut, project.unit)}"
-    cutter = f"for a cutter of {options.cutter_text(project.profile, project.unit)}"
+    cutter = f"for a cutter of {_cutter(project, options)}"
     return [
         ("DXF version", options.version.value),
         ("Unit of the file", UNIT_NAME[unit]),
@@ -113,6 +115,13 @@ def _written_as(project: Project, options: DxfOptions, origin: str) -> Rows:
         ("Corner relief", f"round, {cutter}" if options.corner_relief is CornerRelief.ROUND else "none"),
         ("Lead-in points", f"in the scrap, {cutter}" if options.lead_ins is LeadIns.POINTS else "none"),
     ]
+
+
+def _cutter(project: Project, options: DxfOptions) -> str:
+    """Its diameter in the file's unit: exact where that is short, else to a hundredth of a millimetre or finer."""
+    unit, diameter = options.unit or project.unit, options.cutter_of(project.profile)
+    exact = format_exact(diameter, unit)
+    return f"{exact} {unit.value}" if len(exact) <= _SHORT else format_length(diameter, unit, places=decimals(unit) + 1)
 
 
 def _left_out(options: DxfOptions) -> str:
@@ -173,7 +182,7 @@ def _in_holes(corners: Corners, names: HoleNames) -> str:
 
 
 def _corner_rows(figures: CutReport, sheet: _Sheet) -> Iterator[tuple[str, str]]:
-    cutter = f"a cutter of {sheet.options.cutter_text(sheet.project.profile, sheet.unit)}"
+    cutter = f"a cutter of {_cutter(sheet.project, sheet.options)}"
     if sheet.options.corner_relief is CornerRelief.NONE:
         yield "Inside corners", f"too tight for {cutter}: {_in_holes(figures.tight, sheet.names)}"
         return

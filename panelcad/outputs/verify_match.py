@@ -218,8 +218,18 @@ def deviation(one: Contour, other: Contour) -> float:
     return max(_strays(one, other), _strays(other, one))
 
 
+def farthest_stray(one: Contour, other: Contour) -> Point:
+    """That corner or point."""
+    points = ((_off(at, there), at) for here, there in ((one, other), (other, one)) for at in _points(here))
+    return max(points)[1]
+
+
+def _points(contour: Contour) -> Iterator[Point]:
+    return (segment.at(share) for segment in contour.segments for share in _SHARES)
+
+
 def _strays(one: Contour, other: Contour) -> float:
-    return max(_off(segment.at(share), other) for segment in one.segments for share in _SHARES)
+    return max(_off(point, other) for point in _points(one))
 
 
 def _off(point: Point, contour: Contour) -> float:

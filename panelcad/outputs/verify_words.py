@@ -16,10 +16,11 @@ from panelcad.model.revision import releases_of
 from panelcad.outputs.dxf_words import UNIT_NAME, left_out_text
 from panelcad.outputs.hole_names import HoleNames
 from panelcad.outputs.verify import VerifyReport
-from panelcad.outputs.verify_lettering_words import EngravingNames, lettering_notes, lettering_sentences
+from panelcad.outputs.verify_lettering_words import EngravingNames, lettering_notes, lettering_sentences, way_text
 from panelcad.outputs.verify_lie import RIGHT
 from panelcad.outputs.verify_lie_words import lie_text
 from panelcad.outputs.verify_match import Difference, Differing, Seen
+from panelcad.outputs.verify_vertices import MovedVertex, moved_vertices, strays_at
 from panelcad.units import LengthUnit, decimals, format_length, format_number
 
 _TOLD_MOVE: Final = 0.01
@@ -27,6 +28,7 @@ _TOLD_MOVE: Final = 0.01
 _MOST_TOLD: Final = 40
 """Differences told in a text for people; the JSON has them all."""
 _MOST_NAMED: Final = 5
+_MOST_VERTICES: Final = 3
 
 
 def verify_text(report: VerifyReport) -> str:
@@ -129,7 +131,11 @@ def _unit_source(report: VerifyReport) -> str:
 def _sentences(report: VerifyReport) -> Iterator[str]:
     unit, names = report.project.unit, HoleNames(layout(report.project, report.option))
     for each in report.differing:
-        yield _WORDS[each.kind](each, unit, names)
+        if each.kind is Difference.RESHAPED:
+            moved = moved_vertices(each, report.tolerance) if len(report.plates) == 1 else ()
+            yield _reshaped(each, unit, names, moved)
+        else:
+            yield _WORDS[each.kind](each, unit, names)
     for layer, at in report.open_ends:
         yield f"open: a chain on layer {layer} does not close at {_place(at, unit)}"
     for kind, layer in report.unreadable:
@@ -190,8 +196,13 @@ def _resized(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
     return f"{each.kind.value}: {names.named(each.subject.name)} by {by}, from {was} to {now}{moved}"
 
 
-def _reshaped(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
-    return f"reshaped: {names.named(each.subject.name)} strays by up to {_fine(each.by, unit)}"
+def _reshaped(each: Differing, unit: LengthUnit, names: HoleNames, moved: tuple[MovedVertex, ...]) -> str:
+    """Which vertices moved where they are few, else where it strays most."""
+    told = f"reshaped: {names.named(each.subject.name)} strays by up to {_fine(each.by, unit)}"
+    if moved and len(moved) <= _MOST_VERTICES:
+        return f"{told}: {', '.join(f'V{one.number} moved {way_text(one.way, unit)}' for one in moved)}"
+    at = strays_at(each)
+    return f"{told}, most at {_place(at, unit)}" if at is not None else told
 
 
 def _missing(each: Differing, unit: LengthUnit, names: HoleNames) -> str:
@@ -239,7 +250,6 @@ _WORDS: Final = {
     Difference.MOVED: _moved,
     Difference.GREW: _resized,
     Difference.SHRANK: _resized,
-    Difference.RESHAPED: _reshaped,
     Difference.MISSING: _missing,
     Difference.NEW: _new,
 }

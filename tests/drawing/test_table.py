@@ -1,3 +1,4 @@
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -5,7 +6,9 @@ from panelcad.drawing.display import Along
 from panelcad.drawing.inks import INKS, Ink
 from panelcad.drawing.lettering import text_bounds
 from panelcad.drawing.sheet import Sheet
+from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.table import Column, Row, run_over, stretched, table_width
+from tests import builders
 from tests.drawing import papers
 
 INK = INKS[Ink.COLOUR]
@@ -55,3 +58,24 @@ def test_columns_are_stretched_together():
     wide = stretched(COLUMNS, 144.0)
     assert table_width(wide) == 144.0
     assert [column.width for column in wide] == [24.0, 80.0, 40.0]
+
+
+def test_no_title_is_broken_within_a_word():
+    columns = (Column("No.", 12.0), Column("Tolerance", 10.0), Column("What for", 90.0))
+    narrow = stretched(columns, 80.0)
+    assert table_width(narrow) == pytest.approx(80.0)
+    (part,) = run_over(narrow, [Row(("1", "0.1", "screw"))], BOXES, INK)
+    assert "Tolerance" in words(part)
+
+
+@pytest.mark.parametrize("count", [41, 60, 79, 80, 81])
+def test_a_row_or_two_too_many_are_shared_out_over_all_sheets(count: int):
+    project = builders.project()
+    subject = papers.shown(project, project.options[0])
+    rows = tuple(Row((str(i), "screw", "1.00")) for i in range(count))
+    pages = listing_pages(subject, Listing("List", "Test", (), COLUMNS, rows, abreast=2))
+    shown = [sum(word == "screw" for word in words(page.nodes)) for page in pages]
+
+    assert sum(shown) == count
+    assert min(shown) >= 0.3 * max(shown)
+    assert [word for page in pages for word in words(page.nodes) if word.isdigit()] == [str(i) for i in range(count)]

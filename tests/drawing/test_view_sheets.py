@@ -121,3 +121,16 @@ def test_the_words_of_a_section_ask_for_it_again():
     (section,) = asked_for("y=0.5in").sections
     assert section_word(section, LengthUnit.MM) == "main:y=12.7mm"
     assert asked_for(section_word(section, LengthUnit.INCH)).sections == (section,)
+
+
+def test_a_section_through_a_plate_that_is_not_issued_is_refused_in_one_sentence():
+    """Words with a line off the sheet are refused too; here the line is good and the plate is not drawn."""
+    plates = (builders.sheet(state="new"), builders.sheet(id="sub", name="Sub-panel", state="new"))
+    kept = builders.sheet(id="old", name="Old panel", state="kept")
+    project = builders.project(*plates, kept)
+    option = project.options[0]
+    for word, issued in (("main:x=3in", ("sub",)), ("old:x=0", ())):
+        with pytest.raises(PanelcadError, match="is not drawn"):
+            chosen_sections((word,), project, option, issued)
+    (section,) = chosen_sections(("x=3in",), project, option, ("Sub-panel",))
+    assert section.plate == "sub"

@@ -101,8 +101,15 @@ def test_the_report_says_how_the_file_was_written():
     assert rows["Left out"] == "engraving, by choice"
     assert rows["Finish"] == "none"
     assert rows["Corner relief"] == "none"
-    assert rows["Lead-in points"] == "in the scrap, for a cutter of 3.175 mm"
+    assert rows["Lead-in points"] == "in the scrap, for a cutter of 0.125 in"
     assert "Part of the option" not in rows
+
+
+def test_a_cutter_is_told_in_the_files_unit():
+    sharp = opening(Rectangle(width=50.0, height=30.0))
+    made = project(sheet(state="new", cuts=(cut("w", 0.0, 0.0, None, openings=(sharp,)),)), unit=LengthUnit.INCH)
+    rows = rows_of(report_text(made, made.option("new"), "main"))
+    assert rows["Inside corners"] == "too tight for a cutter of 0.0394 in: 4, in 1"
 
 
 def test_radii_and_sharp_corners_name_their_holes():

@@ -118,8 +118,22 @@ def test_a_corner_made_sharp_is_a_change_of_shape(tmp_path):
         window.set_points([(75, -15), (125, -15), (125, 15), (75, 15)], format="xy")
 
     assert sentences(edited(panel(), tmp_path, edit)) == (
-        "reshaped: hole 2 (window: opening) strays by up to 1.243 mm",
+        "reshaped: hole 2 (window: opening) strays by up to 1.243 mm, most at x 125.00, y 15.00 mm",
     )
+
+
+def test_a_corner_of_the_outline_that_moved_is_named_with_its_number(tmp_path):
+    """Of a sheet 600 x 300 the corner at the upper right moves a millimetre inward along its upper edge."""
+
+    def edit(space):
+        outline = space.query('LWPOLYLINE[layer=="OUTLINE"]')[0]
+        outline.set_points(
+            [(x - 1.0 if (x, y) == (300.0, 150.0) else x, y) for x, y in outline.get_points("xy")], format="xy"
+        )
+
+    (told,) = sentences(edited(panel(), tmp_path, edit))
+    assert told.startswith("reshaped: the outline strays by up to ")
+    assert told.endswith(": V3 moved 1.000 mm left")
 
 
 def test_open_ends_unreadable_curves_and_lost_lettering_are_told(tmp_path):
