@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.page import Page
-from panelcad.drawing.sheets.behind import behind_page, clearance_pages
+from panelcad.drawing.sheets.behind import behind_page, clearance_pages, has_all_clearances
 from panelcad.drawing.sheets.engraving import engraving_pages
 from panelcad.drawing.sheets.equipment import equipment_pages
 from panelcad.drawing.sheets.findings import note_pages
@@ -24,8 +24,10 @@ def _pages(subject: Subject) -> Iterator[Page]:
     for plate in plates:
         yield from schedule_pages(subject, plate)
     for plate in plates:
-        yield behind_page(subject, plate)
-        yield from clearance_pages(subject, plate)
+        behind = behind_page(subject, plate)
+        yield behind
+        if not has_all_clearances(subject, plate, behind.paper):
+            yield from clearance_pages(subject, plate)
     for plate in plates:
         yield from section_pages(subject, plate)
     for plate in plates:

@@ -22,6 +22,10 @@ _EDGE_COST: Final = 7.0
 _HIDDEN_EDGE_COST: Final = 3.0
 _LINE_COST: Final = 1.0
 """What it costs, in mm of reach, to cross an edge, one that a patch can hide, or a line that can be broken."""
+_INSIDE_COST: Final = 4.0
+"""What it costs a small thing's number to stand in an opening, whose own it might be taken for."""
+_BESIDE: Final = 1.3
+"""How far in mm a text stands from one before or after it, so that two numbers do not read as one."""
 _UNSURE: Final = 0.4
 """A text that is nearer than this much farther to another thing than to its own needs a leader."""
 _UNSURE_COST: Final = 2.5
@@ -86,12 +90,14 @@ class Ground:
         edges: Iterable[shapely.LineString],
         area: Bounds,
         lines: Iterable[shapely.LineString] = (),
+        openings: Iterable[shapely.LineString] = (),
     ) -> None:
         self._texts = Boxes(texts)
         self._leaders: list[tuple[Bounds, shapely.LineString]] = []
         self._area = area
         self._edges = shapely.STRtree(list(edges))
         self._lines = shapely.STRtree(list(lines))
+        self._openings = shapely.STRtree([shapely.Polygon(edge) for edge in openings])
         self._rivals: list[Wish] = []
         self._things = shapely.STRtree([])
 
@@ -130,7 +136,7 @@ class Ground:
         """What a label would cost here, and the label; None where it cannot stand here."""
         label = Label(wish, place.middle, place.needs_leader)
         cost = place.cost
-        if not is_within(label.box, self._area) or self._texts.meets(grown(label.box, AIR)):
+        if not is_within(label.box, self._area) or self._texts.meets(_with_air(label.box)):
             return None
         if not label.needs_leader and self._is_unsure(label):
             label, cost = replace(label, needs_leader=True), cost + _UNSURE_COST
@@ -139,6 +145,8 @@ class Ground:
         crossed = _count(self._edges, label.box)
         edge_cost = _HIDDEN_EDGE_COST if wish.fill and is_within(label.box, wish.room) else _EDGE_COST
         price = cost + edge_cost * crossed + _LINE_COST * _count(self._lines, label.box)
+        if wish.stand is Stand.BESIDE and len(self._openings.query(shapely.Point(label.middle), "within")):
+            price += _INSIDE_COST
         return price, replace(label, is_crossed=crossed > 0)
 
     def _is_unsure(self, label: Label) -> bool:
@@ -162,6 +170,11 @@ class Ground:
         if any(overlap(near, around) and leader.intersects(box) for around, leader in self._leaders):
             return True
         return label.needs_leader and self._texts.crossed_by(*label.leader)
+
+
+def _with_air(box: Bounds) -> Bounds:
+    left, bottom, right, top = box
+    return left - _BESIDE, bottom - AIR, right + _BESIDE, top + AIR
 
 
 def _thing_box(wish: Wish) -> Bounds:

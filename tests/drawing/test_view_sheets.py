@@ -2,8 +2,9 @@ from dataclasses import replace
 
 import pytest
 
+from panelcad.drawing.drawing_set import drawing_pages
 from panelcad.drawing.sheet import Sheet
-from panelcad.drawing.sheets.behind import behind_page, clearance_pages
+from panelcad.drawing.sheets.behind import behind_page, clearance_pages, has_all_clearances
 from panelcad.drawing.sheets.section import section_pages
 from panelcad.drawing.sheets.section_lines import chosen_lines, usual_lines
 from panelcad.errors import PanelcadError
@@ -134,3 +135,16 @@ def test_a_section_through_a_plate_that_is_not_issued_is_refused_in_one_sentence
             chosen_sections((word,), project, option, issued)
     (section,) = chosen_sections(("x=3in",), project, option, ("Sub-panel",))
     assert section.plate == "sub"
+
+
+def test_a_few_clearances_need_no_list_beside_the_view_and_many_do():
+    subject = shown()
+    (plate,) = subject.laid.plates
+    page = behind_page(subject, plate)
+    assert has_all_clearances(subject, plate, page.paper)
+    assert "Clearances behind" not in [each.document for each in drawing_pages(subject)]
+    cuts = tuple(builders.cut(f"c{i}", i * 10.0 - 100, 0) for i in range(20))
+    items = tuple(builders.item(f"i{i}", i * 10.0 - 100, 0, cut=f"c{i}") for i in range(20))
+    crowded = builders.project(builders.sheet(cuts=cuts, state="new"), items=items, cutouts=subject.project.cutouts)
+    many = papers.shown(crowded, crowded.options[0])
+    assert not has_all_clearances(many, many.laid.plates[0], page.paper)

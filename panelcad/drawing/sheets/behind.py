@@ -22,7 +22,7 @@ from panelcad.drawing.sheets.section_lines import chosen_lines, section_marks
 from panelcad.drawing.sheets.view import Seat, fill_of, seated
 from panelcad.drawing.style import paper_style
 from panelcad.drawing.subject import Subject
-from panelcad.drawing.table import Column, Row, run_over, stretched
+from panelcad.drawing.table import Column, Row, boxes_filled, run_over, stretched
 from panelcad.drawing.views.behind import behind_view
 from panelcad.drawing.wishes import Wish, name_in, number_in
 from panelcad.geometry.contour import Rounded
@@ -70,6 +70,21 @@ def clearance_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     material = sheet_text(plate.plate, subject.unit)
     listing = Listing("Clearances behind", plate.plate.name, words, _COLUMNS, rows, abreast=2, material=material)
     return listing_pages(subject, listing)
+
+
+def has_all_clearances(subject: Subject, plate: PlateLayout, paper: Paper) -> bool:
+    """Whether the table on the view from behind, on this paper, has room for all of them."""
+    columns, boxes = _set_out(paper)
+    rows = [clearance_row(subject, each) for each in clearances(subject.laid, plate)]
+    return len(boxes_filled(columns, rows, boxes)) <= len(boxes)
+
+
+def _set_out(paper: Paper) -> tuple[tuple[Column, ...], list[Bounds]]:
+    """The columns and boxes of the table beside the title block."""
+    left, bottom, right, top = beside_title_block(paper)
+    width = (min(right, left + 280.0) - left - 18.0) / 2
+    boxes = [(x, bottom + 3.0, x + width, top - 3.0) for x in (left + 6.0, left + width + 12.0)]
+    return stretched(_COLUMNS, width), boxes
 
 
 def clearance_row(subject: Subject, each: Clearance) -> Row:
@@ -147,10 +162,7 @@ class _Behind:
 
     def _table(self) -> Iterator[Node]:
         """The tightest clearances beside the title block."""
-        left, bottom, right, top = beside_title_block(self.paper)
-        width = (min(right, left + 280.0) - left - 18.0) / 2
-        columns = stretched(_COLUMNS, width)
-        boxes = [(x, bottom + 3.0, x + width, top - 3.0) for x in (left + 6.0, left + width + 12.0)]
+        columns, boxes = _set_out(self.paper)
         rows = [clearance_row(self.subject, each) for each in self.clearances]
         for part in run_over(columns, rows, boxes, self.subject.inks):
             yield from part

@@ -357,7 +357,9 @@ class _Front:
     def _ground(self) -> Ground:
         texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]
         lines = lines_of((*self.centre_lines, *self.shown.ordinates.lines))
-        return Ground(texts, self._cut_edges, grown(self.drawn, _AROUND), lines)
+        openings = (each.feature for each in self.holes if each.feature.kind is FeatureKind.OPENING)
+        rings = edges_of(self.seat.contour(opening.contour) for opening in openings)
+        return Ground(texts, self._cut_edges, grown(self.drawn, _AROUND), lines, rings)
 
     def _small_holes(self) -> Iterator[Bounds]:
         """What no number may cover: the squares within small round holes, and the boxes of other small cuts."""
