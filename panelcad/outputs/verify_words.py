@@ -47,11 +47,17 @@ def verdict(report: VerifyReport) -> str:
         return f"Differs: {_foreign(report)}."
     count = len(sentences(report))
     differences = f"{count} difference{'s' if count > 1 else ''}"
-    agree = f"{report.compared} contours agree {within}"
+    agree = f"{_compared(report)} agree {within}"
     if report.lie != RIGHT:
         apart = f"{differences}; the rest of {agree}" if count else f"the same: {agree}"
         return f"Differs: {lie_text(report.lie, report.project.unit)}. Apart from that {apart}."
     return f"Differs: {differences}; the rest of {agree}." if count else f"The same: {agree}."
+
+
+def _compared(report: VerifyReport) -> str:
+    lines = report.lettering.count
+    lettering = f" and {lines} {'line' if lines == 1 else 'lines'} of lettering" if lines else ""
+    return f"{report.compared} contours{lettering}"
 
 
 def of_whole_file(report: VerifyReport) -> tuple[str, ...]:

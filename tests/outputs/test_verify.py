@@ -212,7 +212,7 @@ def test_the_text_names_file_plate_sizes_and_verdict(tmp_path):
 
     assert "plate Main panel (main)" in text
     assert "finished sizes, which are the cut sizes" in text
-    assert text.endswith("The same: 3 contours agree within 0.0100 mm.\n")
+    assert text.endswith("The same: 3 contours and 1 line of lettering agree within 0.0100 mm.\n")
 
 
 def test_an_unknown_option_and_a_file_without_cuts_are_refused(tmp_path):

@@ -24,6 +24,7 @@ from tests.builders import cut, project, round_cutout, sheet
 from tests.outputs.panels import panels
 
 TOURER, TRAINER, TWIN = (load(sample_file(name)) for name in ("tourer", "trainer", "twin"))
+LETTERING = TOURER.option("glass").plate("panel").engravings
 Edit = Callable[[Drawing], None]
 
 
@@ -101,7 +102,8 @@ def test_how_the_whole_file_lies_is_told_first_and_then_only_what_is_left(tmp_pa
     assert sentences(report) == ()
     assert not report.is_same
     assert verify_text(report).splitlines()[0] == words
-    assert verdict(report) == f"Differs: {words}. Apart from that the same: 88 contours agree within 0.0004 in."
+    agree = f"88 contours and {len(LETTERING)} lines of lettering agree within 0.0004 in."
+    assert verdict(report) == f"Differs: {words}. Apart from that the same: {agree}"
     report = edited(tmp_path, moved_hole, *lie)
     assert of_whole_file(report) == (words,)
     assert sentences(report) == ("moved: hole S1 (attach screw) by x 0.0200, y 0.0000 in",)

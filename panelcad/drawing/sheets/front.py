@@ -206,10 +206,10 @@ class _Front:
             here = {label.wish.text for label in self.labels}
             names = ", ".join(hole.number for hole in self.holes if hole.number not in here)
             said.append(f"{self.missing} texts had no room: {names}; the hole schedule gives their places.")
-        if self._edges:
-            said.append("V1, V2, …: vertices of the outline, listed after the holes in the hole schedule.")
         if self._old_contours:
             said.append("Thin dashes: what is there of a cut that is enlarged.")
+        if self._edges:
+            said.append("V1, V2, …: vertices of the outline, listed after the holes in the hole schedule.")
         return " ".join(said)
 
     @property
