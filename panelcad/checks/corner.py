@@ -11,10 +11,10 @@ from panelcad.checks.setting import Setting
 from panelcad.geometry.contour import Contour, Rounded, reversed_chain
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc, Segment
+from panelcad.model.filed import filed
 from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.layout import Feature, PlacedCut
 from panelcad.model.plate import CutState, PlateState
-from panelcad.model.shape import FlattedCircle, KeyedCircle
 
 SHARP = 60.0
 """Corners that turn less, in degrees, such as those of a chamfered case, stay within a tenth of the cutter's radius."""
@@ -106,7 +106,5 @@ def _to_be_cut(source: PlacedCut | Contour, setting: Setting) -> Iterator[tuple[
 
 def _cut_out(cut: PlacedCut) -> Iterator[Feature]:
     """Openings, save round ones with a key or a flat, which is filed by hand."""
-    openings = cut.cutout.openings if cut.cutout else cut.cut.openings
-    for feature, opening in zip(cut.openings, openings, strict=True):
-        if not isinstance(opening.shape, KeyedCircle | FlattedCircle):
-            yield feature
+    by_hand = filed(cut)
+    yield from (feature for feature in cut.openings if feature.id not in by_hand)

@@ -10,6 +10,7 @@ from panelcad.geometry.contour import Contour, Vertex, circle, rectangle
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.geometry.track import Track, line
+from panelcad.model.filed import filed
 from panelcad.model.found import old_contours, standing_lettering
 from panelcad.model.layout import Feature, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState, Engraving, PlateState
@@ -75,8 +76,10 @@ def _cut_loops(plate: PlateLayout) -> Iterator[Loop]:
     for feature in (*plate.inner, *plate.attach):
         yield _loop(feature, Layer.EXISTING if was_there else layer_of(feature))
     for cut in plate.cuts:
+        by_hand = filed(cut)
         for feature in cut.features:
-            yield _loop(feature, Layer.EXISTING if was_there and _is_in_the_metal(cut) else layer_of(feature))
+            layer = Layer.EXISTING if was_there and _is_in_the_metal(cut) else layer_of(feature)
+            yield replace(_loop(feature, layer), is_filed=feature.id in by_hand)
 
 
 def _old_contours(plate: PlateLayout, project: Project) -> Iterator[Loop]:

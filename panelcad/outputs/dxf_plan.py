@@ -13,11 +13,12 @@ from panelcad.outputs.dxf_layers import Layer
 
 @dataclass(frozen=True)
 class Loop:
-    """One closed contour; `feature` is the id of what it cuts."""
+    """One closed contour; `feature` is the id of what it cuts, `is_filed` where its key or flat is filed by hand."""
 
     layer: Layer
     contour: Contour
     feature: str = ""
+    is_filed: bool = False
 
 
 @dataclass(frozen=True)

@@ -31,6 +31,11 @@ def sharp_corners(loop: Loop) -> int:
     return len(_sharp(loop))
 
 
+def filed_corners(loop: Loop) -> int:
+    """How many inside corners of a key or a flat have no radius at all and are filed by hand."""
+    return len(_sharp(replace(loop, is_filed=False))) if loop.is_filed else 0
+
+
 def tight_corners(loop: Loop, radius: float) -> int:
     """How many inside corners of a cut are too tight for a cutter of this radius: sharp ones and arcs below it."""
     return len(_tight(loop, radius))
@@ -64,7 +69,8 @@ def _sharp(loop: Loop) -> tuple[int, ...]:
 
 
 def _has_corners(loop: Loop) -> bool:
-    return loop.layer in _CUT and not _is_circle(loop.contour)
+    """A cutter's corners; those of a key or a flat are filed by hand."""
+    return loop.layer in _CUT and not loop.is_filed and not _is_circle(loop.contour)
 
 
 def _relieved_loop(loop: Loop, radius: float) -> Loop:

@@ -15,7 +15,7 @@ from panelcad.outputs.dxf import cutting_plan
 from panelcad.outputs.dxf_layers import CUT_THROUGH, OUTLINES, Layer
 from panelcad.outputs.dxf_options import CornerRelief, DxfOptions
 from panelcad.outputs.dxf_plan import Loop, Plan
-from panelcad.outputs.dxf_relief import sharp_corners, tight_corners, unrelieved_corners
+from panelcad.outputs.dxf_relief import filed_corners, sharp_corners, tight_corners, unrelieved_corners
 
 _DEFAULTS: Final = DxfOptions()
 _ALIKE: Final = 1e-6
@@ -48,6 +48,7 @@ class CutReport:
     smallest_radius: float | None
     smallest_at: tuple[str, ...]
     sharp: Corners
+    filed: Corners
     tight: Corners
     unrelieved: dict[str, Corners]
     box: Bounds
@@ -83,6 +84,7 @@ def figures_of(plan: Plan, plate: Plate, cutter_diameter: float, before_relief: 
         smallest_radius=smallest,
         smallest_at=tuple(loop.feature for loop in cut if _has_radius(loop, smallest)),
         sharp=_corners((loop.feature, sharp_corners(loop)) for loop in cut),
+        filed=_corners((loop.feature, filed_corners(loop)) for loop in cut),
         tight=_corners((loop.feature, tight_corners(loop, radius)) for loop in cut),
         unrelieved=_unrelieved(_cut(before_relief or plan), radius),
         box=union(edge.bounds for edge in edges),

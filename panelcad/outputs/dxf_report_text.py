@@ -166,6 +166,7 @@ def _figures(figures: CutReport, sheet: _Sheet) -> Rows:
         ("Way to engrave", format_length(figures.engraved_length, unit)),
         ("Smallest inside radius", _radius_text(figures, sheet)),
         ("Sharp inside corners", _in_holes(figures.sharp, sheet.names)),
+        *([("Keys and flats to file", _in_holes(figures.filed, sheet.names))] if figures.filed.count else []),
         *_corner_rows(figures, sheet),
         ("Weight after these cuts", _weight_text(figures.sheet_weight, unit, plate)),
     ]

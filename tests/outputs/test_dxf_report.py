@@ -3,8 +3,9 @@ import re
 
 import pytest
 
+from panelcad.checks.run import check
 from panelcad.model.alloy import density
-from panelcad.model.shape import Rectangle
+from panelcad.model.shape import FlattedCircle, Rectangle
 from panelcad.outputs.dxf_layers import Layer
 from panelcad.outputs.dxf_nest import Stock
 from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, DxfVersion, LeadIns, Origin
@@ -55,6 +56,19 @@ def test_sharp_corners_are_counted_against_the_cutter():
     made = project(sheet(state="new", cuts=(cut("window", 0.0, 0.0, None, openings=(sharp,)),)))
 
     assert report(made).tight.by_feature == report(made).sharp.by_feature == {"window/opening": 4}
+
+
+def test_a_flat_is_filed_as_the_rule_says_and_no_corner_of_the_cutter():
+    """A D-hole has two sharp corners; neither the rule nor the report holds them against the cutter."""
+    flat = opening(FlattedCircle(diameter=28.0, flat_depth=2.0))
+    made = project(sheet(state="new", cuts=(cut("outlet", 0.0, 0.0, None, openings=(flat,)),)))
+    figures = report(made)
+
+    assert figures.filed.by_feature == {"outlet/opening": 2}
+    assert figures.tight.count == figures.sharp.count == 0
+    assert "inside-corner" not in {found.rule for found in check(made, made.option("new")).findings}
+    relieved = report(made, DxfOptions(corner_relief=CornerRelief.ROUND))
+    assert relieved.filed == figures.filed
 
 
 def test_only_what_is_in_the_file_is_counted():
