@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Final
 
 from panelcad.editing.fixed import refuse_kept
-from panelcad.editing.place import with_plate
+from panelcad.editing.found_outline import with_outline
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex
@@ -33,12 +33,15 @@ def as_outline(contour: Contour) -> Outline:
 
 @edit
 def set_outline(project: Project, option_id: str, plate_id: str, shape: Shape) -> Project:
-    """The plate with another outline. Raises `EditRefused` for a kept plate or an outline that crosses itself."""
+    """The plate with another outline, that of the panel as found while nothing else was decided.
+
+    Raises `EditRefused` for a kept plate or an outline that crosses itself.
+    """
     option = project.option(option_id)
     plate = option.plate(plate_id)
     refuse_kept(option, plate)
     refuse_crossing(shape)
-    return project.with_option(with_plate(option, plate.revised(outline=shape)))
+    return with_outline(project, option, plate_id, shape)
 
 
 @edit

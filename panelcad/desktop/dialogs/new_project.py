@@ -65,7 +65,9 @@ class NewProject(FittedDialog):
             self.outline.addItem(words, action)
         form.row("&Unit", self.unit)
         form.row("&Outline", self.outline)
-        form.words("The panel starts as a sheet as found and as one option.", "faint")
+        form.words(
+            "The panel starts as a sheet as found and as one option. The outline drawn first is that of both.", "faint"
+        )
         buttons = QDialogButtonBox()
         create = buttons.addButton("&Begin", QDialogButtonBox.ButtonRole.AcceptRole)
         create.setDefault(True)
