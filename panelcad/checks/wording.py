@@ -116,10 +116,14 @@ def _named(name: str, parts: list[str]) -> str:
 
 def _cure(cure: Cure, known: dict[str, str], unit: LengthUnit) -> str:
     if not cure.advice:
-        steps = " and ".join(f"{_move(abs(length), unit)} {way}" for length, way in _ways(cure))
-        return f"Move {known.get(cure.item, cure.item)} {steps}."
+        return f"Move {known.get(cure.item, cure.item)} {steps_of(cure, unit)}."
     text = cure.advice if cure.value is None else cure.advice.format(value=quantity(cure.value, cure.measure, unit))
     return f"{text[:1].upper()}{text[1:]}."
+
+
+def steps_of(cure: Cure, unit: LengthUnit) -> str:
+    """'0.25 in left and 0.10 in up', for a cure that moves something."""
+    return " and ".join(f"{_move(abs(length), unit)} {way}" for length, way in _ways(cure))
 
 
 def _ways(cure: Cure) -> list[tuple[float, str]]:

@@ -88,6 +88,15 @@ class Settings(QObject):
         self._set("initials", initials)
 
     @property
+    def reason(self) -> str:
+        """Why a finding was accepted last."""
+        return self._text("reason")
+
+    @reason.setter
+    def reason(self, reason: str) -> None:
+        self._set("reason", reason)
+
+    @property
     def limits_file(self) -> Path | None:
         """The shop's limits that new panels begin with; None for the program's own."""
         text = self._text("limits_file")

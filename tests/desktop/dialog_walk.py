@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QFileDialog
 
 from panelcad.desktop.actions import all_actions
 from panelcad.desktop.asking import Asking
-from panelcad.desktop.dialogs.acceptance import accept_finding
+from panelcad.desktop.dialogs.acceptance import accept_findings
 from panelcad.desktop.dialogs.explanation import explain
 from panelcad.desktop.help.topics import MESSAGES
 from panelcad.desktop.main_window import MainWindow
@@ -54,7 +54,7 @@ def walk_finding(window: MainWindow, look: Look) -> None:
     report = window.bench.judge.report
     assert report is not None
     finding = next(one for one in report.findings if one.acceptable)
-    assert walk("accept", lambda: accept_finding(window.bench, finding, window), look)
+    assert walk("accept", lambda: accept_findings(window.bench, (finding,), window), look)
     assert walk("why", lambda: explain(window.bench, finding, window), look)
 
 

@@ -1,6 +1,8 @@
 """Accepting a finding: a reason and initials, which the papers show."""
 
+from collections.abc import Sequence
 from datetime import UTC, datetime
+from typing import Final
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
 
@@ -13,14 +15,21 @@ from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.acceptances import add_acceptance
 from panelcad.model.finding import Finding
+from panelcad.model.project import Project
+
+_SHOWN: Final = 3
+"""How many findings are told in full when several are accepted."""
 
 
 class AcceptanceQuestion(FittedDialog):
-    def __init__(self, words: str, initials: str, parent: QWidget) -> None:
+    """`reason` is the last one given, offered to be typed over."""
+
+    def __init__(self, words: str, reason: str, initials: str, parent: QWidget) -> None:
         super().__init__(parent)
         self.setWindowTitle("Accept a finding")
         self.setMinimumWidth(460)
-        self.reason = QPlainTextEdit()
+        self.reason = QPlainTextEdit(reason)
+        self.reason.selectAll()
         self.reason.setAccessibleName("Reason")
         self.reason.setMaximumHeight(90)
         self.reason.setTabChangesFocus(True)
@@ -52,16 +61,25 @@ class AcceptanceQuestion(FittedDialog):
         self.verb.setEnabled(bool(self.reason.toPlainText().strip() and self.initials.text().strip()))
 
 
-def accept_finding(bench: Workbench, finding: Finding, parent: QWidget) -> bool:
-    """Ask for the reason; whether the finding is accepted now."""
+def accept_findings(bench: Workbench, findings: Sequence[Finding], parent: QWidget) -> bool:
+    """Ask for one reason for them all; whether they are accepted now, as one undo step."""
     document = bench.document
-    words = sentence(finding, document.project, document.option)
-    question = AcceptanceQuestion(words, bench.settings.initials, parent)
+    shown = [sentence(finding, document.project, document.option) for finding in findings[:_SHOWN]]
+    more = [f"And {len(findings) - _SHOWN} more."] if len(findings) > _SHOWN else []
+    question = AcceptanceQuestion("\n".join(shown + more), bench.settings.reason, bench.settings.initials, parent)
     if question.exec() != QDialog.DialogCode.Accepted:
         return False
     initials = question.initials.text().strip()
     bench.settings.initials = initials
     today = datetime.now(tz=UTC).astimezone().date().isoformat()
     reason = question.reason.toPlainText().strip()
-    word = accept(finding, bench.stage.layout(), reason=reason, initials=initials, on=today)
-    return bench.edit("Accept a finding", lambda project, option: add_acceptance(project, option, word))
+    bench.settings.reason = reason
+    laid = bench.stage.layout()
+    words = [accept(finding, laid, reason=reason, initials=initials, on=today) for finding in findings]
+
+    def accepted(project: Project, option: str) -> Project:
+        for word in words:
+            project = add_acceptance(project, option, word)
+        return project
+
+    return bench.edit("Accept a finding" if len(words) == 1 else f"Accept {len(words)} findings", accepted)

@@ -1,12 +1,20 @@
 """What can be done about the finding that is chosen: go there, do what would cure it, accept it, read why."""
 
+import math
+from typing import Final
+
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.workbench import Workbench
+from panelcad.drawing.display import Bounds, union
 from panelcad.editing.acceptances import withdraw_acceptance
 from panelcad.editing.move import move_by
-from panelcad.model.finding import Finding
+from panelcad.model.finding import Cure, Finding
+from panelcad.units import format_length
+
+_FAR: Final = 25.4
+"""A cure that moves something farther, in mm, says so (shop setting)."""
 
 
 class FindingDetail(QWidget):
@@ -22,6 +30,10 @@ class FindingDetail(QWidget):
         super().__init__()
         self._bench = bench
         self._finding: Finding | None = None
+        self._chosen: tuple[Finding, ...] = ()
+        self.told = QLabel()
+        self.told.setWordWrap(True)
+        self.told.setProperty("role", "faint")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
@@ -34,6 +46,7 @@ class FindingDetail(QWidget):
         for button in (self.cure, self.word, self.why):
             row.addWidget(button)
         column.addLayout(row)
+        column.addWidget(self.told)
         column.addWidget(self.back)
         self.show_finding(None, is_accepted=False)
 
@@ -43,24 +56,65 @@ class FindingDetail(QWidget):
         button.clicked.connect(run)
         return button
 
-    def show_finding(self, finding: Finding | None, *, is_accepted: bool) -> None:
+    def show_finding(self, finding: Finding | None, *, is_accepted: bool, chosen: tuple[Finding, ...] = ()) -> None:
+        """The finding to deal with; `chosen` are all that are accepted together with it."""
         self._finding = finding
+        self._chosen = tuple(each for each in chosen if each.acceptable)
         self.setVisible(finding is not None)
         if finding is None:
             return
         cure = finding.cure
-        self.cure.setEnabled(cure is not None and (cure.dx != 0.0 or cure.dy != 0.0))
-        self.word.setEnabled(finding.acceptable and not is_accepted)
+        length = math.hypot(cure.dx, cure.dy) if cure is not None else 0.0
+        self.cure.setEnabled(length > 0.0)
+        self.cure.setText("&Do it (far)" if length > _FAR else "&Do it")
+        together = len(self._chosen) > 1
+        self.word.setText(f"A&ccept {len(self._chosen)}…" if together else "A&ccept…")
+        self.word.setEnabled(together or (finding.acceptable and not is_accepted))
+        self.told.setText(self._why_grey(finding))
+        self.told.setVisible(bool(self.told.text()) and not is_accepted)
         self.back.setVisible(is_accepted)
         self.word.setToolTip("" if finding.acceptable else "This can never be right, so nobody may accept it")
+
+    def _why_grey(self, finding: Finding) -> str:
+        from panelcad.checks.cures import FARTHEST  # noqa: PLC0415 - the rules load with the first check
+
+        report = self._bench.judge.report
+        looked = report is not None and report.project is self._bench.document.project
+        no_move = finding.cure is None and looked
+        farthest = format_length(FARTHEST, self._bench.unit, places=1)
+        words = [f"No move of {farthest} or less cures it without harm."] if no_move else []
+        words += [] if finding.acceptable else ["It can never be right, so it cannot be accepted."]
+        return " ".join(words)
 
     def _do_cure(self) -> None:
         cure = self._finding.cure if self._finding is not None else None
         if cure is None:
             return
-        what = f"Move {self._bench.name_of(cure.item)}"
-        if self._bench.edit(what, lambda project, option: move_by(project, option, (cure.item,), cure.dx, cure.dy)):
+        name, was = self._bench.name_of(cure.item), self._box_of(cure.item)
+        moved = self._bench.edit(
+            f"Move {name}", lambda project, option: move_by(project, option, (cure.item,), cure.dx, cure.dy)
+        )
+        if moved:
             self.dealt_with.emit()
+            self._show_both(was, self._box_of(cure.item))
+            self._tell(name, cure)
+
+    def _box_of(self, item_id: str) -> Bounds | None:
+        stage = self._bench.stage
+        return stage.scene.box(stage.whole((item_id,)))
+
+    def _show_both(self, was: Bounds | None, now: Bounds | None) -> None:
+        """Where it stood and where it stands, brought into view where they are not in it."""
+        if was is None or now is None:
+            return
+        both, seen = union([was, now]), self._bench.view.seen()
+        if both[0] < seen[0] or both[1] < seen[1] or both[2] > seen[2] or both[3] > seen[3]:
+            self._bench.view.show_box(both, self._bench.view.zoom)
+
+    def _tell(self, name: str, cure: Cure) -> None:
+        from panelcad.checks.wording import steps_of  # noqa: PLC0415 - the rules load with the first check
+
+        self._bench.told.emit(f"Moved {name} {steps_of(cure, self._bench.unit)}")
 
     def _withdraw(self) -> None:
         identity = self._finding.identity if self._finding is not None else ""
@@ -73,9 +127,9 @@ class FindingDetail(QWidget):
         finding = self._finding
         if finding is None:
             return
-        from panelcad.desktop.dialogs.acceptance import accept_finding  # noqa: PLC0415 - a dialog loads when opened
+        from panelcad.desktop.dialogs.acceptance import accept_findings  # noqa: PLC0415 - a dialog loads when opened
 
-        if accept_finding(self._bench, finding, self.window()):
+        if accept_findings(self._bench, self._chosen or (finding,), self.window()):
             self.dealt_with.emit()
 
     def _explain(self) -> None:

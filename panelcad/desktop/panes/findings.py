@@ -80,6 +80,7 @@ class FindingsPane(QWidget):
         self.list.setItemDelegate(FindingRow(bench, self.list))
         self.list.setAccessibleName("Findings")
         self.list.setWordWrap(True)
+        self.list.setSelectionMode(QListView.SelectionMode.ExtendedSelection)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -95,6 +96,7 @@ class FindingsPane(QWidget):
         self.detail = FindingDetail(bench)
         column.addWidget(self.detail)
         self.list.selectionModel().currentChanged.connect(self._show_detail)
+        self.list.selectionModel().selectionChanged.connect(self._show_detail)
         self.filter.activated.connect(self.refresh)
         self.list.clicked.connect(self._go_to)
         self.list.activated.connect(self._go_to)
@@ -158,7 +160,11 @@ class FindingsPane(QWidget):
     def _show_detail(self, *_: object) -> None:
         entry = self._entry_chosen()
         accepted = entry is not None and entry.kind is MarkKind.ACCEPTED
-        self.detail.show_finding(entry.finding if entry is not None else None, is_accepted=accepted)
+        rows = sorted(index.row() for index in self.list.selectionModel().selectedIndexes())
+        chosen = [self.model.entries[row] for row in rows if row < len(self.model.entries)]
+        together = tuple(one.finding for one in chosen if one.kind is not MarkKind.ACCEPTED)
+        finding = entry.finding if entry is not None else None
+        self.detail.show_finding(finding, is_accepted=accepted, chosen=together if len(chosen) > 1 else ())
 
     def _go_on(self) -> None:
         """To the finding after the one that was dealt with; the keyboard stays in the list."""
