@@ -18,7 +18,7 @@ from panelcad.geometry.segment import Arc
 from panelcad.model.hole import HoleKind
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import PlateState
-from panelcad.units import format_exact
+from panelcad.units import LengthUnit, format_exact
 
 
 @dataclass(frozen=True)
@@ -54,7 +54,7 @@ CLOSING: Final = (
 
 LARGEST_GAUGE: Final = 25.0
 """mm: sets of radius gauges end at about this radius (common practice)."""
-PROFILE: Final = 0.25
+PROFILE: Final = {LengthUnit.MM: 0.25, LengthUnit.INCH: 0.254}
 """mm: what may be told with a radius gauge, or a contour held to the full-size template (shop setting)."""
 
 
@@ -135,7 +135,7 @@ def _of_contour(feature: _Feature, contour: Contour, prefix: str) -> Iterator[Ch
         elif edge.level_at is not None and not _is_near(edge.level_at, (y1, y2)):
             yield here.size("edge Y", edge.level_at)
     if any(edge.arc is not None for edge in found):
-        within = feature.subject.length(PROFILE)
+        within = feature.subject.length(PROFILE[feature.subject.unit])
         yield feature.words("profile, all round", f"to the template within ±{within}")
 
 
@@ -146,7 +146,7 @@ def _of_arc(feature: _Feature, edge: Edge, after: Edge) -> Iterator[Characterist
         return
     radius = "arc radius, concave" if edge.is_concave else "arc radius"
     if arc.radius <= LARGEST_GAUGE:
-        yield feature.size(radius, arc.radius, PROFILE)
+        yield feature.size(radius, arc.radius, PROFILE[feature.subject.unit])
     else:
         for what, share in _points(edge, after):
             yield feature.size(*_point_on(arc, what, share, feature.subject))
@@ -233,6 +233,6 @@ def _lettering(subject: Subject, plate: PlateLayout) -> Iterator[Characteristic]
         yield line.words("reads", engraving.text)
         if number in there:
             continue
-        yield line.size("letter height", engraving.height, PROFILE)
+        yield line.size("letter height", engraving.height, PROFILE[subject.unit])
         yield line.reference("middle X", engraving.x)
         yield line.reference("middle Y", engraving.y)

@@ -193,3 +193,12 @@ def test_lettering_and_cuts_that_were_there_are_told_from_new_ones():
     assert {stroke.layer for stroke in plan.strokes if stroke.feature == "n"} == {Layer.ENGRAVE}
     back = cutting_plan(project, project.options[0], laid.plate.id, DxfOptions(face_up=FaceUp.BACK))
     assert not [stroke for stroke in back.strokes if stroke.feature]
+
+
+def test_what_a_gauge_or_the_template_tells_is_a_round_number_in_either_unit():
+    told = {}
+    for unit in LengthUnit:
+        subject = shown(unit)
+        found = characteristics(subject, subject.laid.plates[0])
+        told[unit] = next(tolerance_words(subject, each) for each in found if each.what == "letter height")
+    assert told == {LengthUnit.MM: "0.25", LengthUnit.INCH: "0.01"}
