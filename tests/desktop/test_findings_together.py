@@ -3,6 +3,9 @@
 from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtTest import QTest
 
+from panelcad.desktop.canvas.badge import MarkKind
+from panelcad.editing.row import Row, place_row
+from panelcad.geometry.point import Point
 from tests.desktop.test_keyboard_goes_on import ALT, accept_with, choose, overlap, pane, settled
 
 TOGETHER = QItemSelectionModel.SelectionFlag.Select
@@ -51,3 +54,22 @@ def test_what_nobody_may_accept_says_so(hands, qtbot) -> None:
     choose(findings, lambda entry: not entry.finding.acceptable)
     assert not findings.detail.word.isEnabled()
     assert "cannot be accepted" in findings.detail.told.text()
+
+
+def test_a_row_that_stands_too_tight_is_spread_as_one(hands, qtbot) -> None:
+    """Eight breakers 17 mm apart: one pitch cures them all."""
+    bench = hands.window.bench
+    cutout = bench.catalogue.cutout("breaker")
+    row = Row(Point(-250.0, -110.0), 8, 17.0)
+    bench.edit("Place", lambda project, option: place_row(project, option, "main", cutout, row).project)
+    findings = pane(hands, "findings")
+    settled(hands, qtbot)
+    before = len(findings.model.entries)
+    choose(findings, lambda entry: entry.kind is MarkKind.ERROR and "reaker" in entry.words)
+    assert findings.detail.row.isVisible()
+    assert findings.detail.row.text().startswith("&Spread the row of 8 to a pitch of ")
+    QTest.mouseClick(findings.detail.row, Qt.MouseButton.LeftButton)
+    settled(hands, qtbot)
+    assert len(findings.model.entries) < before
+    assert not any(e.kind is MarkKind.ERROR and "reaker" in e.words for e in findings.model.entries)
+    assert len(bench.selection) == 8

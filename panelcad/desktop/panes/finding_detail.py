@@ -10,7 +10,8 @@ from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds, union
 from panelcad.editing.acceptances import withdraw_acceptance
 from panelcad.editing.move import move_by
-from panelcad.model.finding import Cure, Finding
+from panelcad.editing.spread_row import LikeRow, row_with, spread_row
+from panelcad.model.finding import Cure, Finding, Measure
 from panelcad.units import format_length
 
 _FAR: Final = 25.4
@@ -46,6 +47,8 @@ class FindingDetail(QWidget):
         for button in (self.cure, self.word, self.why):
             row.addWidget(button)
         column.addLayout(row)
+        self.row = self._button("", "All of the row at that pitch, its middle where it is", self._spread)
+        column.addWidget(self.row)
         column.addWidget(self.told)
         column.addWidget(self.back)
         self.show_finding(None, is_accepted=False)
@@ -67,6 +70,7 @@ class FindingDetail(QWidget):
         length = math.hypot(cure.dx, cure.dy) if cure is not None else 0.0
         self.cure.setEnabled(length > 0.0)
         self.cure.setText("&Do it (far)" if length > _FAR else "&Do it")
+        self._offer_row(finding)
         together = len(self._chosen) > 1
         self.word.setText(f"A&ccept {len(self._chosen)}…" if together else "A&ccept…")
         self.word.setEnabled(together or (finding.acceptable and not is_accepted))
@@ -74,6 +78,31 @@ class FindingDetail(QWidget):
         self.told.setVisible(bool(self.told.text()) and not is_accepted)
         self.back.setVisible(is_accepted)
         self.word.setToolTip("" if finding.acceptable else "This can never be right, so nobody may accept it")
+
+    def _offer_row(self, finding: Finding) -> None:
+        """Where two neighbours of a row are too near each other, the pitch is what is wrong."""
+        row = row_with(self._bench.document.option, finding.items)
+        self.row.setVisible(row is not None and _is_too_near(finding))
+        if row is not None:
+            pitch = format_length(self._pitch(finding, row), self._bench.unit, places=2)
+            self.row.setText(f"&Spread the row of {len(row.ids)} to a pitch of {pitch}")
+
+    def _pitch(self, finding: Finding, row: LikeRow) -> float:
+        from panelcad.checks.cures import rounded_up  # noqa: PLC0415 - the rules load with the first check
+
+        missing = (finding.required or 0.0) - (finding.measured or 0.0)
+        return rounded_up(row.pitch + missing, self._bench.unit)
+
+    def _spread(self) -> None:
+        finding = self._finding
+        row = row_with(self._bench.document.option, finding.items) if finding is not None else None
+        if finding is None or row is None:
+            return
+        pitch = self._pitch(finding, row)
+        if self._bench.edit("Spread the row", lambda project, option: spread_row(project, option, row, pitch)):
+            self.dealt_with.emit()
+            self._bench.selection.set(row.ids)
+            self._bench.told.emit(f"Spread {len(row.ids)} to a pitch of {format_length(pitch, self._bench.unit)}")
 
     def _why_grey(self, finding: Finding) -> str:
         from panelcad.checks.cures import FARTHEST  # noqa: PLC0415 - the rules load with the first check
@@ -137,3 +166,9 @@ class FindingDetail(QWidget):
 
         if self._finding is not None:
             explain(self._bench, self._finding, self.window())
+
+
+def _is_too_near(finding: Finding) -> bool:
+    """Whether a length is missing between two things."""
+    is_length = finding.measure is Measure.LENGTH and not finding.more_is_worse
+    return is_length and finding.measured is not None and finding.required is not None
