@@ -179,6 +179,20 @@ def test_one_plate_of_two_is_released_as_a_part(window, two_plates, tmp_path):
     assert not (tmp_path / "papers" / "test-1-new-A-part-side" / "test-1-new-A-main.dxf").exists()
 
 
+def test_a_section_through_a_plate_that_is_not_issued_is_refused_while_it_is_chosen(window, two_plates):
+    def fill_in(question: ReleaseQuestion) -> None:
+        typed(question.drawing.sections, "main:x=0")
+        assert question.verb.isEnabled()
+        tick(question.plates.boxes["main"])
+        assert not question.verb.isEnabled()
+        assert "Main panel is not drawn" in question.problem.text()
+        QTest.keyClick(question, Qt.Key.Key_Escape)
+
+    asked = when(ReleaseQuestion, fill_in)
+    QTest.keyClick(window, Qt.Key.Key_R, CTRL)
+    assert asked
+
+
 def test_what_cannot_be_written_is_said_while_it_is_chosen(window):
     def fill_in(question: ReleaseQuestion) -> None:
         typed(question.cutting.cutter, "thick")

@@ -1,6 +1,6 @@
 """How the drawing is made: where its sections run, its largest sheet, its ink."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Final
 
 from PySide6.QtWidgets import QComboBox
@@ -33,11 +33,11 @@ class DrawingChoices:
         form.row("&Largest sheet", self.largest)
         form.row("&Ink", self.ink)
 
-    def options(self, project: Project, option: Option) -> DrawingOptions:
-        """Raises `PanelcadError` for a section that cannot be drawn."""
+    def options(self, project: Project, option: Option, plates: Sequence[str] = ()) -> DrawingOptions:
+        """`plates` are the only ones that are drawn. Raises `PanelcadError` for a section that cannot be drawn."""
         words = [word for word in self.sections.text().split(";") if word.strip()]
         largest = self.largest.currentText() if self.largest.currentIndex() else ""
-        return drawing_options(self.ink.currentText(), largest, chosen_sections(words, project, option))
+        return drawing_options(self.ink.currentText(), largest, chosen_sections(words, project, option, plates))
 
 
 def _chooser(name: str, words: Iterable[str]) -> QComboBox:

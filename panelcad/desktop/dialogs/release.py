@@ -84,7 +84,7 @@ class ReleaseQuestion(FittedDialog):
         if not options.written:
             raise UnusableInput("", "", "nothing is left in the cutting files", "cuts, drills or something else")
         plates = () if len(chosen) == len(self.plates.boxes) else chosen
-        drawing = self.drawing.options(self._project, self._option)
+        drawing = self.drawing.options(self._project, self._option, plates)
         return ReleaseOptions(by=self.by.text().strip(), plates=plates, dxf=options, drawing=drawing)
 
     def _look(self) -> None:
@@ -128,8 +128,12 @@ def release_option(parts: Parts) -> None:
 
 
 def shown_section(bench: Workbench) -> str:
-    """The words that ask for the section that people see in the window; none where nobody chose its line."""
-    if not bench.section.is_chosen:
+    """The words that ask for the section that people see in the window; none of a plate that is not drawn.
+
+    None either where nobody chose its line.
+    """
+    drawn = {plate.id for plate in worked_plates(bench.document.option)}
+    if not bench.section.is_chosen or bench.stage.plate_id not in drawn:
         return ""
     return section_word(PlateSection(bench.stage.plate_id, bench.section.line), bench.unit)
 
