@@ -170,3 +170,12 @@ def test_the_outline_pane_goes_with_its_tool_and_the_others_have_their_height_ag
     hands.key(Qt.Key.Key_Escape)
     assert not docks.dock("outline").isVisible()
     qtbot.waitUntil(lambda: abs(docks.dock("findings").height() - before) < 12)
+
+
+def test_escape_leaves_the_tool_after_a_dialog_was_left(hands) -> None:
+    hands.window.bench.take_tool("outline")
+    in_dialog(lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
+    hands.action("place.basic-t")
+    assert hands.window.focusWidget() is hands.view
+    QTest.keyClick(hands.window.focusWidget(), Qt.Key.Key_Escape)
+    assert hands.window.toolbox.tool_id == "select"
