@@ -24,22 +24,21 @@ _Keys = QKeySequence.StandardKey
 
 
 def _copy(parts: Parts) -> None:
-    _copied(parts.bench)
+    _, words = _copied(parts.bench)
+    parts.bench.told.emit(words)
 
 
-def _copied(bench: Workbench) -> frozenset[str]:
-    """What of the selection is on the clipboard now; what was left out, and why, is told."""
+def _copied(bench: Workbench) -> tuple[frozenset[str], str]:
+    """What of the selection is on the clipboard now, and words that say what was left out, and why."""
     document, ids = bench.document, bench.selection.ids
     try:
         clip = copy(document.project, document.option_id, ids)
     except PanelcadError as refusal:
-        bench.told.emit(str(refusal))
-        return frozenset()
+        return frozenset(), str(refusal)
     QGuiApplication.clipboard().setText(to_text(clip))
     behind = left_out(document.project, document.option_id, ids, clip)
     along = frozenset(ids).difference(behind)
-    bench.told.emit(f"Copied {len(along)} to the clipboard{_left_out_words(behind)}")
-    return along
+    return along, f"Copied {len(along)} to the clipboard{_left_out_words(behind)}"
 
 
 def _left_out_words(behind: Collection[str]) -> str:
@@ -49,9 +48,9 @@ def _left_out_words(behind: Collection[str]) -> str:
 
 
 def _cut(parts: Parts) -> None:
-    along = _copied(parts.bench)
-    if along:
-        parts.bench.edit("Cut", lambda project, option: remove(project, option, along))
+    along, words = _copied(parts.bench)
+    if not along or parts.bench.edit("Cut", lambda project, option: remove(project, option, along)):
+        parts.bench.told.emit(words)
 
 
 def _paste(parts: Parts) -> None:

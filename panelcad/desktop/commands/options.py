@@ -35,7 +35,7 @@ def _rename(parts: Parts) -> None:
 
     bench, document = parts.bench, parts.bench.document
     option = document.option
-    dialog = EditDialog(bench, "Rename option", "&Rename", parts.window, at=Dialog.OPTION)
+    dialog = EditDialog(bench, "Rename option", "Rename", parts.window, at=Dialog.OPTION)
     name, summary = QLineEdit(option.name), QLineEdit(option.summary)
     for field, words in ((name, "Name"), (summary, "In one line")):
         field.setAccessibleName(words)

@@ -67,7 +67,7 @@ class DrawingPane(Form):
         self.row("&Round it by", self.radius)
         self._buttons = (
             *self._pair(("&Set the point", self._set), ("Take &back", self._desk.take_back)),
-            *self._pair(("&Close", self._desk.close), ("Aba&ndon", self._desk.abandon)),
+            *self._pair(("&Close", self._desk.close), ("Abandon", self._desk.abandon)),
         )
         self.problem = self.words("", "wrong")
         self.end()

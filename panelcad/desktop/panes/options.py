@@ -47,7 +47,7 @@ class OptionsPane(QWidget):
         for choice in Shown:
             self.shown.addItem(choice.value, choice)
         self.shown.setAccessibleName("Which rows")
-        self.copy = QPushButton("&New option")
+        self.copy = QPushButton("New option")
         self.copy.setToolTip("A new option like the one on the canvas, to change and hold against it")
         self.told = QLabel("Comparing …")
         self.told.setProperty("role", "faint")

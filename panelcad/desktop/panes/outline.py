@@ -61,7 +61,7 @@ class OutlinePane(Form):
     def _add_buttons(self) -> None:
         self._pair(
             ("Ro&und", "Round the corner", lambda o, i: round_corner(o, i, self.radius.value)),
-            ("Rou&nd all", "Round every corner", lambda o, _: round_corners(o, self.radius.value)),
+            ("Round all", "Round every corner", lambda o, _: round_corners(o, self.radius.value)),
         )
         self._pair(
             ("Cut off", "Cut the corner off", lambda o, i: chamfer_corner(o, i, self.radius.value)),
