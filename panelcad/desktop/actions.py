@@ -52,7 +52,7 @@ class Action:
         return QKeySequence(self.shortcut).toString(QKeySequence.SequenceFormat.NativeText)
 
 
-OPTION_MENU: Final = "Optio&n"
+OPTION_MENU: Final = "Opt&ion"
 MENUS: Final = ("&File", "&Edit", "&Place", "&Arrange", "Pane&l", OPTION_MENU, "&View", "&Tools", "&Help")
 
 

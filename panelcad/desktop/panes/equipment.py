@@ -82,9 +82,9 @@ class EquipmentPane(QWidget):
         form = QScrollArea()
         form.setWidgetResizable(True)
         form.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        form.setWidget(self.fitting)
+        form.setWidget(_stacked(self.unit, self.fitting))
         self.tabs = QTabWidget()
-        self.tabs.addTab(_stacked(self.count, self.say_clear, self.fitted, self.unit, row, form), "In the option")
+        self.tabs.addTab(_stacked(self.count, self.say_clear, self.fitted, row, form), "In the option")
         self.tabs.addTab(_stacked(self.search, self.offered, self.put_in), "Put in")
         told = QLabel(_INVENTED)
         told.setWordWrap(True)
@@ -153,9 +153,8 @@ class EquipmentPane(QWidget):
         from panelcad.planning.figures import without_equipment  # noqa: PLC0415 - when first seen
 
         clear = sum(1 for item in nameless if item.cutout in self._bench.equipment.by_cutout)
-        self.count.setText(
-            f"{without_equipment(len(nameless))}: choose one and say below what it is" if nameless else ""
-        )
+        self.count.setText(without_equipment(len(nameless)))
+        self.count.setToolTip("Choose one and say below what it is")
         self.count.setVisible(bool(nameless))
         self.say_clear.setText(f"Say it for the {clear} that can be &only one" if clear > 1 else "Say the &only one")
         self.say_clear.setVisible(bool(clear))

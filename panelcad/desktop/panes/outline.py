@@ -43,7 +43,7 @@ class OutlinePane(Form):
         self.edge = self.words("", "faint")
         self.line()
         self.radius = self._length("Radius or leg")
-        self.row("Rad&ius", self.radius)
+        self.row("Roundin&g", self.radius)
         self._add_buttons()
         self.end()
         for field in (self.across, self.up):
