@@ -73,7 +73,7 @@ def test_pdf_in_another_reader(picture):
 
 
 def test_page_in_a_browser(tmp_path):
-    """The page's picture by day and by night, on the page's own ground."""
+    """The page's picture by day and by night, on its own ground, without the line and the words that lie over it."""
     project = small_panel()
     option = project.options[0]
     write_owner_page(project, tmp_path / "page.html")
@@ -84,7 +84,9 @@ def test_page_in_a_browser(tmp_path):
             "document.getElementById('wipe').value = 0; document.getElementById('left').value = 'new';"
         )
         driver.execute_script("document.getElementById('left').dispatchEvent(new Event('change'))")
-        driver.execute_script("document.getElementById('edge').style.display = 'none'")
+        driver.execute_script(
+            "for (const e of document.querySelectorAll('#edge, .stage .flaw')) e.style.display = 'none'"
+        )
         x, y, wide, high = map(
             float, driver.find_element("css selector", ".panel svg").get_dom_attribute("viewBox").split()
         )
