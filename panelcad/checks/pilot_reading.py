@@ -5,23 +5,34 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from panelcad.checks.pilot_sight import sight_of
-from panelcad.checks.pilot_words import engraving_box, without_words, words_on
+from panelcad.checks.pilot_words import without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.checks.report import Unknown
 from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.point import Point
+from panelcad.model.engraved import engraving_box
 from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.layout import Layout, PlateLayout
-from panelcad.model.plate import Engraving
+from panelcad.model.plate import Engraving, Plate
 from panelcad.model.profile import Profile, limit_source
+from panelcad.model.project import Project
 
 
 def height_for(minutes: float, distance: float) -> float:
     """The height in mm that fills so many minutes of arc at a distance in mm: 2 d tan(angle / 2)."""
     return 2 * distance * math.tan(math.radians(minutes / 60) / 2)
+
+
+def height_preferred(plate: Plate, project: Project, at: Point) -> float | None:
+    """The height in mm at which the rule finds nothing in letters at this place; None where no eye is known."""
+    eye, profile = project.surroundings.eye, project.profile
+    if eye is None:
+        return None
+    minutes = max(profile.letter_least, profile.letter_preferred)
+    return height_for(minutes, sight_of(plate, eye, profile.line_of_sight_down).distance(at))
 
 
 @rule(

@@ -38,6 +38,8 @@ class Action:
     """More words that somebody may look for it by."""
     also: str = ""
     """Another key for the same, which menus do not show."""
+    takes_key_of: str = ""
+    """The id of an action whose key does this instead while this can be done."""
 
     @property
     def plain_title(self) -> str:

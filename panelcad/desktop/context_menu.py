@@ -13,7 +13,7 @@ from panelcad.desktop.window_parts import Parts
 
 _ON_A_THING: Final = (
     ("edit.cut", "edit.copy", "edit.duplicate", "edit.delete"),
-    ("place.replace", "panel.cut-size", "arrange.repeat"),
+    ("place.label", "place.replace", "panel.cut-size", "arrange.repeat"),
     ("arrange.turn-left", "arrange.turn-right", "arrange.turn"),
     ("place.higher", "place.lower"),
     ("arrange.to-pilot", "arrange.to-middle"),

@@ -157,7 +157,18 @@ class Menus:
             made.setEnabled(action.enabled(self._parts))
             if action.checked is not None:
                 made.setChecked(action.checked(self._parts))
+        self._hand_keys_over()
         self._name_steps()
+
+    def _hand_keys_over(self) -> None:
+        """A key that two actions have is that of the one that asks for it while it can be done."""
+        for action in self.table.values():
+            if action.takes_key_of:
+                owner = self.table[action.takes_key_of]
+                keys = [QKeySequence(owner.shortcut)] if owner.shortcut is not None else []
+                is_taken = self.actions[action.id].isEnabled()
+                _set_keys(self.actions[owner.id], [] if is_taken else keys)
+                _set_keys(self.actions[action.id], keys if is_taken else [])
 
     def _name_steps(self) -> None:
         """Say what undo takes back."""
@@ -169,3 +180,8 @@ class Menus:
             word = self._titles[action_id]
             what = titles[-1].replace("&", "&&") if titles else ""
             self.actions[action_id].setText(f"{word} '{what}'" if what else word)
+
+
+def _set_keys(action: QAction, keys: list[QKeySequence]) -> None:
+    if action.shortcuts() != keys:
+        action.setShortcuts(keys)

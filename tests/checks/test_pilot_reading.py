@@ -3,7 +3,8 @@
 import pytest
 
 from panelcad.checks.pilot_lights import colour_fits
-from panelcad.checks.pilot_reading import height_for
+from panelcad.checks.pilot_reading import height_for, height_preferred
+from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
 from panelcad.model.function import Function
 from panelcad.model.pilot import Light, LightColour, LightMeaning
@@ -31,6 +32,15 @@ def test_letters_straight_ahead(height: float, severity: Severity | None) -> Non
 def test_letters_farther_off_must_be_higher() -> None:
     (finding,) = found(panel(plate={"engravings": (words("FLAPS", 762, 0, 4.44),)}), "letter-height")
     assert finding.required == pytest.approx(height_for(15, 762 * 2**0.5))
+
+
+def test_the_height_asked_for_at_a_place_is_the_preferred_angle_there() -> None:
+    project = panel()
+    plate = project.options[0].plates[0]
+    asked = height_preferred(plate, project, Point(762.0, 0.0))
+    assert asked == pytest.approx(height_for(20, 762 * 2**0.5))
+    eyeless = project.revised(surroundings=project.surroundings.revised(eye=None))
+    assert height_preferred(plate, eyeless, Point(762.0, 0.0)) is None
 
 
 def test_low_letters_are_one_finding_measured_at_the_worst() -> None:

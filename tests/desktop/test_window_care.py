@@ -31,6 +31,7 @@ from panelcad.desktop.elided import ElidedLabel
 from panelcad.desktop.main_window import MainWindow
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import LIGHT, dress
+from panelcad.editing.label_row import controls
 from panelcad.library.samples import sample_file
 from panelcad.model.cutout import Opening
 from panelcad.model.shape import Circle
@@ -101,7 +102,9 @@ def things(window) -> list[str]:
 def opened(window, action_id, look) -> bool:
     """Open what the action asks, with nothing, one or two things selected, or something that stands around."""
     standing = window.bench.document.project.surroundings.obstacles[0].id
-    for chosen in ((), things(window)[:1], things(window)[:2], (standing,), ("own-cut",)):
+    project, option = window.bench.document.project, window.bench.document.option
+    labelled = [item.id for item in controls(project, option, things(window))][:9]
+    for chosen in ((), things(window)[:1], things(window)[:2], labelled, (standing,), ("own-cut",)):
         window.bench.selection.set(chosen)
         window.menus.refresh()
         if window.menus.actions[action_id].isEnabled():

@@ -12,6 +12,7 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.label_row import controls
 from panelcad.editing.stack import is_stack
 from panelcad.editing.stack_order import step_in_stack
 
@@ -45,6 +46,12 @@ def has_unit(parts: Parts) -> bool:
     document, current = parts.bench.document, parts.bench.selection.current
     cuts = (item.cut for item in document.option.items if item.id == current and item.cut is not None)
     return any(is_stack(document.project, document.option, cut) for cut in cuts)
+
+
+def has_controls(parts: Parts) -> bool:
+    """Something that takes a label is selected."""
+    document = parts.bench.document
+    return has_selection(parts) and bool(controls(document.project, document.option, parts.bench.selection.ids))
 
 
 def _in_stack(by: int) -> Callable[[Parts], None]:
@@ -88,6 +95,18 @@ ACTIONS: Final = (
         dialog("arrangements", "row_of"),
         "Ctrl+Shift+R",
         has_panel,
+    ),
+    Action(
+        "place.label",
+        "&Label…",
+        _MENU,
+        0,
+        dialog("label_row", "label_controls"),
+        None,
+        has_controls,
+        hint="Lettering below each of the controls that are selected; L does it while there are some",
+        words="engrave lettering switches breakers",
+        takes_key_of="tool.lettering",
     ),
     Action(
         "place.replace",

@@ -91,11 +91,19 @@ class EditDialog(FittedDialog):
         self._cancel = buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
-        column = QVBoxLayout(self)
+        column = self._column = QVBoxLayout(self)
         column.addWidget(self.scrolled(self.form), 1)
         column.addWidget(self.problem)
         column.addWidget(buttons)
         explained(self, at)
+
+    def line_above_buttons(self) -> QLabel:
+        """Where something is told that hinders nothing; it is seen however long the form is."""
+        line = QLabel()
+        line.setProperty("role", "wrong")
+        line.setWordWrap(True)
+        self._column.insertWidget(self._column.indexOf(self.problem), line)
+        return line
 
     def ask(self, change: Callable[[], Outcome]) -> bool:
         """Let the person fill it in; whether the change was made. What was made is selected then."""

@@ -18,7 +18,7 @@ from panelcad.model.plate import Engraving
 from panelcad.units import LengthUnit, parse_angle
 
 _NOTE_HEIGHT: Final = {LengthUnit.INCH: 0.156 * 25.4, LengthUnit.MM: 4.0}
-_LETTER_HEIGHT: Final = {LengthUnit.INCH: 0.125 * 25.4, LengthUnit.MM: 3.0}
+LETTER_HEIGHT: Final = {LengthUnit.INCH: 0.125 * 25.4, LengthUnit.MM: 3.0}
 """Heights of a capital in mm to begin with: shop settings."""
 
 
@@ -46,7 +46,7 @@ def lettering(bench: Workbench, parent: QWidget, at: Point, to: Hook | None = No
     dialog = EditDialog(bench, "Lettering in the metal", "Put", parent, at=Dialog.LETTERING)
     text = text_row(dialog, "&Words", "PANEL LIGHTS")
     text.selectAll()
-    height = length_row(dialog, "&Height of a capital", _LETTER_HEIGHT[bench.unit])
+    height = length_row(dialog, "&Height of a capital", LETTER_HEIGHT[bench.unit])
     x, y = length_row(dialog, "&x", at.x), length_row(dialog, "&y", at.y)
     turned = text_row(dialog, "&Turned, °", "0")
 

@@ -47,6 +47,7 @@ _POINTER: Final = (
     ("Move a whole stack by one of its units", "drag it sideways or out, or with Shift, Alt or Ctrl"),
     ("An arc for the next edge", "A while drawing point by point"),
     ("Take the last point back", "Backspace while drawing point by point"),
+    ("Label the controls that are selected", "L while some are selected"),
     ("Turn the section", "T with the section tool"),
     ("What one can do here", "right button"),
 )

@@ -72,6 +72,7 @@ class Dialog(Enum):
     FLANGE = "help/outline.md#flanges"
     FLIGHT = "help/views.md#the-flight-shown"
     JOIN = "help/outline.md#join"
+    LABELS = "help/lettering.md#labels-of-controls"
     LETTERING = "help/lettering.md#lettering-in-the-metal"
     LOOK = "help/views.md#finish-and-colours"
     NEW_PANEL = "help/first-panel.md#1-begin"
