@@ -32,17 +32,18 @@ class FileNames:
         return self._name(f"{part}-stock-{number}")
 
     def _name(self, what: str) -> str:
-        return f"{issue_name(self.project, self.option, self.mark)}{what}{kind_suffix(self.project, self.options)}.dxf"
+        start = issue_name(self.project, self.option, self.mark.revision)
+        return f"{start}{what}{kind_suffix(self.project, self.options)}.dxf"
 
 
-def issue_name(project: Project, option: Option, mark: Stamp) -> str:
+def issue_name(project: Project, option: Option, revision: str) -> str:
     """Such as 'zz-demo-1-glass-A', 'glass-draft': what the name of every paper begins with.
 
     The registration, where there is one, tells the files of two customers apart.
     """
     registration = project.aircraft.registration.strip()
     aircraft = f"{slug(registration)}-" if registration else ""
-    return f"{aircraft}{option.id}-{mark.revision or 'draft'}"
+    return f"{aircraft}{option.id}-{revision or 'draft'}"
 
 
 def part_suffix(option: Option, plates: Iterable[Plate]) -> str:

@@ -67,7 +67,9 @@ class Issue:
     @property
     def base(self) -> str:
         """What the names of papers of all these plates begin with: 'zz-demo-1-glass-A', '…-part-pedestal'."""
-        return f"{issue_name(self.report.project, self.option, self.mark)}{part_suffix(self.option, self.plates)}"
+        return (
+            f"{issue_name(self.report.project, self.option, self.mark.revision)}{part_suffix(self.option, self.plates)}"
+        )
 
     def folder_name(self, dxf: DxfOptions) -> str:
         """A folder for each kind of cutting file, which papers that name those files are called after too."""
@@ -136,7 +138,7 @@ def _sheets(issue: Issue, folder: Path, options: ReleaseOptions) -> Iterator[Pat
         f"{issue.base}-inspection.pdf": lambda file: export_inspection(project, option, file, drawing),
     }
     for plate in issue.plates:
-        name = f"{issue_name(project, option, issue.mark)}-{plate.id}-template.pdf"
+        name = f"{issue_name(project, option, issue.mark.revision)}-{plate.id}-template.pdf"
         writers[name] = partial(_template, project, option, plate.id, template)
     for name, write in writers.items():
         options.tell(f"Writing {name}")

@@ -151,7 +151,7 @@ def test_the_dialogs_choices_are_those_of_the_file_that_is_written(window, tmp_p
     window.menus.actions["file.release"].trigger()
 
     kind = "-r12-in-back-corner-no-engraving-relief-lead-ins-cutter-3.175mm"
-    assert said == [f"Files such as new-(revision)-main{kind}.dxf"]
+    assert said == [f"Files such as test-1-new-(revision)-main{kind}.dxf"]
     assert f"test-1-new-A-main{kind}.dxf" in told[1]
     file = tmp_path / "papers" / f"test-1-new-A{kind}" / f"test-1-new-A-main{kind}.dxf"
     assert ezdxf.readfile(file).dxfversion == "AC1009"

@@ -23,7 +23,7 @@ from panelcad.drawing.subject import PlateSection
 from panelcad.errors import PanelcadError, ReleaseRefused, UnusableInput
 from panelcad.model.part import chosen_plates, part_text, worked_plates
 from panelcad.model.project import Option, Project
-from panelcad.outputs.dxf_name import kind_suffix
+from panelcad.outputs.dxf_name import issue_name, kind_suffix
 from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
 from panelcad.outputs.section_choices import section_word
@@ -105,7 +105,8 @@ class ReleaseQuestion(FittedDialog):
         plates = chosen_plates(self._option, options.plates)
         kind = kind_suffix(self._project, options.dxf)
         part = part_text(self._option, plates)
-        named = [f"Files such as {self._option.id}-(revision)-{plate.id}{kind}.dxf" for plate in plates[:1]]
+        start = issue_name(self._project, self._option, "(revision)")
+        named = [f"Files such as {start}-{plate.id}{kind}.dxf" for plate in plates[:1]]
         return "; ".join([*named, *([f"part of the option: {part}"] if part else [])])
 
 
