@@ -73,3 +73,25 @@ def test_a_row_that_stands_too_tight_is_spread_as_one(hands, qtbot) -> None:
     assert len(findings.model.entries) < before
     assert not any(e.kind is MarkKind.ERROR and "reaker" in e.words for e in findings.model.entries)
     assert len(bench.selection) == 8
+
+
+def test_a_new_error_comes_into_sight_unless_the_list_is_being_used(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    settled(hands, qtbot)
+    known = {entry.finding.identity for entry in findings.model.entries}
+    bar = findings.list.verticalScrollBar()
+
+    def fresh() -> list[int]:
+        rows = enumerate(findings.model.entries)
+        return [r for r, e in rows if e.kind is MarkKind.ERROR and e.finding.identity not in known]
+
+    hands.window.docks.dock("findings").setFloating(True)
+    findings.setFixedHeight(220)
+    findings.list.clearFocus()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(bar.maximum())
+    hands.drag((200, -50), (-50, 40), held=ALT)
+    settled(hands, qtbot)
+
+    assert fresh()
+    assert findings.list.viewport().rect().intersects(findings.list.visualRect(findings.model.index(fresh()[0])))

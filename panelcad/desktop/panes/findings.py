@@ -114,10 +114,20 @@ class FindingsPane(QWidget):
         found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
         kinds = _FILTERS[self.filter.currentIndex()][1]
         shown = [self._entry(finding, kind) for finding, kind in found if kind in kinds]
+        known = {entry.finding.identity for entry in self.model.entries}
         self.model.offer(shown)
         self.count.setText(self._summary(len(shown), len(found)))
         self._follow(self._bench.stage.current_finding)
+        self._bring_into_sight(known)
         self._show_detail()
+
+    def _bring_into_sight(self, known: set[str]) -> None:
+        """Scroll to the gravest error that was not there before, unless somebody is at work in the list."""
+        rows = enumerate(self.model.entries)
+        fresh = (row for row, e in rows if e.kind is MarkKind.ERROR and e.finding.identity not in known)
+        row = next(fresh, None)
+        if row is not None and not self.list.hasFocus():
+            self.list.scrollTo(self.model.index(row), QListView.ScrollHint.PositionAtTop)
 
     def _entry(self, finding: Finding, kind: MarkKind) -> Entry:
         from panelcad.checks.registry import all_rules  # noqa: PLC0415 - the rules load with the first check
