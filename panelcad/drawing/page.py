@@ -16,8 +16,7 @@ from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 
 MARGIN: Final = 6.0
 HEAD: Final = 24.5
-"""Room for a page's heading below the frame's top."""
-_MOST_LINES: Final = 4
+"""Room for a page's heading below the frame's top: its name and four lines."""
 NO_SCALE: Final = "none"
 NO_MATERIAL: Final = "see each plate's sheets"
 """On lists that are of no one plate."""
@@ -72,11 +71,11 @@ def columns_of(paper: Paper, width: float, gap: float = 6.0) -> list[Bounds]:
 
 
 def heading(paper: Paper, inks: Inks, title: str, *more: str) -> tuple[Node, ...]:
-    """The page's name at its upper left, and up to four lines below it."""
+    """The page's name at its upper left, and the lines below it, every one; the views keep clear of the first four."""
     x, top = paper.frame[0] + MARGIN, paper.frame[3] - 2.0
     name = inks.text(title, (x, top), LARGE, across=Across.TOP, face=Face.BOLD)
     width = paper.frame[2] - MARGIN - x
-    words = [piece for line in more for piece in wrapped(line, width, PLAIN)][:_MOST_LINES]
+    words = [piece for line in more for piece in wrapped(line, width, PLAIN)]
     lines = (
         inks.text(fitted(line, width, PLAIN), (x, top - 5.5 - i * PITCH), across=Across.TOP)
         for i, line in enumerate(words)
