@@ -2,26 +2,17 @@
 
 from pathlib import Path
 
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QFileDialog
 
 from panelcad.desktop.asking import LIMITS_FILES
+from panelcad.desktop.dialogs.path_field import PathField
 
 
-class LimitsField(QWidget):
+class LimitsField(PathField):
     def __init__(self, file: Path | None) -> None:
-        super().__init__()
-        self.text = QLineEdit(str(file) if file is not None else "")
-        self.text.setAccessibleName("Limits of new panels")
+        super().__init__("Limits of new panels", str(file) if file is not None else "", "C&hoose…")
         self.text.setPlaceholderText("the program's own")
         self.text.setClearButtonEnabled(True)
-        look = QPushButton("C&hoose…")
-        look.setAutoDefault(False)
-        look.clicked.connect(self._look)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.text, 1)
-        row.addWidget(look)
-        self.setFocusProxy(self.text)
 
     @property
     def file(self) -> Path | None:
@@ -29,8 +20,6 @@ class LimitsField(QWidget):
         text = self.text.text().strip()
         return Path(text).expanduser().absolute() if text else None
 
-    def _look(self) -> None:
+    def looked_for(self) -> str:
         start = str(self.file.parent) if self.file is not None else ""
-        name, _ = QFileDialog.getOpenFileName(self, "Limits of new panels", start, LIMITS_FILES)
-        if name:
-            self.text.setText(name)
+        return QFileDialog.getOpenFileName(self, self.text.accessibleName(), start, LIMITS_FILES)[0]
