@@ -15,6 +15,7 @@ from panelcad.model.shape import Circle
 from panelcad.store.project_file import save
 from tests import builders
 from tests.desktop.hands import Hands
+from tests.desktop.next_dialog import stop_waiting
 
 
 @pytest.fixture(autouse=True)
@@ -35,6 +36,14 @@ def no_widget_is_left(qapp):
     for widget in left:
         widget.close()
     assert not left, f"left open: {left}"
+
+
+@pytest.fixture(autouse=True)
+def every_answer_was_asked_for(qapp):
+    """A test that waits for a dialog which never opens fails."""
+    yield
+    never = stop_waiting()
+    assert not never, f"never opened: {never}"
 
 
 @pytest.fixture

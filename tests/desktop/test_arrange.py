@@ -13,6 +13,7 @@ from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.plate import CutState, PlateState
 from panelcad.store.project_file import save
 from tests import builders
+from tests.desktop.next_dialog import in_dialog
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 
@@ -23,19 +24,6 @@ def places(hands) -> dict[str, tuple[float, float]]:
 
 def key(hands, key, held=CTRL) -> None:
     QTest.keyClick(hands.window, key, held)
-
-
-def in_dialog(act) -> None:
-    """Do this in the dialog that opens next."""
-
-    def wait() -> None:
-        dialog = QApplication.activeModalWidget()
-        if isinstance(dialog, EditDialog):
-            act(dialog)
-        else:
-            QTimer.singleShot(10, wait)
-
-    QTimer.singleShot(0, wait)
 
 
 def test_select_all_and_align_on_the_first(hands) -> None:

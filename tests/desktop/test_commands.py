@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt, QTimer
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog, QTabWidget
+from PySide6.QtWidgets import QApplication, QTabWidget
 
 from panelcad.desktop.actions import MENUS, all_actions
 from panelcad.desktop.canvas.gesture import Pointer
@@ -14,21 +14,7 @@ from panelcad.desktop.help.window import HelpWindow
 from panelcad.desktop.theme import DARK, LIGHT, ThemeChoice
 from panelcad.geometry.point import Point
 from panelcad.units import LengthUnit
-
-
-def in_dialog(kind, act) -> None:
-    def wait() -> None:
-        dialog = QApplication.activeModalWidget()
-        if not isinstance(dialog, kind):
-            QTimer.singleShot(10, wait)
-            return
-        try:
-            act(dialog)
-        finally:
-            if dialog.isVisible():
-                dialog.reject()
-
-    QTimer.singleShot(0, wait)
+from tests.desktop.next_dialog import in_dialog
 
 
 def test_ids_are_used_once_and_menus_are_known(qapp) -> None:
@@ -82,7 +68,7 @@ def test_an_action_is_found_by_words(hands) -> None:
         QTest.keyClicks(dialog.words, "turn left")
         QTest.keyClick(dialog.words, Qt.Key.Key_Return)
 
-    in_dialog(CommandSearch, find)
+    in_dialog(find, CommandSearch)
     QTest.keyClick(hands.window, Qt.Key.Key_Space, Qt.KeyboardModifier.ControlModifier)
     assert hands.item("two").rotation in {15.0, 90.0}
 
@@ -94,7 +80,7 @@ def test_what_cannot_be_done_now_says_so_and_leaves_the_search_open(hands) -> No
         QTest.keyClick(dialog.words, Qt.Key.Key_Return)
         assert dialog.isVisible()
 
-    in_dialog(CommandSearch, find)
+    in_dialog(find, CommandSearch)
     hands.action("help.find")
     assert hands.window.bench.document.is_untouched
 
@@ -105,7 +91,7 @@ def test_a_section_of_help_is_found_by_words(hands) -> None:
         assert dialog.list.item(0).text() == "Help: After a crash (Files and preferences)"
         QTest.keyClick(dialog.words, Qt.Key.Key_Return)
 
-    in_dialog(CommandSearch, find)
+    in_dialog(find, CommandSearch)
     hands.action("help.find")
     help_window = next(one for one in QApplication.topLevelWidgets() if isinstance(one, HelpWindow))
     assert help_window.page.link == "help/files.md#after-a-crash"
@@ -120,7 +106,7 @@ def test_a_pane_is_found_by_words_and_shown(hands) -> None:
         QTest.keyClicks(dialog.words, "history")
         QTest.keyClick(dialog.words, Qt.Key.Key_Return)
 
-    in_dialog(CommandSearch, find)
+    in_dialog(find, CommandSearch)
     hands.action("help.find")
     assert dock.isVisible()
 
@@ -133,7 +119,7 @@ def test_words_that_suit_nothing_are_answered(hands) -> None:
         QTest.keyClick(dialog.words, Qt.Key.Key_Return)
         assert dialog.isVisible()
 
-    in_dialog(CommandSearch, find)
+    in_dialog(find, CommandSearch)
     hands.action("help.find")
 
 
@@ -177,7 +163,7 @@ def test_preferences_are_kept(hands) -> None:
         dialog.theme.setCurrentIndex(dialog.theme.findData(ThemeChoice.DARK))
         QTest.keyClick(dialog, Qt.Key.Key_Return)
 
-    in_dialog(Preferences, fill)
+    in_dialog(fill, Preferences)
     hands.action("edit.preferences")
     assert hands.window.settings.step("fine", LengthUnit.MM) == 0.5
     assert hands.window.bench.theme is DARK
@@ -195,7 +181,7 @@ def test_the_screen_is_measured_with_a_ruler(hands) -> None:
         QTest.keyClicks(line, "100 mm")
         QTest.keyClick(dialog, Qt.Key.Key_Return)
 
-    in_dialog(Preferences, fill)
+    in_dialog(fill, Preferences)
     hands.action("edit.preferences")
     # The line is 400 pixels long.
     assert hands.window.settings.pixels_per_mm == 4.0
@@ -212,7 +198,7 @@ def test_the_dialog_makes_room_for_the_whole_card(hands) -> None:
         assert dialog.width() > 85.60 * 8
         dialog.reject()
 
-    in_dialog(Preferences, fill)
+    in_dialog(fill, Preferences)
     hands.action("edit.preferences")
 
 
@@ -229,7 +215,7 @@ def test_a_length_that_the_line_cannot_have_is_refused(hands, text) -> None:
         assert dialog.screen_size.pixels_per_mm == before
         dialog.reject()
 
-    in_dialog(Preferences, fill)
+    in_dialog(fill, Preferences)
     hands.action("edit.preferences")
 
 
@@ -244,13 +230,13 @@ def test_a_step_that_is_none_is_refused(hands, text) -> None:
         assert "cannot be read" in dialog.problem.text()
         QTest.keyClick(dialog, Qt.Key.Key_Escape)
 
-    in_dialog(Preferences, fill)
+    in_dialog(fill, Preferences)
     hands.action("edit.preferences")
     assert hands.window.settings.step_text("grid", LengthUnit.MM) == "5"
 
 
 def test_cautions_can_be_read(hands) -> None:
-    in_dialog(QDialog, lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
+    in_dialog(lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Escape))
     hands.action("help.cautions")
 
 

@@ -1,35 +1,19 @@
 """Dialogs whose outcome is seen while they are filled in: what Enter takes, where they stand, what they say."""
 
 import pytest
-from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QListWidget, QPushButton
+from PySide6.QtWidgets import QLabel, QListWidget, QPushButton
 
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import LengthEntry
 from panelcad.editing.rename import rename
 from panelcad.errors import EditRefused
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.units import LengthUnit, parse_length
+from tests.desktop.next_dialog import in_dialog
 
 CTRL = Qt.KeyboardModifier.ControlModifier
-
-
-def in_dialog(act) -> None:
-    """Do this in the edit dialog that opens next; it is closed afterwards whatever happens."""
-
-    def wait() -> None:
-        dialog = QApplication.activeModalWidget()
-        if not isinstance(dialog, EditDialog) or not dialog.isActiveWindow():
-            QTimer.singleShot(10, wait)
-            return
-        try:
-            act(dialog)
-        finally:
-            if dialog.isVisible():
-                dialog.reject()
-
-    QTimer.singleShot(0, wait)
 
 
 def words(dialog) -> str:

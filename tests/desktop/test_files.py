@@ -1,29 +1,26 @@
 """Files are driven through their dialogs by keys."""
 
 import pytest
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QTimer, QUrl
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox, QPushButton
 
 from panelcad.desktop.asking import Asking
 from panelcad.store.project_file import load, save
+from tests.desktop.next_dialog import in_dialog
 
 
 def answer(button: str) -> list[str]:
     """Press this button of the next message box; what the box said is collected."""
     said: list[str] = []
 
-    def press() -> None:
-        box = QApplication.activeModalWidget()
-        if not isinstance(box, QMessageBox):
-            QTimer.singleShot(10, press)
-            return
+    def press(box: QMessageBox) -> None:
         said.append(f"{box.text()} {box.informativeText()}")
         wanted = next(b for b in box.findChildren(QPushButton) if b.text().replace("&", "") == button)
         QTest.mouseClick(wanted, Qt.MouseButton.LeftButton)
 
-    QTimer.singleShot(0, press)
+    in_dialog(press, QMessageBox)
     return said
 
 

@@ -4,10 +4,10 @@ import ast
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt, QTimer, QUrl
+from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QImage, QTextDocument
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog, QLineEdit, QMessageBox, QPushButton
+from PySide6.QtWidgets import QApplication, QLineEdit, QMessageBox, QPushButton
 
 import panelcad.desktop
 from panelcad.desktop.dialogs.explanation import explain
@@ -23,6 +23,7 @@ from panelcad.desktop.theme import DARK, LIGHT, ThemeChoice, dress
 from panelcad.desktop.tools.table import TOOLS as TOOL_TABLE
 from panelcad.desktop.tools.toolbox import PLACING
 from panelcad.desktop.views import VIEWS as VIEW_TABLE
+from tests.desktop.next_dialog import in_dialog
 
 DESKTOP = Path(panelcad.desktop.__file__).parent
 ROOT = DESKTOP.parent.parent
@@ -51,22 +52,6 @@ def activate(window) -> None:
         if QApplication.activeWindow() is window:
             return
         QTest.qWait(10)
-
-
-def in_dialog(act) -> None:
-    """Do something in the next dialog that opens, and close it."""
-
-    def wait() -> None:
-        dialog = QApplication.activeModalWidget()
-        if not isinstance(dialog, QDialog):
-            QTimer.singleShot(10, wait)
-            return
-        try:
-            act(dialog)
-        finally:
-            dialog.reject()
-
-    QTimer.singleShot(0, wait)
 
 
 # The tables are complete, and lead to sections that are there

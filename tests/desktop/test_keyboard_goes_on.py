@@ -1,11 +1,12 @@
 """Where the keyboard is after a thing is done, so that the next key means what one expects."""
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.canvas.badge import MarkKind
 from panelcad.desktop.dialogs.acceptance import AcceptanceQuestion
+from tests.desktop.next_dialog import in_dialog
 
 CTRL, ALT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.AltModifier
 
@@ -37,16 +38,12 @@ def settled(hands, qtbot) -> None:
 def accept_with(reason: str) -> None:
     """Fill in and accept the question that opens next."""
 
-    def fill() -> None:
-        question = QApplication.activeModalWidget()
-        if not isinstance(question, AcceptanceQuestion):
-            QTimer.singleShot(10, fill)
-            return
+    def fill(question: AcceptanceQuestion) -> None:
         question.reason.setPlainText(reason)
         question.initials.setText("AB")
         question.accept()
 
-    QTimer.singleShot(0, fill)
+    in_dialog(fill, AcceptanceQuestion)
 
 
 def test_after_a_cure_ctrl_z_takes_it_back(hands, qtbot) -> None:

@@ -1,11 +1,11 @@
 """The menu of options, and the action search that finds what stands in it."""
 
 import pytest
-from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QApplication, QDialog, QLineEdit
+from PySide6.QtWidgets import QDialog, QLineEdit
 
 from panelcad.desktop.findable import Finder
 from panelcad.model.project import AS_FOUND
+from tests.desktop.next_dialog import in_dialog
 
 
 @pytest.mark.parametrize(
@@ -30,16 +30,14 @@ def test_a_new_option_is_shown_renamed_and_removed(hands):
     assert document.option_id != first
     assert document.option.items == document.project.option(first).items
 
-    def fill() -> None:
-        dialog = QApplication.activeModalWidget()
-        assert isinstance(dialog, QDialog)
+    def fill(dialog: QDialog) -> None:
         name, summary = dialog.form.findChildren(QLineEdit)[:2]
         for field, words in ((name, "Two radios"), (summary, "As asked for")):
             field.setText(words)
             field.textEdited.emit(words)
         dialog.accept()
 
-    QTimer.singleShot(50, fill)
+    in_dialog(fill)
     hands.action("option.rename")
     assert (document.option.name, document.option.summary) == ("Two radios", "As asked for")
     hands.action("option.remove")

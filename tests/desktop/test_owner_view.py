@@ -10,6 +10,7 @@ from panelcad.desktop.owner_view import OwnerView
 from panelcad.drawing.display import Text, walk
 from panelcad.library.samples import sample_file
 from panelcad.store.project_file import load
+from tests.desktop.next_dialog import in_dialog
 
 
 @pytest.fixture(scope="module")
@@ -182,17 +183,8 @@ def test_appearance_shows_the_project_s_flight(window):
 
 def _in_dialog(window, action_id, fill):
     """Open a dialog, let `fill` use it, and say what it said."""
-    from PySide6.QtCore import QTimer
-    from PySide6.QtWidgets import QApplication, QDialog
-
     said = []
-
-    def use() -> None:
-        dialog = QApplication.activeModalWidget()
-        assert isinstance(dialog, QDialog)
-        said.append(fill(dialog))
-
-    QTimer.singleShot(50, use)
+    in_dialog(lambda dialog: said.append(fill(dialog)))
     _run(window, action_id)
     return said[0]
 
@@ -251,16 +243,13 @@ def photo_file(tmp_path):
 
 
 def test_a_photograph_is_set_straight_and_taken_away(window, photo_file):
-    from PySide6.QtCore import QTimer
-    from PySide6.QtWidgets import QApplication
 
     from panelcad.desktop.dialogs.photograph import set_straight
     from panelcad.desktop.photo_board import PhotoBoard
 
     before = window.bench.document.project
 
-    def use() -> None:
-        dialog = QApplication.activeModalWidget()
+    def use(dialog) -> None:
         board = dialog.findChild(PhotoBoard)
         at = board.to_widget(board.markers[0]).toPoint()
         QTest.mousePress(board, Qt.MouseButton.LeftButton, pos=at)
@@ -270,7 +259,7 @@ def test_a_photograph_is_set_straight_and_taken_away(window, photo_file):
         QTest.keyClick(board, Qt.Key.Key_Right)
         dialog.accept()
 
-    QTimer.singleShot(50, use)
+    in_dialog(use)
     set_straight(window.parts, photo_file, window)
     photo = window.bench.document.option.appearance.photograph
 

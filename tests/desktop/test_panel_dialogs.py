@@ -1,27 +1,15 @@
 """Dialogs and tools on the sheet and on what stands around it, filled in by keys and drawn with the mouse."""
 
 import pytest
-from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QApplication, QCheckBox, QComboBox, QDialog, QLineEdit, QPushButton
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QPushButton
 
 from panelcad.desktop.commands import panel, tools
 from panelcad.geometry.segment import Arc
 from panelcad.model.plate import PlateState
+from tests.desktop.next_dialog import in_dialog
 
 ALT = Qt.KeyboardModifier.AltModifier
-
-
-def in_dialog(act) -> None:
-    """Do this in the dialog that opens next."""
-
-    def wait(tries: int = 300) -> None:
-        dialog = QApplication.activeModalWidget()
-        if isinstance(dialog, QDialog):
-            act(dialog)
-        elif tries:
-            QTimer.singleShot(10, lambda: wait(tries - 1))
-
-    QTimer.singleShot(0, wait)
 
 
 def field(dialog, name: str) -> QLineEdit:

@@ -2,9 +2,9 @@
 
 import ezdxf
 import pytest
-from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QCheckBox, QMessageBox, QPushButton
+from PySide6.QtWidgets import QCheckBox, QMessageBox, QPushButton
 
 from panelcad.desktop.dialogs.release import ReleaseQuestion
 from panelcad.model.plate import PlateState
@@ -14,6 +14,7 @@ from panelcad.outputs.verify import verify
 from panelcad.store.project_file import load
 from panelcad.units import LengthUnit
 from tests import builders
+from tests.desktop.next_dialog import in_dialog
 
 CTRL, SHIFT, ALT = (
     Qt.KeyboardModifier.ControlModifier,
@@ -26,17 +27,13 @@ def when(kind, act) -> list:
     """When a window of this kind is in front, do this to it; the windows that were, and what a message said."""
     seen: list = []
 
-    def look() -> None:
-        front = QApplication.activeModalWidget()
-        if not isinstance(front, kind) or front in seen:
-            QTimer.singleShot(15, look)
-            return
+    def look(front) -> None:
         seen.append(front)
         if isinstance(front, QMessageBox):
             seen.append(f"{front.text()} {front.informativeText()}")
         act(front)
 
-    QTimer.singleShot(15, look)
+    in_dialog(look, kind)
     return seen
 
 

@@ -2,8 +2,7 @@
 
 import ezdxf
 import pytest
-from PySide6.QtCore import Qt, QTimer
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import Qt
 
 from panelcad.desktop.dialogs.release import ReleaseQuestion, shown_section
 from panelcad.desktop.dialogs.revision import RevisionQuestion
@@ -12,6 +11,7 @@ from panelcad.drawing.inks import Ink
 from panelcad.errors import PanelcadError
 from panelcad.geometry.across import Across
 from panelcad.outputs.release import release
+from tests.desktop.next_dialog import in_dialog
 
 
 @pytest.fixture
@@ -21,22 +21,6 @@ def released(window, tmp_path):
     done = release(document.project, document.option_id, tmp_path / "papers", "2026-05-01")
     document.record_release(done.project)
     return done
-
-
-def answering(qtbot, kind, act):
-    """When a dialog of this kind opens, do this to it."""
-    seen = []
-
-    def answer():
-        dialog = QApplication.activeModalWidget()
-        if isinstance(dialog, kind):
-            seen.append(dialog)
-            act(dialog)
-        else:
-            QTimer.singleShot(20, answer)
-
-    QTimer.singleShot(20, answer)
-    return seen
 
 
 def test_a_released_option_does_not_move_until_a_revision_is_opened(window, hands, released, qtbot):
@@ -51,9 +35,8 @@ def test_a_released_option_does_not_move_until_a_revision_is_opened(window, hand
 
     status = window.statusBar()
     assert status.revision.text() == "revision A, locked"
-    asked = answering(qtbot, RevisionQuestion, reason)
+    in_dialog(reason, RevisionQuestion)
     window.menus.actions["file.revision"].trigger()
-    assert asked
     assert window.bench.document.project.opened_revisions[-1].reason == "it met a rib"
     assert not window.menus.actions["file.revision"].isEnabled()
     assert status.revision.text() == "revision B open"
@@ -72,7 +55,8 @@ def test_a_cutting_file_is_verified_with_its_differences_to_read(window, release
     document.modelspace().query("CIRCLE")[0].translate(0.5, 0.0, 0.0)
     document.saveas(dxf)
 
-    seen = answering(qtbot, Verification, lambda dialog: dialog.reject())
+    seen = []
+    in_dialog(seen.append, Verification)
     show_verification(window.parts, dxf)
 
     assert "moved: " in seen[0].words.toPlainText()
