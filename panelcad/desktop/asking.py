@@ -55,14 +55,17 @@ class Asking:
         answers = ((save, Leaving.SAVE), (discard, Leaving.DISCARD))
         return next((answer for button, answer in answers if button is box.clickedButton()), Leaving.STAY)
 
-    def choice(self, title: str, question: str, detail: str, *buttons: str) -> str:
-        """The button that was pressed; the last one is what Escape means."""
+    def choice(self, title: str, question: str, detail: str, *buttons: str, loses: str = "") -> str:
+        """The button that was pressed; the last one is what Escape means, and it loses nothing.
+
+        Enter means the first, or the last where the first `loses` something that cannot be had back.
+        """
         box = self._box(title, QMessageBox.Icon.Question)
         box.setText(question)
         box.setInformativeText(detail)
         made = [box.addButton(words, QMessageBox.ButtonRole.AcceptRole) for words in buttons]
         box.setEscapeButton(made[-1])
-        box.setDefaultButton(made[0])
+        box.setDefaultButton(made[-1] if buttons[0] == loses else made[0])
         box.exec()
         pressed = (words for words, button in zip(buttons, made, strict=True) if button is box.clickedButton())
         return next(pressed, buttons[-1])

@@ -145,9 +145,11 @@ class FileDesk(QObject):
         if _content_of(path) == self._declined:
             return
         load, keep = "&Load it", "&Keep what is here"
-        lost = "" if self._bench.document.is_saved else " Your own changes since the last save would be lost."
+        is_saved = self._bench.document.is_saved
+        lost = "" if is_saved else " Your own changes since the last save would be lost."
         question = f"'{path.name}' was changed by another program or window."
-        if self._asking.choice("Changed on disk", question, f"Load what it holds now?{lost}", load, keep) == load:
+        detail = f"Load what it holds now?{lost}"
+        if self._asking.choice("Changed on disk", question, detail, load, keep, loses="" if is_saved else load) == load:
             self._open(path)
         else:
             self._bench.document.forget_saved()

@@ -109,7 +109,7 @@ class Safekeeping(QObject):
         """This cannot be undone."""
         away, keep = "&Discard it", "&Keep it"
         question = f"Discard the unsaved changes to '{title}' for good?"
-        return self._asking.choice("Discard unsaved work", question, "", away, keep) == away
+        return self._asking.choice("Discard unsaved work", question, "", away, keep, loses=away) == away
 
 
 def _is_of(recovered: Recovered, file: Path) -> bool:

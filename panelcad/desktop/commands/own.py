@@ -48,6 +48,8 @@ def _forget(parts: Parts) -> None:
     if cutout is None or not cutout.family.startswith("own-"):
         parts.bench.told.emit("Choose a cutout of our own in the library first")
         return
+    if not _is_sure(parts, cutout):
+        return
     try:
         forget_cutout(cutout)
     except PanelcadError as refusal:
@@ -55,6 +57,14 @@ def _forget(parts: Parts) -> None:
         return
     parts.bench.read_catalogue_again()
     parts.bench.told.emit(f"'{cutout.title}' is no longer in our library; projects that use it keep it")
+
+
+def _is_sure(parts: Parts, cutout: Cutout) -> bool:
+    """The library is a file of its own, so undo does not bring it back."""
+    forget, keep = "&Forget it", "&Keep it"
+    question = f"Take '{cutout.title}' out of our library for good?"
+    detail = "Projects that use it keep it."
+    return parts.asking.choice("Forget our own cutout", question, detail, forget, keep, loses=forget) == forget
 
 
 _MENU: Final = "&Place"
@@ -70,5 +80,5 @@ ACTIONS: Final = (
         hint="Describe a cutout in a form and keep it in your library",
     ),
     Action("place.own-like", "A cutout &like the chosen one…", _MENU, 9, _like, None, has_panel),
-    Action("place.own-forget", "&Forget our own cutout", _MENU, 9, _forget, None, has_panel),
+    Action("place.own-forget", "&Forget our own cutout…", _MENU, 9, _forget, None, has_panel),
 )

@@ -112,6 +112,7 @@ MESSAGES: Final = {
     "Changed on disk": Dialog.SHARED_FILE,
     "Unsaved work was found": Dialog.RECOVERY,
     "Discard unsaved work": Dialog.RECOVERY,
+    "Forget our own cutout": Dialog.OWN_CUTOUT,
     "The limits cannot be used": Dialog.PREFERENCES,
     "Take in a drawing": Dialog.TAKE_IN,
     "Nothing was taken in": Dialog.TAKE_IN,
