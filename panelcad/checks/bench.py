@@ -19,10 +19,9 @@ from panelcad.checks.report import Verdict
 from panelcad.checks.setting import Setting
 from panelcad.checks.sources import Source, sources
 from panelcad.geometry.boxes import box_gap
+from panelcad.model.kept import places_changed
 from panelcad.model.layout import PlateLayout
 
-Key = int
-"""The identity of a part's source, which is held as long as it is known."""
 Layers = dict[Layer, Rows]
 Box = tuple[float, float, float, float]
 
@@ -86,7 +85,8 @@ class Bench:
     def __init__(self, setting: Setting, rules: Iterable[Rule]) -> None:
         self.setting = setting
         self._rules = tuple(rules)
-        self._known: dict[Key, tuple[Source, Part]] = {}
+        self._laid: tuple[Source, ...] = ()
+        self._known: dict[Source, Part] = {}
         self._alone: dict[int, tuple[Verdict, ...]] = {}
         self._hits: dict[int, list[Hit]] = {}
         self._near: dict[str, dict[int, Neighbourhood]] = {}
@@ -97,15 +97,15 @@ class Bench:
         """What this move of these parts leaves, attempted once for as long as nothing changes near it."""
         known = self._trials.get(move)
         if known is None:
-            boxes = [_box(part) for _, part in self._known.values() if part.id in moved]
+            boxes = [_box(part) for part in self._known.values() if part.id in moved]
             known = self._trials[move] = Trial(attempt(), _grown(_around(boxes), FARTHEST + self._farthest_look))
         return known
 
     def verdicts_if(self, plate: PlateLayout) -> Iterator[Verdict]:
         """What would be said of the parts that are new if the plate were like this, one after the other."""
-        present = {id(source): source for source in sources(plate, self.setting)}
-        gone = [part for key, (_, part) in self._known.items() if key not in present]
-        fresh = [source.make(self.setting) for key, source in present.items() if key not in self._known]
+        lost, came = _differences(self._laid, sources(plate, self.setting))
+        gone = [self._known[source] for source in lost]
+        fresh = [source.make(self.setting) for source in came]
         new: Layers = {layer: pieces_of(layer, fresh) for layer in Layer}
         away = {id(part) for part in gone}
         for rule in self._rules:
@@ -136,16 +136,15 @@ class Bench:
 
     def lay(self, plate: PlateLayout) -> None:
         """Put the plate's present parts on the bench and judge those that are new."""
-        before = self._known
-        self._known = {
-            id(source): before.get(id(source)) or (source, source.make(self.setting))
-            for source in sources(plate, self.setting)
-        }
-        self._forget([before[key][1] for key in before.keys() - self._known.keys()])
-        fresh = [part for key, (_, part) in self._known.items() if key not in before]
+        before, self._laid = self._laid, sources(plate, self.setting)
+        lost, came = _differences(before, self._laid)
+        gone = [self._known.pop(source) for source in lost]
+        fresh = [source.make(self.setting) for source in came]
+        self._known.update(zip(came, fresh, strict=True))
+        self._forget(gone)
         if fresh:
             self.take(fresh)
-        self._forget_trials([*fresh, *(part for key, (_, part) in before.items() if key not in self._known)])
+        self._forget_trials([*fresh, *gone])
 
     def take(self, fresh: list[Part]) -> None:
         """Judge parts that were not on the bench before, alone and with what is there."""
@@ -261,6 +260,15 @@ class Bench:
             verdicts = worst(v for a, b in together for v in judged(rule, a, b, self.setting))
             if verdicts:
                 yield Hit(together[0][0].part, together[0][1].part, verdicts)
+
+
+def _differences(before: tuple[Source, ...], now: tuple[Source, ...]) -> tuple[list[Source], list[Source]]:
+    """The sources that are only in the first of two rows, and those only in the second; none is twice in one row."""
+    if len(before) == len(now):
+        places = places_changed(before, now)
+        before, now = tuple(before[place] for place in places), tuple(now[place] for place in places)
+    first, second = set(before), set(now)
+    return [source for source in before if source not in second], [source for source in now if source not in first]
 
 
 def _box(part: Part) -> Box:

@@ -6,13 +6,14 @@ import numpy as np
 
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import contains
-from panelcad.model.layout import Feature, PlateLayout
+from panelcad.model.kept import kept_choice
+from panelcad.model.layout import Feature, PlacedCut, PlateLayout
 from panelcad.model.plate import CutState
 
 
 def gone_features(plate: PlateLayout) -> dict[str, frozenset[str]]:
     """The ids of old cuts' contours that a new opening swallows, by the id of the old cut."""
-    old = [f for cut in plate.cuts if cut.cut.state is CutState.EXISTING for f in cut.features]
+    old = [feature for cut in existing_cuts(plate) for feature in cut.features]
     if not old:
         return {}
     new = [f for cut in plate.cuts if cut.cut.state is not CutState.EXISTING for f in cut.openings]
@@ -23,6 +24,11 @@ def gone_features(plate: PlateLayout) -> dict[str, frozenset[str]]:
         if holds(large.contour, small.contour):
             gone.setdefault(small.owner, set()).add(small.id)
     return {owner: frozenset(ids) for owner, ids in gone.items()}
+
+
+def existing_cuts(plate: PlateLayout) -> tuple[PlacedCut, ...]:
+    """The cuts of a plate that were there before."""
+    return kept_choice(("existing cuts", plate.plate.id), plate.cuts, lambda cut: cut.cut.state is CutState.EXISTING)
 
 
 def holds(large: Contour, small: Contour) -> bool:

@@ -14,6 +14,7 @@ import numpy as np
 
 from panelcad.checks.finding import Bound, is_short, short_of
 from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.stacked import stacked
 from panelcad.geometry.across import Across
 from panelcad.geometry.chord import Interval, chords, point_on, without
 from panelcad.geometry.contour import Contour
@@ -75,13 +76,12 @@ def weakest_line(plate: PlateLayout, across: Across, below: float = math.inf) ->
 
     None where no share is less, or on a plate without cuts.
     """
-    cuts = [numbers[across] for numbers in kept_row(("section numbers", plate.plate.id), plate.cuts, (), _numbers)]
-    if not cuts:
+    if not plate.cuts:
         return None
-    at = np.unique(np.concatenate([cut.places for cut in cuts]))
+    at = np.unique(_of_cuts("places", plate, across))
     uncut = _inside(_rows((plate.outline,), across), at)
     inner = _rows(tuple(feature.contour for feature in plate.inner), across)
-    removed = _inside(np.concatenate([inner, *(cut.rows for cut in cuts)]), at)
+    removed = _inside(inner, at) + _inside(_of_cuts("rows", plate, across), at)
     shares = np.where(uncut > 0.0, 1.0 - removed / np.where(uncut > 0.0, uncut, 1.0), np.inf)
     return _weakest_of(plate, across, at, shares, below)
 
@@ -112,6 +112,13 @@ def _finding(weakest: Section, plate_id: str, bound: Bound) -> Finding:
         where=weakest.ends,
         **short_of(weakest.share, bound),
     )
+
+
+def _of_cuts(column: str, plate: PlateLayout, across: Across) -> Numbers:
+    """The places, or the rows, of all cuts of a plate."""
+    purpose = (f"section {column}", plate.plate.id, across)
+    arrays = kept_row(purpose, plate.cuts, (), lambda cut: getattr(_numbers(cut)[across], column))
+    return stacked(purpose, arrays)
 
 
 def _numbers(cut: PlacedCut) -> dict[Across, _Numbers]:

@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any, Final
 
-from panelcad.checks.pilot_sight import Seen, seen_items
+from panelcad.checks.pilot_sight import Seen, seen_where
 from panelcad.checks.pilot_words import with_words_of_their_own, without_words, words_on
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Cure, Finding, Measure, Severity
-from panelcad.model.kept import kept_with
+from panelcad.model.kept import kept_choice, kept_with
 from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.pilot import Purpose
 from panelcad.model.plate import PlateRole
@@ -37,7 +37,7 @@ def label(laid: Layout) -> Iterator[Finding]:
 def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
     limit = laid.project.profile.label_distance
     words = tuple(words_on(plate))
-    controls = tuple(placed for placed in plate.items if placed.cutout.control is not None)
+    controls = kept_choice(("controls", plate.plate.id), plate.items, lambda placed: placed.cutout.control is not None)
     labelled = with_words_of_their_own(controls, words, limit)
     for placed in controls:
         missing = without_words(placed, words, limit)
@@ -96,7 +96,7 @@ def lever_order(laid: Layout) -> Iterator[Finding]:
     levers = [seen for purpose in _LEVERS for seen in _of(laid, purpose)]
     groups: dict[tuple[str, int | None], list[Seen]] = {}
     for seen in levers:
-        groups.setdefault((seen.plate.plate.id, seen.item.item.engine), []).append(seen)
+        groups.setdefault((seen.plate.id, seen.item.item.engine), []).append(seen)
     for group in groups.values():
         for left, right in pairwise(sorted(group, key=lambda seen: seen.middle.x)):
             if _rank(left) > _rank(right):
@@ -120,7 +120,7 @@ def carburettor_heat(laid: Layout) -> Iterator[Finding]:
     limit = laid.project.profile.carburettor_heat_apart
     for purpose in (Purpose.CARBURETTOR_HEAT, Purpose.ALTERNATE_AIR):
         for heat in _of(laid, purpose):
-            if heat.plate.plate.role is not PlateRole.PEDESTAL and not _is_left_of_throttle(heat, laid):
+            if heat.plate.role is not PlateRole.PEDESTAL and not _is_left_of_throttle(heat, laid):
                 yield from _too_near_mixture(heat, laid, limit)
 
 
@@ -144,7 +144,7 @@ def _of(laid: Layout, purpose: Purpose) -> list[Seen]:
 
 def _by_purpose(laid: Layout) -> dict[Purpose | None, list[Seen]]:
     found: dict[Purpose | None, list[Seen]] = {}
-    for seen in seen_items(laid):
+    for seen in seen_where(laid, "has a purpose", lambda item: item.purpose is not None):
         found.setdefault(seen.item.purpose, []).append(seen)
     return found
 
@@ -153,7 +153,7 @@ def _pair(a: Seen, b: Seen) -> dict[str, Any]:
     return {
         "severity": Severity.WARNING,
         "items": tuple(sorted((a.id, b.id))),
-        "plate": b.plate.plate.id,
+        "plate": b.plate.id,
         "measure": Measure.LENGTH,
         "where": (a.item.centre, b.item.centre) if a.plate is b.plate else (b.item.centre,),
     }

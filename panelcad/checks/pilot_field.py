@@ -9,7 +9,7 @@ from typing import Any, Final
 
 from panelcad.checks.pilot_primary import flight_instruments
 from panelcad.checks.pilot_second import eye_for, second_pilots
-from panelcad.checks.pilot_sight import Seen, seen_items, sight_of
+from panelcad.checks.pilot_sight import Seen, seen_items, seen_where, sight_of
 from panelcad.checks.pilot_zones import ANGLE_TIE, COURSE_ZONE, IMPORTANT_ZONE, PRIMARY_ZONE, Excess, Zone, worst_excess
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.model.finding import Finding, Measure, Severity
@@ -54,23 +54,25 @@ def view_primary(laid: Layout) -> Iterator[Finding]:
 )
 def view_important(laid: Layout) -> Iterator[Finding]:
     primary = {seen.id for seen in flight_instruments(laid).each}
-    important = [seen for seen in seen_items(laid) if seen.item.shows & IMPORTANT and seen.id not in primary]
-    yield from _outside(laid, IMPORTANT_ZONE, important)
+    important = seen_where(laid, "important", lambda item: not item.shows.isdisjoint(IMPORTANT))
+    yield from _outside(laid, IMPORTANT_ZONE, [seen for seen in important if seen.id not in primary])
 
 
 def _course_deviation(laid: Layout) -> list[Seen]:
     """The indicator nearest the centre line; none where a primary flight instrument shows course deviation itself."""
     eye = laid.project.surroundings.eye
-    able = [seen for seen in seen_items(laid) if Function.COURSE_DEVIATION in seen.item.shows]
+    able = seen_where(laid, "shows course deviation", lambda item: Function.COURSE_DEVIATION in item.shows)
     primary = {seen.id for seen in flight_instruments(laid).each}
     if eye is None or not able or any(seen.id in primary for seen in able):
         return []
     return [min(able, key=lambda seen: (abs(seen.middle.x - eye.centre_line), seen.id))]
 
 
-def _warning_lights(laid: Layout) -> list[Seen]:
+def _warning_lights(laid: Layout) -> tuple[Seen, ...]:
     grave = {LightMeaning.WARNING, LightMeaning.CAUTION}
-    return [seen for seen in seen_items(laid) if seen.item.item.light and seen.item.item.light.meaning in grave]
+    return seen_where(
+        laid, "warning light", lambda item: item.item.light is not None and item.item.light.meaning in grave
+    )
 
 
 def _outside(laid: Layout, zone: Zone, items: list[Seen]) -> Iterator[Finding]:
@@ -78,7 +80,7 @@ def _outside(laid: Layout, zone: Zone, items: list[Seen]) -> Iterator[Finding]:
     if eye is None:
         return
     for seen in items:
-        sight = sight_of(seen.plate.plate, eye_for(seen, laid, eye), profile.line_of_sight_down)
+        sight = sight_of(seen.plate, eye_for(seen, laid, eye), profile.line_of_sight_down)
         excess = worst_excess(sight, seen, zone, profile)
         if excess is not None:
             direction = excess.name.rpartition("_")[2]
@@ -95,7 +97,7 @@ def _whose(seen: Seen, laid: Layout) -> str:
 def _angle(seen: Seen, excess: Excess) -> dict[str, Any]:
     return {
         "items": (seen.id,),
-        "plate": seen.plate.plate.id,
+        "plate": seen.plate.id,
         "measure": Measure.ANGLE,
         "measured": excess.angle,
         "required": excess.limit,
@@ -123,7 +125,7 @@ def face_turned(laid: Layout) -> Iterator[Finding]:
     if eye is None:
         return
     for seen in seen_items(laid):
-        turned = sight_of(seen.plate.plate, eye_for(seen, laid, eye), 0.0).turned(seen.item.centre)
+        turned = sight_of(seen.plate, eye_for(seen, laid, eye), 0.0).turned(seen.item.centre)
         if set(seen.item.shows) - _NOT_READ and turned > profile.face_turned + ANGLE_TIE:
             excess = Excess(turned, profile.face_turned, "face_turned")
             problem = f"Face is turned too far from the {_whose(seen, laid)} line of sight"

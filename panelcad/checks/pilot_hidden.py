@@ -7,7 +7,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_primary import flight_instruments
-from panelcad.checks.pilot_sight import Seen, eye_spot, plate_frame, seen_items
+from panelcad.checks.pilot_sight import Facing, Seen, eye_spot, plate_frame, seen_where
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.placement import Placement
@@ -81,7 +81,7 @@ def _before_its_plate(volume: Volume) -> Solid:
     return kept("solid before its plate", (volume,), make)
 
 
-def obstruction_shadow(thing: Obstruction, plate: Plate, eye: Spot) -> BaseGeometry:
+def obstruction_shadow(thing: Obstruction, plate: Plate | Facing, eye: Spot) -> BaseGeometry:
     """What one solid hides of a plate's plane from an eye in aircraft axes; in the plate's axes."""
 
     def make() -> BaseGeometry:
@@ -92,7 +92,7 @@ def obstruction_shadow(thing: Obstruction, plate: Plate, eye: Spot) -> BaseGeome
     return kept("shadow of a solid", (thing.solid, thing.plate.frame, plate.frame, *eye), make)
 
 
-def hidden_from(plate: Plate, laid: Layout, height: EyeHeight) -> BaseGeometry:
+def hidden_from(plate: Plate | Facing, laid: Layout, height: EyeHeight) -> BaseGeometry:
     """All that the solids before the pilot hide of a plate's plane from one eye, in the plate's axes.
 
     Nothing where the eye point is not known.
@@ -110,7 +110,7 @@ def hidden_parts(seen: Seen, laid: Layout) -> tuple[Hidden, ...]:
     if laid.project.surroundings.eye is None:
         return ()
     heights = eye_heights(laid.project.profile)
-    shadows = [hidden_from(seen.plate.plate, laid, height) for height in heights]
+    shadows = [hidden_from(seen.plate, laid, height) for height in heights]
     return kept(
         "hidden parts of a face",
         (seen.item, *shadows),
@@ -135,9 +135,7 @@ def _hidden(seen: Seen, dark: BaseGeometry, whose: str) -> Hidden:
 )
 def hidden_face(laid: Layout) -> Iterator[Finding]:
     primary = {seen.id for seen in flight_instruments(laid).each}
-    for seen in seen_items(laid):
-        if not seen.item.shows:
-            continue
+    for seen in seen_where(laid, "shows something", lambda item: bool(item.shows)):
         parts = hidden_parts(seen, laid)
         worst = max(parts, key=lambda part: part.share, default=None)
         if worst is not None and worst.share > laid.project.profile.hidden_share + TIE:
@@ -152,7 +150,7 @@ def _finding(seen: Seen, worst: Hidden, severity: Severity, limit: float) -> Fin
         severity=severity,
         problem=f"Part of the face is hidden from {worst.whose}",
         items=(seen.id,),
-        plate=seen.plate.plate.id,
+        plate=seen.plate.id,
         measure=Measure.RATIO,
         measured=worst.share,
         required=limit,

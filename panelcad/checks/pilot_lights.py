@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 from typing import Final
 
-from panelcad.checks.pilot_sight import Seen, seen_items
+from panelcad.checks.pilot_sight import Seen, seen_items, seen_where
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.function import Function
-from panelcad.model.layout import Layout
+from panelcad.model.layout import Layout, PlacedItem
 from panelcad.model.pilot import Light, LightColour, LightMeaning
 from panelcad.model.planning import FlightKind
 
@@ -31,12 +31,18 @@ _NIGHT: Final = {FlightKind.NIGHT_VFR, FlightKind.NIGHT_IFR}
     source=_CFR_1322,
 )
 def light_colour(laid: Layout) -> Iterator[Finding]:
-    for seen in seen_items(laid):
+    for seen in seen_where(laid, "light", _is_light):
         light = seen.item.item.light
         if light is not None and not colour_fits(light):
             yield _about(seen, f"A {light.colour} light tells {_told(light)}", Severity.WARNING)
-        elif light is None and seen.item.cutout.family == LAMPS and Function.INSTRUMENT_LIGHTING not in seen.item.shows:
+        elif light is None:
             yield _about(seen, "Colour and meaning of a light are not entered", Severity.ADVICE)
+
+
+def _is_light(item: PlacedItem) -> bool:
+    """Whether it has a light's meaning, or is a lamp to be told by and not to read by."""
+    tells = item.cutout.family == LAMPS and Function.INSTRUMENT_LIGHTING not in item.shows
+    return item.item.light is not None or tells
 
 
 def colour_fits(light: Light) -> bool:
@@ -55,7 +61,7 @@ def _about(seen: Seen, problem: str, severity: Severity) -> Finding:
         severity=severity,
         problem=problem,
         items=(seen.id,),
-        plate=seen.plate.plate.id,
+        plate=seen.plate.id,
         where=(seen.item.centre,),
         source=_CFR_1322,
     )

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final
 
-from panelcad.checks.pilot_sight import Seen, seen_items
+from panelcad.checks.pilot_sight import Seen, seen_where
 from panelcad.geometry.space import Spot
 from panelcad.model.function import Function
 from panelcad.model.kept import kept_with
@@ -41,7 +41,7 @@ def flight_instruments(laid: Layout) -> FlightInstruments:
 
 
 def _flight_instruments(laid: Layout) -> FlightInstruments:
-    able = [seen for seen in seen_items(laid) if not seen.item.shows.isdisjoint(FLIGHT)]
+    able = seen_where(laid, "flight instrument", lambda item: not item.shows.isdisjoint(FLIGHT))
     eye = laid.project.surroundings.eye
     centre_line = eye.centre_line if eye else 0.0
     whole = [seen for seen in able if seen.item.shows >= set(FLIGHT)]
@@ -54,7 +54,7 @@ def _flight_instruments(laid: Layout) -> FlightInstruments:
     return FlightInstruments(chosen, tuple(seen for seen in able if seen.id not in primary))
 
 
-def _one_by_one(able: list[Seen], centre_line: float) -> dict[Function, Seen]:
+def _one_by_one(able: tuple[Seen, ...], centre_line: float) -> dict[Function, Seen]:
     attitudes = [seen for seen in able if Function.ATTITUDE in seen.item.shows]
     attitude = _nearest_line(attitudes, centre_line) if attitudes else None
     chosen: dict[Function, Seen] = {}

@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 from typing import Final
 
-from panelcad.checks.pilot_sight import Seen, eye_spot, seen_items
+from panelcad.checks.pilot_sight import Seen, eye_spot, seen_where
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.space import Spot
 from panelcad.model.finding import Finding, Severity
-from panelcad.model.layout import Layout
+from panelcad.model.layout import Layout, PlacedItem
 from panelcad.model.profile import Profile, limit_source
 from panelcad.model.surroundings import Eye
 
@@ -43,18 +43,18 @@ def reach(laid: Layout) -> Iterator[Finding]:
     if eye is None:
         return
     beyond: dict[tuple[str, str, bool], list[tuple[float, Seen]]] = {}
-    for seen in seen_items(laid):
-        limit = _missed(reach_to(seen, eye, profile), profile) if _is_reached_for(seen) else None
+    for seen in seen_where(laid, "reached for", _is_reached_for):
+        limit = _missed(reach_to(seen, eye, profile), profile)
         if limit is not None:
-            key = (seen.plate.plate.id, limit, seen.item.item.reset_in_flight)
+            key = (seen.plate.id, limit, seen.item.item.reset_in_flight)
             beyond.setdefault(key, []).append((reach_to(seen, eye, profile), seen))
     for (_, limit, essential), far in beyond.items():
         yield _finding(far, limit, profile, _GRAVE if essential else _MILD)
 
 
-def _is_reached_for(seen: Seen) -> bool:
-    is_breaker = seen.item.cutout.family == BREAKERS
-    return seen.item.item.reset_in_flight or (seen.item.cutout.control is not None and not is_breaker)
+def _is_reached_for(item: PlacedItem) -> bool:
+    is_breaker = item.cutout.family == BREAKERS
+    return item.item.reset_in_flight or (item.cutout.control is not None and not is_breaker)
 
 
 def _missed(far: float, profile: Profile) -> str | None:
@@ -73,7 +73,7 @@ def _finding(
         severity=severities[limit],
         problem=f"Out of reach of {_WHOSE[limit]}{', and to be reset in flight' if essential else ''}",
         items=tuple(sorted(seen.id for _, seen in beyond)),
-        plate=farthest.plate.plate.id,
+        plate=farthest.plate.id,
         measured=far,
         required=float(getattr(profile, limit)),
         more_is_worse=True,

@@ -15,7 +15,8 @@ from panelcad.geometry.point import Point
 from panelcad.model.engraved import engraving_box
 from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.function import Function
-from panelcad.model.layout import Layout, PlateLayout
+from panelcad.model.kept import kept_choice
+from panelcad.model.layout import Layout, PlacedItem, PlateLayout
 from panelcad.model.plate import Engraving, Plate
 from panelcad.model.profile import Profile, limit_source
 from panelcad.model.project import Project
@@ -172,6 +173,10 @@ def _covered(engraving: Engraving, owner: str, over: float, plate: PlateLayout) 
     )
 
 
+def _is_compass(placed: PlacedItem) -> bool:
+    return Function.MAGNETIC_DIRECTION in placed.shows
+
+
 @rule(
     "compass-placard",
     title="Deviation placard beside the compass",
@@ -184,9 +189,7 @@ def _covered(engraving: Engraving, owner: str, over: float, plate: PlateLayout) 
 def compass_placard(laid: Layout) -> Iterator[Finding]:
     for plate in laid.plates:
         cards = [w for w in words_on(plate) if "compass" in w.text.lower() or "deviation" in w.text.lower()]
-        for placed in plate.items:
-            if Function.MAGNETIC_DIRECTION not in placed.shows:
-                continue
+        for placed in kept_choice(("compasses", plate.plate.id), plate.items, _is_compass):
             missing = without_words(placed, cards, laid.project.profile.compass_placard_distance)
             if missing:
                 yield Finding(

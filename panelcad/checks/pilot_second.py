@@ -57,7 +57,7 @@ def _second_pilots(laid: Layout) -> frozenset[str]:
 
 def _in_view(seen: Seen, laid: Layout, eye: Eye) -> bool:
     profile = laid.project.profile
-    sight = sight_of(seen.plate.plate, eye, profile.line_of_sight_down)
+    sight = sight_of(seen.plate, eye, profile.line_of_sight_down)
     return worst_excess(sight, seen, IMPORTANT_ZONE, profile) is None
 
 

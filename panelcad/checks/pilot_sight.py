@@ -1,19 +1,35 @@
 """The pilot's eye and the panel: ways from the eye to points of a plate, in aircraft axes."""
 
-from collections.abc import Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import chain
 from typing import NamedTuple
 
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import PlateFrame, Spot, angle_between, azimuth, elevation
-from panelcad.model.kept import kept_row, kept_with
+from panelcad.model.kept import kept, kept_choice, kept_row, kept_with
 from panelcad.model.layout import Layout, PlacedItem, PlateLayout
-from panelcad.model.plate import Plate
+from panelcad.model.plate import Frame, Plate, PlateRole
 from panelcad.model.surroundings import Eye
 
 
-def plate_frame(plate: Plate) -> PlateFrame:
+@dataclass(frozen=True)
+class Facing:
+    """What the pilot's rules know of a plate; the very same one as long as that stays."""
+
+    id: str
+    role: PlateRole
+    frame: Frame
+
+
+def facing_of(plate: Plate) -> Facing:
+    return kept(
+        "facing of a plate", (plate.id, plate.role, plate.frame), lambda: Facing(plate.id, plate.role, plate.frame)
+    )
+
+
+def plate_frame(plate: Plate | Facing) -> PlateFrame:
     """The plate's axes in the aircraft."""
     frame = plate.frame
     return PlateFrame(Spot(frame.x, frame.y, frame.z), frame.tilt, frame.cant)
@@ -55,7 +71,7 @@ class Sight:
         return self.way(point).length
 
 
-def sight_of(plate: Plate, eye: Eye, line_of_sight_down: float) -> Sight:
+def sight_of(plate: Plate | Facing, eye: Eye, line_of_sight_down: float) -> Sight:
     return Sight(eye_spot(eye), plate_frame(plate), line_of_sight_down)
 
 
@@ -63,7 +79,7 @@ class Seen(NamedTuple):
     """A fitted item with its plate and its middle in aircraft axes."""
 
     item: PlacedItem
-    plate: PlateLayout
+    plate: Facing
     middle: Spot
 
     @property
@@ -73,15 +89,15 @@ class Seen(NamedTuple):
 
 def seen_items(laid: Layout) -> tuple[Seen, ...]:
     """Every item fitted to a plate, in the option's order by plate; asked by many rules about one layout."""
-    return kept_with(laid, "seen items", lambda: tuple(_seen_on_all(laid)))
+    return kept_with(laid, "seen items", lambda: tuple(chain.from_iterable(map(_seen_on, laid.plates))))
 
 
-def _seen_on_all(laid: Layout) -> Iterator[Seen]:
-    for plate in laid.plates:
-        yield from (Seen(item, plate, middle) for item, middle in zip(plate.items, _middles(plate), strict=True))
+def seen_where(laid: Layout, what: str, is_wanted: Callable[[PlacedItem], bool]) -> tuple[Seen, ...]:
+    """Those of the seen items that are what is asked for: `what` names it, and stands for always the same question."""
+    return kept_choice((what, laid.option.id), seen_items(laid), lambda seen: is_wanted(seen.item))
 
 
-def _middles(plate: PlateLayout) -> tuple[Spot, ...]:
-    frame = plate_frame(plate.plate)
-    key = ("middles in the aircraft", plate.plate.id)
-    return kept_row(key, plate.items, (plate.plate.frame,), lambda item: frame.on_face(item.centre))
+def _seen_on(plate: PlateLayout) -> tuple[Seen, ...]:
+    facing, frame = facing_of(plate.plate), plate_frame(plate.plate)
+    key = ("seen items", plate.plate.id)
+    return kept_row(key, plate.items, (facing,), lambda item: Seen(item, facing, frame.on_face(item.centre)))

@@ -5,7 +5,7 @@ from itertools import pairwise
 from typing import Any, Final
 
 from panelcad.checks.pilot_primary import FlightInstruments, flight_instruments
-from panelcad.checks.pilot_sight import Seen, plate_frame, seen_items
+from panelcad.checks.pilot_sight import Seen, plate_frame, seen_where
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
@@ -107,7 +107,7 @@ def _pair(a: Seen, b: Seen) -> dict[str, Any]:
     return {
         "severity": Severity.WARNING,
         "items": tuple(sorted((a.id, b.id))),
-        "plate": b.plate.plate.id,
+        "plate": b.plate.id,
         "where": (b.item.centre,),
     }
 
@@ -131,7 +131,7 @@ def flight_group(laid: Layout) -> Iterator[Finding]:
         severity=Severity.ADVICE,
         problem="Flight instruments stand aside of the pilot's centre line",
         items=tuple(sorted(seen.id for seen in flight)),
-        plate=flight[0].plate.plate.id,
+        plate=flight[0].plate.id,
         measured=abs(offset),
         required=limit,
         more_is_worse=True,
@@ -152,7 +152,7 @@ def group_offset(laid: Layout) -> float | None:
 def _offset_line(flight: tuple[Seen, ...], offset: float) -> tuple[Point, Point]:
     """From the middle of the group to the centre line, on the plate."""
     middle = Spot(*(sum(seen.middle[i] for seen in flight) / len(flight) for i in range(3)))
-    frame = plate_frame(flight[0].plate.plate)
+    frame = plate_frame(flight[0].plate)
     ends = (frame.to_plate(middle), frame.to_plate(middle._replace(x=middle.x - offset)))
     return Point(ends[0].x, ends[0].y), Point(ends[1].x, ends[1].y)
 
@@ -167,10 +167,9 @@ def _offset_line(flight: tuple[Seen, ...], offset: float) -> tuple[Point, Point]
 )
 def engine_order(laid: Layout) -> Iterator[Finding]:
     alike: dict[tuple[Any, ...], list[Seen]] = {}
-    for seen in seen_items(laid):
-        if seen.item.item.engine is not None:
-            kind = (seen.item.purpose, frozenset(seen.item.shows), seen.plate.plate.id)
-            alike.setdefault(kind, []).append(seen)
+    for seen in seen_where(laid, "of one engine", lambda item: item.item.engine is not None):
+        kind = (seen.item.purpose, frozenset(seen.item.shows), seen.plate.id)
+        alike.setdefault(kind, []).append(seen)
     for group in alike.values():
         in_order = sorted(group, key=lambda seen: seen.middle.x)
         for left, right in pairwise(in_order):

@@ -8,6 +8,7 @@ from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.model.engraved import engraving_box
 from panelcad.model.finding import Severity
+from panelcad.model.kept import kept_choice
 from panelcad.model.layout import PlacedItem, PlateLayout
 
 PLACARDS: Final = "placards"
@@ -26,9 +27,9 @@ class Words:
 def words_on(plate: PlateLayout) -> Iterator[Words]:
     for engraving in plate.plate.engravings:
         yield Words(engraving.id, engraving.text, engraving_box(engraving))
-    for placed in plate.items:
-        if placed.cutout.family == PLACARDS:
-            yield Words(placed.item.id, placed.item.name, placed.face)
+    placards = kept_choice(("placards", plate.plate.id), plate.items, lambda placed: placed.cutout.family == PLACARDS)
+    for placed in placards:
+        yield Words(placed.item.id, placed.item.name, placed.face)
 
 
 def with_words_of_their_own(controls: Sequence[PlacedItem], words: Iterable[Words], limit: float) -> frozenset[str]:

@@ -39,6 +39,8 @@ class Charge(NamedTuple):
 )
 def plates_apart(laid: Layout) -> Iterator[Finding]:
     charge = Charge("plates-apart", "Bodies of two plates interfere", _error(laid, "body_clearance"))
+    if len(laid.plates) < 2:
+        return
     for one, other in combinations([behind(plate) for plate in laid.plates], 2):
         yield from _interfering(one, other, charge)
 

@@ -6,9 +6,10 @@ Sources are kept between edits, so that what an edit left alone is recognised wi
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from functools import partial
+from operator import attrgetter
 from typing import Any, Final
 
-from panelcad.checks.gone import gone_features
+from panelcad.checks.gone import existing_cuts, gone_features
 from panelcad.checks.parts import Fitting, Part
 from panelcad.checks.parts_fitted import item_part, surrounding_part
 from panelcad.checks.parts_metal import (
@@ -21,9 +22,9 @@ from panelcad.checks.parts_metal import (
     sheet_part,
 )
 from panelcad.checks.setting import Setting
-from panelcad.model.kept import kept, kept_row, kept_while
+from panelcad.model.kept import kept, kept_groups, kept_row, seating
 from panelcad.model.layout import PlacedCut, PlacedItem, PlateLayout
-from panelcad.model.plate import CutState
+from panelcad.model.plate import Plate
 
 Gone = dict[str, frozenset[str]]
 """The ids of contours that are gone, by the id of their cut."""
@@ -37,16 +38,26 @@ class Source:
     make: Callable[[Setting], Part]
 
 
-def sources(plate: PlateLayout, setting: Setting) -> Iterator[Source]:
-    """A source for each part of the plate and for what stands around it."""
-    yield _kept("sheet", (setting.plate.outline,), sheet_part)
-    for number, bend in enumerate(setting.plate.bends, 1):
-        yield _kept("bend", (bend, number), partial(bend_part, bend, number))
-    yield from _fixed(plate)
+def sources(plate: PlateLayout, setting: Setting) -> tuple[Source, ...]:
+    """A source for each part of the plate and for what stands around it, none of them twice."""
     gone = gone_features(plate)
-    yield from _cuts(plate, gone)
-    yield from _items(plate)
-    yield from _fittings(plate, gone)
+    return (
+        *_of_the_sheet(setting.plate),
+        *_fixed(plate),
+        *_cuts(plate, gone),
+        *_items(plate),
+        *_fittings(plate, gone),
+        *_around(setting),
+    )
+
+
+def _of_the_sheet(plate: Plate) -> Iterator[Source]:
+    yield _kept("sheet", (plate.outline,), sheet_part)
+    for number, bend in enumerate(plate.bends, 1):
+        yield _kept("bend", (bend, number), partial(bend_part, bend, number))
+
+
+def _around(setting: Setting) -> Iterator[Source]:
     for thing in setting.surroundings.things:
         if thing.plate == setting.plate.id:
             yield _kept("around", (thing,), partial(surrounding_part, thing))
@@ -74,7 +85,7 @@ def _cuts(plate: PlateLayout, gone: Gone) -> tuple[Source, ...]:
 
 def _items(plate: PlateLayout) -> tuple[Source, ...]:
     """Each item, with the cut it uses: an item in an old cut cannot be moved."""
-    old = frozenset(placed.cut.id for placed in plate.cuts if placed.cut.state is CutState.EXISTING)
+    old = frozenset(placed.cut.id for placed in existing_cuts(plate))
 
     def source(item: PlacedItem) -> Source:
         is_existing = item.item.cut in old
@@ -83,18 +94,13 @@ def _items(plate: PlateLayout) -> tuple[Source, ...]:
     return kept_row(("sources of items", plate.plate.id, old), plate.items, (), source)
 
 
-def _fittings(plate: PlateLayout, gone: Gone) -> Iterator[Source]:
-    for cut, items in _uses(plate):
-        if cut.cut.id in gone:
-            lost = gone[cut.cut.id]
-            left = Fitting(remaining(cut, lost), items)
-            yield _kept("fitting", (cut, *items, *sorted(lost)), partial(fitting_part, left))
-        else:
-            yield kept_while(cut, "source of fitting", items, partial(_fitting, cut, items))
+def _fittings(plate: PlateLayout, gone: Gone) -> tuple[Source, ...]:
+    def source(fitting: Fitting) -> Source:
+        lost = gone.get(fitting.cut.cut.id, _NONE)
+        left = replace(fitting, cut=remaining(fitting.cut, lost))
+        return _kept("fitting", (fitting.cut, *fitting.items, *sorted(lost)), partial(fitting_part, left))
 
-
-def _fitting(cut: PlacedCut, items: tuple[PlacedItem, ...]) -> Source:
-    return Source(partial(fitting_part, Fitting(cut, items)))
+    return kept_row(("sources of fittings", plate.plate.id, frozenset(gone.items())), fittings(plate), (), source)
 
 
 def remaining(cut: PlacedCut, gone: frozenset[str]) -> PlacedCut:
@@ -102,14 +108,8 @@ def remaining(cut: PlacedCut, gone: frozenset[str]) -> PlacedCut:
     return replace(cut, features=tuple(f for f in cut.features if f.id not in gone)) if gone else cut
 
 
-def fittings(plate: PlateLayout) -> Iterator[Fitting]:
-    """Each cut with the items that use it."""
-    return (Fitting(cut, items) for cut, items in _uses(plate))
-
-
-def _uses(plate: PlateLayout) -> Iterator[tuple[PlacedCut, tuple[PlacedItem, ...]]]:
-    users: dict[str | None, list[PlacedItem]] = {}
-    for item in plate.items:
-        users.setdefault(item.item.cut, []).append(item)
-    for cut in plate.cuts:
-        yield cut, tuple(users.get(cut.cut.id, ()))
+def fittings(plate: PlateLayout) -> tuple[Fitting, ...]:
+    """Each cut with the items that use it; the very same fitting as long as neither the cut nor the items change."""
+    cuts = kept_row(("ids of cuts", plate.plate.id), plate.cuts, (), attrgetter("cut.id"))
+    used = kept_row(("cuts used", plate.plate.id), plate.items, (), attrgetter("item.cut"))
+    return kept_groups(("fittings", plate.plate.id), plate.cuts, plate.items, seating(cuts, used), Fitting)

@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Callable, Iterator
-from functools import partial
+from itertools import chain
 from typing import Final, NamedTuple
 
 from panelcad.checks.nearness import turned
@@ -11,7 +11,7 @@ from panelcad.geometry.contour import Contour
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.space import PlateFrame, Spot
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept_row
 from panelcad.model.layout import PlacedItem, PlateLayout
 from panelcad.model.plate import Plate, Sway
 from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle, Volume
@@ -62,11 +62,8 @@ def _of_items(
             for bounds, depth in parts(item)
         )
 
-    return [
-        standing
-        for item in plate.items
-        for standing in kept(purpose, (item, owner.frame, owner.sway, owner.id), partial(standings, item))
-    ]
+    rows = kept_row((purpose, owner.id), plate.items, (owner.frame, owner.sway), standings)
+    return list(chain.from_iterable(rows))
 
 
 def _bodies_behind(item: PlacedItem) -> Iterator[tuple[Bounds, Depth]]:

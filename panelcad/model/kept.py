@@ -3,11 +3,14 @@
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
 from dataclasses import dataclass
-from operator import is_
+from functools import lru_cache
+from itertools import compress
+from operator import is_, is_not
 from typing import Any, Final, TypeVar
 
 Made = TypeVar("Made")
 Thing = TypeVar("Thing")
+Member = TypeVar("Member")
 _KEPT: "OrderedDict[tuple[Hashable, ...], tuple[tuple[Any, ...], Any]]" = OrderedDict()
 _MOST_KEPT: Final = 50_000
 _BY_VALUE: Final = (str, float, int)
@@ -53,19 +56,92 @@ def kept_row(
     row = _ROWS.get(purpose)
     if row is None or not _same(row.sources, sources) or len(row.things) != len(things):
         made = tuple(map(make, things))
-    elif _same(row.things, things):
-        return row.made
     else:
-        made = tuple(
-            [
-                was if thing is before else make(thing)
-                for thing, before, was in zip(things, row.things, row.made, strict=True)
-            ]
-        )
+        changed = places_changed(row.things, things)
+        if not changed:
+            return row.made
+        made = _with_places(row.made, {place: make(things[place]) for place in changed})
     _ROWS[purpose] = _Row(sources, things, made)
     if len(_ROWS) > _MOST_ROWS:
         _ROWS.popitem(last=False)
     return made
+
+
+def kept_choice(
+    purpose: tuple[Hashable, ...], things: tuple[Thing, ...], is_wanted: Callable[[Thing], bool]
+) -> tuple[Thing, ...]:
+    """Those of a row that are wanted, in its order; asked again only of what changed since the last time."""
+    return tuple(compress(things, kept_row(purpose, things, (), is_wanted)))
+
+
+@dataclass(frozen=True)
+class Seating:
+    """Which members belong to which owner, by their places in a row of owners and a row of members."""
+
+    members: tuple[tuple[int, ...], ...]
+    """Of each owner."""
+    owner: tuple[int | None, ...]
+    """Of each member; None where its owner is not in the row."""
+
+
+@lru_cache(maxsize=32)
+def seating(owners: tuple[str, ...], owner_of: tuple[str | None, ...]) -> Seating:
+    """Who belongs to whom, by the owners' names and the name of each member's owner."""
+    places = {name: place for place, name in enumerate(owners)}
+    owner = tuple(None if name is None else places.get(name) for name in owner_of)
+    members: list[list[int]] = [[] for _ in owners]
+    for member, place in enumerate(owner):
+        if place is not None:
+            members[place].append(member)
+    return Seating(tuple(map(tuple, members)), owner)
+
+
+@dataclass(frozen=True)
+class _Groups:
+    owners: tuple[Any, ...]
+    members: tuple[Any, ...]
+    seats: Seating
+    made: tuple[Any, ...]
+
+
+_GROUPS: "OrderedDict[tuple[Hashable, ...], _Groups]" = OrderedDict()
+
+
+def kept_groups(
+    purpose: tuple[Hashable, ...],
+    owners: tuple[Thing, ...],
+    members: tuple[Member, ...],
+    seats: Seating,
+    make: Callable[[Thing, tuple[Member, ...]], Made],
+) -> tuple[Made, ...]:
+    """As `kept_row`, of each owner with its members: made again where the owner or one of its members changed."""
+
+    def made_at(place: int) -> Made:
+        return make(owners[place], tuple(members[member] for member in seats.members[place]))
+
+    last = _GROUPS.get(purpose)
+    if last is None or last.seats is not seats:
+        made = tuple(map(made_at, range(len(owners))))
+    else:
+        changed = {seats.owner[member] for member in places_changed(last.members, members)}
+        changed.update(places_changed(last.owners, owners))
+        made = _with_places(last.made, {place: made_at(place) for place in changed if place is not None})
+    _GROUPS[purpose] = _Groups(owners, members, seats, made)
+    if len(_GROUPS) > _MOST_ROWS:
+        _GROUPS.popitem(last=False)
+    return made
+
+
+def places_changed(before: tuple[Any, ...], now: tuple[Any, ...]) -> list[int]:
+    """Where another thing stands than before in a row of the same length; things count by identity."""
+    return list(compress(range(len(now)), map(is_not, before, now)))
+
+
+def _with_places(row: tuple[Made, ...], changed: dict[int, Made]) -> tuple[Made, ...]:
+    made = list(row)
+    for place, thing in changed.items():
+        made[place] = thing
+    return tuple(made)
 
 
 def _same(some: tuple[Any, ...], others: tuple[Any, ...]) -> bool:
@@ -81,14 +157,4 @@ def kept_with(thing: Any, purpose: str, make: Callable[[], Made]) -> Made:
     if purpose not in store:
         store[purpose] = make()
     made: Made = store[purpose]
-    return made
-
-
-def kept_while(thing: Any, purpose: str, sources: tuple[Any, ...], make: Callable[[], Made]) -> Made:
-    """As `kept_with`, and made again where it was made from other sources; sources count by identity."""
-    store: dict[str, Any] = thing.__dict__
-    found = store.get(purpose)
-    if found is None or not _same(found[0], sources):
-        found = store[purpose] = (sources, make())
-    made: Made = found[1]
     return made

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from panelcad.model.kept import kept_row, kept_while
+from panelcad.model.kept import kept_choice, kept_groups, kept_row, seating
 
 ROWS = st.lists(st.lists(st.integers(0, 9), max_size=6), max_size=8)
 
@@ -48,8 +48,33 @@ def test_other_sources_make_everything_anew() -> None:
     assert make.asked == [1, 2, 1, 2]
 
 
-def test_what_is_kept_with_a_thing_is_made_again_from_other_sources() -> None:
-    thing, sources = Maker(), (object(), object())
-    first = kept_while(thing, "a text", sources, lambda: "first")
-    assert kept_while(thing, "a text", tuple(sources), lambda: "second") == first
-    assert kept_while(thing, "a text", sources[:1], lambda: "third") == "third"
+@given(ROWS)
+def test_a_choice_is_what_asking_each_thing_gives(rows: list[list[int]]) -> None:
+    for row in rows:
+        assert kept_choice(("any choice",), tuple(row), lambda n: n % 2 == 0) == tuple(n for n in row if n % 2 == 0)
+
+
+FAMILIES = st.lists(
+    st.tuples(st.permutations("abcd"), st.lists(st.sampled_from(["a1", "a2", "b1", "c1", "z1", "-"]), max_size=7)),
+    max_size=6,
+)
+
+
+@given(FAMILIES)
+def test_a_group_is_its_owner_with_its_members_in_order(families: list[tuple[list[str], list[str]]]) -> None:
+    for owners, members in families:
+        of = tuple(None if member == "-" else member[0] for member in members)
+        made = kept_groups(("any",), tuple(owners), tuple(members), seating(tuple(owners), of), _together)
+        assert made == tuple((o, tuple(m for m in members if m[0] == o)) for o in owners)
+
+
+def test_only_groups_that_changed_are_made_again() -> None:
+    seats = seating(("a", "b"), ("a", "b", "b"))
+    before = kept_groups(("groups",), ("a", "b"), ("a1", "b1", "b2"), seats, _together)
+    after = kept_groups(("groups",), ("a", "b"), ("a1", "b3", "b2"), seats, _together)
+    assert after == (("a", ("a1",)), ("b", ("b3", "b2")))
+    assert after[0] is before[0]
+
+
+def _together(owner: str, members: tuple[str, ...]) -> tuple[str, tuple[str, ...]]:
+    return owner, members

@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_hidden import PILOT, EyeHeight, hidden_from, hidden_parts, obstruction_shadow, obstructions
 from panelcad.checks.pilot_reach import shoulder
-from panelcad.checks.pilot_sight import eye_spot, plate_frame, seen_items
+from panelcad.checks.pilot_sight import Facing, eye_spot, plate_frame, seen_items
 from panelcad.checks.pilot_t import group_offset
 from panelcad.checks.pilot_zones import IMPORTANT_ZONE, PRIMARY_ZONE, Zone
 from panelcad.checks.wording import quantity
@@ -29,6 +29,7 @@ from panelcad.geometry.space import Spot
 from panelcad.geometry.track import Track, line
 from panelcad.model.finding import Measure
 from panelcad.model.layout import Layout, PlateLayout
+from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
 from panelcad.model.surroundings import Eye
 from panelcad.units import format_length
@@ -72,8 +73,8 @@ class Scene:
         """To the first plate's origin, straight ahead."""
         return max(plate_frame(self.layout.plates[0].plate).origin.z - self.spot.z, 1.0)
 
-    def of(self, plate: PlateLayout) -> Perspective:
-        return Perspective(self.spot, plate_frame(plate.plate), self.distance)
+    def of(self, plate: Plate | Facing) -> Perspective:
+        return Perspective(self.spot, plate_frame(plate), self.distance)
 
 
 def pilot_view(layout: Layout, style: ViewStyle, height: EyeHeight = PILOT) -> tuple[Group, ...]:
@@ -98,11 +99,11 @@ def seen_at(layout: Layout, plate_id: str, at: Point, height: EyeHeight = PILOT)
     eye = layout.project.surroundings.eye
     if eye is None:
         return at
-    return Scene(layout, eye, height, SCREEN_LIGHT).of(layout.plate(plate_id)).point(at)
+    return Scene(layout, eye, height, SCREEN_LIGHT).of(layout.plate(plate_id).plate).point(at)
 
 
 def _plate(scene: Scene, plate: PlateLayout) -> Iterator[Group]:
-    seen = scene.of(plate)
+    seen = scene.of(plate.plate)
     for group in front_view(scene.layout, plate.plate.id, scene.style):
         yield projected(group, seen)
     yield _hidden(scene, plate, seen)
@@ -207,7 +208,7 @@ def _reach(scene: Scene) -> Iterator[Group]:
 
 def _reach_group(scene: Scene, plate: PlateLayout, contour: Chain, title: str) -> Group:
     colours = scene.style.palette
-    edge = scene.of(plate).contour(plate.outline)
+    edge = scene.of(plate.plate).contour(plate.outline)
     path = Path((contour,), pen=scene.style.wide_pen(colours.body_edge, Line.DASHED))
     labels = tuple(
         Text(title, at, _LETTER_PX, colours.body_edge, across=across, measured=Measured.PIXELS)
@@ -230,7 +231,7 @@ def _beside(contour: Chain, edge: Chain) -> list[tuple[Point, Across]]:
 
 def reach_contour(scene: Scene, plate: PlateLayout, reach: float) -> Chain | None:
     """Where a sphere about the shoulder meets the plate's plane, as seen; None where the arm does not reach it."""
-    seen = scene.of(plate)
+    seen = scene.of(plate.plate)
     foot = seen.frame.to_plate(shoulder(scene.eye, scene.profile))
     if reach <= abs(foot.z):
         return None
