@@ -25,6 +25,7 @@ __all__ = [
     "Project",
     "check",
     "compare",
+    "draft",
     "export_comparison",
     "export_drawing",
     "export_dxf",
@@ -103,6 +104,28 @@ def export_dxf(
     from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
 
     write(project, _chosen(project, option), plate, path, chosen_options(choices, project.unit))
+
+
+def draft(  # noqa: PLR0913 - as the command has them
+    project: Project,
+    option: Option | str,
+    folder: Path | str,
+    *,
+    plates: Iterable[str] = (),
+    around: Iterable[str] = (),
+    choices: Iterable[str] = (),
+) -> tuple[Path, ...]:
+    """Write cutting files marked as drafts, for a trial in scrap; with `around` one trial piece that holds these cuts.
+
+    Plates, cuts and choices as the command has them. Raises `UnknownName`, `UnusableInput`.
+    """
+    from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415
+    from panelcad.outputs.release import cutting_draft  # noqa: PLC0415 - loads ezdxf and reportlab
+    from panelcad.outputs.release_papers import ReleaseOptions  # noqa: PLC0415
+
+    options = ReleaseOptions(plates=tuple(plates), dxf=chosen_options(choices, project.unit))
+    files, _ = cutting_draft(project, _chosen(project, option).id, folder, options, around)
+    return files
 
 
 def release(  # noqa: PLR0913 - as the command has them

@@ -366,3 +366,16 @@ def test_unusable_limits_leave_the_project_as_it_was(run, clean: Project, tmp_pa
     assert code == 2
     assert "web_advised" in complained
     assert file.read_bytes() == before
+
+
+def test_a_draft_cutting_file_is_written_errors_or_not_and_the_project_stays(
+    run, faulty: Project, tmp_path: Path
+) -> None:
+    file, drafts = stored(faulty, tmp_path), tmp_path / "drafts"
+    before = file.read_bytes()
+    code, printed, complained = run("draft", file, "--option", "new", "--to", drafts, "--dxf", "R12", "--around", "c1")
+    assert (code, complained) == (0, "")
+    assert "draft: for a trial in scrap, not released" in printed
+    assert "1 error is open" in printed
+    assert [path.name for path in drafts.glob("*.dxf")] == ["test-1-new-draft-main-r12-corner-trial-piece-c1.dxf"]
+    assert file.read_bytes() == before

@@ -2,13 +2,13 @@
 
 from typing import Final
 
-from panelcad.cli import cutting, judging, limits, papers, planning, projects
+from panelcad.cli import cutting, drafts, judging, limits, papers, planning, projects
 from panelcad.cli.base import app, command_name, command_names, main
 
 _IN_THE_ORDER_OF_THE_JOB: Final = (
     *("open", "new", "list", "cutouts", "check", "rules", "limits", "compare", "plan", "preview"),
-    *("release", "verify", "revise"),
+    *("draft", "release", "verify", "revise"),
 )
 app.registered_commands.sort(key=lambda command: _IN_THE_ORDER_OF_THE_JOB.index(command_name(command)))
 
-__all__ = ["app", "command_names", "cutting", "judging", "limits", "main", "papers", "planning", "projects"]
+__all__ = ["app", "command_names", "cutting", "drafts", "judging", "limits", "main", "papers", "planning", "projects"]

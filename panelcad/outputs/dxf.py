@@ -15,8 +15,9 @@ from panelcad.outputs.dxf_finish import cut_outline
 from panelcad.outputs.dxf_layers import CUT_THROUGH, IN_THE_METAL, Layer
 from panelcad.outputs.dxf_options import DxfOptions, FaceUp, Origin
 from panelcad.outputs.dxf_plan import Plan
-from panelcad.outputs.dxf_words import HEIGHT, is_cut_from_stock, labels, plate_words
+from panelcad.outputs.dxf_words import HEIGHT, draft_labels, is_cut_from_stock, labels, plate_words
 from panelcad.outputs.dxf_writer import dxf_bytes
+from panelcad.outputs.trial_piece import piece_around
 from panelcad.store.atomic import write_atomically
 
 _DEFAULTS: Final = DxfOptions()
@@ -58,7 +59,9 @@ def cutting_plan(project: Project, option: Option, plate_id: str, options: DxfOp
     placement = to_file_axes(plate, project, options)
     placed = plate_plan(plate, project, options).placed(placement)
     lines = plate_words(project, option, plate, options)
-    return placed.joined(Plan(labels=tuple(labels(lines, placement.contour(plate.outline).bounds))))
+    box = placement.contour(piece_around(plate, options.around).outline).bounds
+    mark = options.stamp or stamp(project, option)
+    return placed.joined(Plan(labels=(*labels(lines, box), *draft_labels(mark, box))))
 
 
 def to_file_axes(plate: PlateLayout, project: Project, options: DxfOptions) -> Placement:
@@ -67,11 +70,12 @@ def to_file_axes(plate: PlateLayout, project: Project, options: DxfOptions) -> P
     Where the profile states the stock, a sheet that is made lies its margin inside the stock's lower left corner.
     """
     mirrored = options.face_up is FaceUp.BACK
+    piece = piece_around(plate, options.around)
     if options.origin is Origin.DATUM:
         return Placement(mirrored=mirrored)
-    edge = cut_outline(plate, project.profile.finish_thickness)
+    edge = cut_outline(piece, project.profile.finish_thickness)
     left, bottom, _, _ = Placement(mirrored=mirrored).contour(edge).bounds
-    margin = project.profile.stock_margin if is_cut_from_stock(plate.plate, project.profile) else 0.0
+    margin = project.profile.stock_margin if piece is plate and is_cut_from_stock(plate.plate, project.profile) else 0.0
     return Placement(margin - left, margin - bottom, mirrored=mirrored)
 
 

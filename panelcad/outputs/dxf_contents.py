@@ -23,6 +23,7 @@ from panelcad.outputs.dxf_marks import with_centre_marks, with_lead_ins
 from panelcad.outputs.dxf_options import EVERYTHING, Content, CornerRelief, DxfOptions, FaceUp, LeadIns, SmallHoles
 from panelcad.outputs.dxf_plan import Loop, Plan, Stroke
 from panelcad.outputs.dxf_relief import with_relief
+from panelcad.outputs.trial_piece import piece_around
 
 _CROSS: Final = 5.0
 """Half the length in mm of the cross at the datum."""
@@ -37,7 +38,9 @@ LAYERS_OF: Final = {
 def plate_plan(plate: PlateLayout, project: Project, options: DxfOptions) -> Plan:
     """What the plate's file holds, in the plate's own axes and in cut sizes. Raises `UnusableInput`."""
     profile = project.profile
-    finished = finished_plan(plate, project)
+    finished = finished_plan(piece_around(plate, options.around), project)
+    if options.around:
+        finished = replace(finished, strokes=())
     if options.face_up is FaceUp.BACK:
         finished = replace(finished, strokes=tuple(stroke for stroke in finished.strokes if not stroke.feature))
     plan = before_finish(finished, profile.finish_thickness)

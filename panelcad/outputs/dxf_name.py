@@ -75,3 +75,5 @@ def _differing(project: Project, options: DxfOptions) -> Iterator[str]:
         yield "lead-ins"
     if options.cutter_of(project.profile) != project.profile.cutter_diameter:
         yield f"cutter-{options.cutter_text(project.profile, project.unit).replace(' ', '')}"
+    if options.around:
+        yield f"trial-piece-{options.around[0]}" + (f"-and-{more}-more" if (more := len(options.around) - 1) else "")

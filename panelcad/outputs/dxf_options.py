@@ -77,6 +77,8 @@ class DxfOptions:
     cutter: float | None = None
     """The cutter's diameter in mm; None for the profile's."""
     stamp: Stamp | None = None
+    around: tuple[str, ...] = ()
+    """The ids of the only cuts, for a trial piece in scrap (`outputs.trial_piece`); none for the plate itself."""
 
     @property
     def written(self) -> frozenset[Content]:

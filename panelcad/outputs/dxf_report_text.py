@@ -19,16 +19,21 @@ from panelcad.outputs.dxf_report import Corners, CutReport, cut_report, figures_
 from panelcad.outputs.dxf_stock import StockSheet, relaid
 from panelcad.outputs.dxf_words import (
     CAUTION,
+    DRAFT_TEXT,
     FACE_NAME,
+    NOT_RELEASED,
+    PIECE,
     STOCK_ORIGIN,
     UNIT_NAME,
     left_out_text,
     no_unit_text,
     origin_text,
+    piece_text,
     sizes_text,
     used_sheet_rows,
 )
 from panelcad.outputs.hole_names import HoleNames
+from panelcad.outputs.trial_piece import piece_around
 from panelcad.units import LengthUnit, decimals, format_exact, format_length, format_number
 
 _DEFAULTS: Final = DxfOptions()
@@ -58,8 +63,9 @@ def report_text(project: Project, option: Option, plate_id: str, options: DxfOpt
         ("File", FileNames(project, option, mark, options).plate(plate_id)),
         *_head(project, option, mark),
         ("Plate", f"{plate.name} ({plate.id})"),
+        *([(PIECE, piece_text(options))] if options.around else []),
         *_part(option, (plate,)),
-        *used_sheet_rows(project, option, layout(project, option).plate(plate.id)),
+        *([] if options.around else used_sheet_rows(project, option, layout(project, option).plate(plate.id))),
         *_written_as(project, options, _plate_origin(project, option, plate, options)),
     ]
     sheet = _Sheet(project, options, plate, HoleNames(layout(project, option)))
@@ -89,6 +95,7 @@ def _head(project: Project, option: Option, mark: Stamp) -> Rows:
         ("Project", project.title),
         ("Option", f"{option.name} ({option.id})"),
         ("Revision", mark.revision_text),
+        *([] if mark.is_released else [(NOT_RELEASED, DRAFT_TEXT)]),
         ("Fingerprint", mark.fingerprint),
     ]
 
@@ -137,13 +144,14 @@ def _finish_text(project: Project) -> str:
 
 
 def _plate_origin(project: Project, option: Option, plate: Plate, options: DxfOptions) -> str:
-    """Where the file's axes begin, and where the sheet lies from there, in the project's unit."""
-    laid, unit = layout(project, option).plate(plate.id), project.unit
+    """Where the file's axes begin, and where the sheet or piece lies from there, in the project's unit."""
+    laid, unit = piece_around(layout(project, option).plate(plate.id), options.around), project.unit
     edge = cut_outline(laid, project.profile.finish_thickness)
     left, bottom, right, top = to_file_axes(laid, project, options).contour(edge).bounds
     x = f"x {format_number(left, unit)} to {format_length(right, unit)}"
     y = f"y {format_number(bottom, unit)} to {format_length(top, unit)}"
-    return f"{origin_text(project, plate, options)}; the sheet lies at {x}, {y}"
+    what = "piece" if options.around else "sheet"
+    return f"{origin_text(project, plate, options)}; the {what} lies at {x}, {y}"
 
 
 def _text(about: Rows, figures: CutReport, sheet: _Sheet) -> str:

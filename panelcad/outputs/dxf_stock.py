@@ -17,7 +17,7 @@ from panelcad.outputs.dxf_name import FileNames
 from panelcad.outputs.dxf_nest import Part, Stock, packed, part_plan, part_text
 from panelcad.outputs.dxf_options import DxfOptions
 from panelcad.outputs.dxf_plan import Label, Loop, Plan
-from panelcad.outputs.dxf_words import HEIGHT, labels, stock_words
+from panelcad.outputs.dxf_words import HEIGHT, draft_labels, labels, stock_words
 from panelcad.outputs.dxf_writer import dxf_bytes
 from panelcad.store.atomic import write_atomically
 
@@ -76,7 +76,8 @@ def stock_sheets(
     plates: tuple[Plate, ...] | None = None,
 ) -> tuple[StockSheet, ...]:
     """The stock sheets that these plates need, all new ones where none are given. Raises `UnusableInput`."""
-    marked = replace(options, stamp=options.stamp or stamp(project, option))
+    mark = options.stamp or stamp(project, option)
+    marked = replace(options, stamp=mark)
     laid = [
         parts
         for group in _of_one_sheet(plates or new_plates(option))
@@ -88,7 +89,8 @@ def stock_sheets(
     for number, parts in enumerate(laid, 1):
         on_it = tuple(option.plate(part.plate) for part in parts)
         told = (f"Stock: sheet {number} of {len(laid)}", *(part_text(part) for part in parts))
-        words = labels(stock_words(project, option, on_it, told, marked), (0.0, 0.0, stock.width, stock.height))
+        box = (0.0, 0.0, stock.width, stock.height)
+        words = (*labels(stock_words(project, option, on_it, told, marked), box), *draft_labels(mark, box))
         names = (_name_on(part, option) for part in parts)
         plan = Plan(loops=(Loop(Layer.REFERENCE, _edge(stock)),), labels=(*words, *names))
         for part in parts:

@@ -35,11 +35,18 @@ HEIGHT: Final = 3.5
 PITCH: Final = 6.0
 GAP: Final = 10.0
 """Lettering in mm: height of a capital (ISO 3098 series), line pitch, and distance below the sheet."""
+DRAFT_HEIGHT: Final = 10.0
+"""mm, of ISO 3098 too: read at a glance, whatever part of the file is on the screen."""
+DRAFT: Final = "DRAFT - NOT RELEASED"
+NOT_RELEASED: Final = "Draft"
+DRAFT_TEXT: Final = "for a trial in scrap only; no part for the aircraft is made from it"
+"""What a draft's words and report say."""
 
 CAUTION: Final = (
     "Planning aid, it approves nothing. Check every dimension against the maker's manual and the aircraft.",
     "Do not cut before the data are approved and a paper or scrap template has been tried in the aircraft.",
 )
+PIECE: Final = "Trial piece"
 STOCK_ORIGIN: Final = "lower left corner of the stock"
 FACE_NAME: Final = {
     FaceUp.FRONT: "front face up, as the pilot sees it",
@@ -55,9 +62,10 @@ def plate_words(project: Project, option: Option, plate: PlateLayout, options: D
         *_of_the_option(project, option, options.stamp or stamp(project, option)),
         f"Plate: {sheet.name} ({sheet.id}), {sheet.role.value}, {sheet.state.value}",
         *_of_the_part(option, (sheet,)),
+        *_of_the_piece(options),
         f"Plate fingerprint: {plate_fingerprint(project, option, sheet)}",
         f"Origin: {origin_text(project, sheet, options)}",
-        *_of_a_used_sheet(project, option, plate),
+        *([] if options.around else _of_a_used_sheet(project, option, plate)),
         *_of_the_writing(project, sheet, options),
     ]
 
@@ -80,6 +88,8 @@ def _of_the_option(project: Project, option: Option, mark: Stamp) -> Iterator[st
     yield f"Aircraft: {project.aircraft.registration}, {project.aircraft.type_name}"
     yield f"Option: {option.name} ({option.id})"
     yield f"Revision: {mark.revision_text}"
+    if not mark.is_released:
+        yield f"{NOT_RELEASED}: {DRAFT_TEXT}"
     yield f"Fingerprint: {mark.fingerprint}"
 
 
@@ -104,6 +114,12 @@ def labels(lines: list[str], box: Bounds) -> Iterator[Label]:
         yield Label(Layer.REFERENCE, line, Point(left, bottom - number * PITCH), HEIGHT)
 
 
+def draft_labels(mark: Stamp, box: Bounds) -> Iterator[Label]:
+    """What stands above the sheet in a file that is not of a release."""
+    if not mark.is_released:
+        yield Label(Layer.REFERENCE, DRAFT, Point(box[0], box[3] + GAP), DRAFT_HEIGHT)
+
+
 def is_cut_from_stock(sheet: Plate, profile: Profile) -> bool:
     """Whether the sheet is made, and from stock whose size the shop's profile states."""
     return sheet.state is PlateState.NEW and None not in {profile.stock_width, profile.stock_height}
@@ -112,6 +128,8 @@ def is_cut_from_stock(sheet: Plate, profile: Profile) -> bool:
 def origin_text(project: Project, sheet: Plate, options: DxfOptions) -> str:
     if options.origin is Origin.DATUM:
         return f"datum: {datum_of(project, sheet)}"
+    if options.around:
+        return "lower left corner of the trial piece"
     if is_cut_from_stock(sheet, project.profile):
         margin = format_length(project.profile.stock_margin, project.unit)
         return f"lower left corner of the stock; the sheet lies {margin} inside it"
@@ -141,6 +159,16 @@ def _of_the_part(option: Option, plates: tuple[Plate, ...]) -> Iterator[str]:
     part = part_text(option, plates)
     if part:
         yield f"Part of the option: {part}"
+
+
+def piece_text(options: DxfOptions) -> str:
+    """Which cuts a trial piece holds."""
+    return f"around {', '.join(options.around)}; its edge is no edge of the sheet"
+
+
+def _of_the_piece(options: DxfOptions) -> Iterator[str]:
+    if options.around:
+        yield f"{PIECE}: {piece_text(options)}"
 
 
 def _of_the_cutter(project: Project, options: DxfOptions) -> Iterator[str]:

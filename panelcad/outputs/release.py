@@ -2,7 +2,7 @@
 
 import secrets
 import shutil
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
@@ -17,9 +17,10 @@ from panelcad.model.part import chosen_plates, worked_plates
 from panelcad.model.project import Option, Project
 from panelcad.model.release import Release, next_revision
 from panelcad.model.revision import Stamp, releases_of
-from panelcad.outputs.dxf_options import DxfOptions
-from panelcad.outputs.manifest import differing_files
-from panelcad.outputs.release_papers import Issue, ReleaseOptions, write_draft, write_papers
+from panelcad.outputs.dxf_options import DxfOptions, Origin
+from panelcad.outputs.manifest import MANIFEST, differing_files
+from panelcad.outputs.release_papers import Issue, ReleaseOptions, write_cutting_draft, write_draft, write_papers
+from panelcad.outputs.trial_piece import named_cuts
 from panelcad.store.atomic import write_atomically
 
 _DEFAULTS: Final = ReleaseOptions()
@@ -68,12 +69,54 @@ def draft(
     project: Project, option_id: str, folder: Path | str, options: ReleaseOptions = _DEFAULTS
 ) -> tuple[Path, ...]:
     """Write the option's drawing as a PDF marked not for cutting, errors or not; no cutting file. Returns its files."""
+    return _drafted(
+        _unreleased(project, option_id, options), Path(folder), replace(options, dxf=DxfOptions()), write_draft
+    )
+
+
+def cutting_draft(
+    project: Project,
+    option_id: str,
+    folder: Path | str,
+    options: ReleaseOptions = _DEFAULTS,
+    around: Iterable[str] = (),
+) -> tuple[tuple[Path, ...], CheckReport]:
+    """Write cutting files that are marked as drafts, for a trial in scrap, errors or not; the files, and the findings.
+
+    With each goes its report and the plate's paper template. `around` names cuts, by their number on the papers, id or
+    name: then one trial piece is written, from its lower left
+    corner, that holds these alone. Raises `UnknownName`, and `UnusableInput` for a folder
+    that holds a release or cannot be written in.
+    """
+    names = tuple(around)
+    if names:
+        plate, cuts = named_cuts(project, project.option(option_id), names)
+        piece = replace(options.dxf, around=cuts, origin=Origin.LOWER_LEFT)
+        options = replace(options, plates=(plate.id,), dxf=piece)
+    if (Path(folder) / MANIFEST).exists():
+        raise UnusableInput(
+            str(folder), "", "it holds a release", "a folder for drafts, so that nobody takes one for it"
+        )
+    issue = _unreleased(project, option_id, options)
+    marked = replace(options, dxf=replace(options.dxf, stamp=issue.mark))
+    return _drafted(issue, Path(folder), marked, write_cutting_draft), issue.report
+
+
+def _unreleased(project: Project, option_id: str, options: ReleaseOptions) -> Issue:
     option = project.option(option_id)
-    unreleased = Stamp(option_fingerprint(project, option))
+    mark = Stamp(option_fingerprint(project, option))
+    return Issue(check(project, option), mark, chosen_plates(option, options.plates))
+
+
+def _drafted(
+    issue: Issue,
+    folder: Path,
+    options: ReleaseOptions,
+    write: Callable[[Issue, Path, ReleaseOptions], tuple[Path, ...]],
+) -> tuple[Path, ...]:
     try:
-        Path(folder).mkdir(parents=True, exist_ok=True)
-        issue = Issue(check(project, option), unreleased, chosen_plates(option, options.plates))
-        return write_draft(issue, Path(folder), replace(options, dxf=DxfOptions()))
+        folder.mkdir(parents=True, exist_ok=True)
+        return write(issue, folder, options)
     except OSError as error:
         problem = f"the draft cannot be written ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error

@@ -24,6 +24,8 @@ from panelcad.outputs.manifest import MANIFEST, manifest_text
 from panelcad.outputs.template import TemplateOptions, export_template
 from panelcad.store.atomic import write_atomically
 
+Writers = dict[str, Callable[[Path], None]]
+"""What writes each file, by its name."""
 _DXF: Final = DxfOptions()
 _DRAWING: Final = DrawingOptions()
 _TEMPLATE: Final = TemplateOptions()
@@ -101,6 +103,12 @@ def write_draft(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[Pa
     return tuple(_sheets(issue, folder, options))
 
 
+def write_cutting_draft(issue: Issue, folder: Path, options: ReleaseOptions) -> tuple[Path, ...]:
+    """Write the cutting files of an option that is not released, and the paper templates of whole plates."""
+    files = tuple(_cutting_files(issue, folder, options))
+    return files if options.dxf.around else (*files, *_written(_templates(issue, options), folder, options))
+
+
 def _cutting_files(issue: Issue, folder: Path, options: ReleaseOptions) -> Iterator[Path]:
     project, option, dxf = issue.report.project, issue.option, replace(options.dxf, stamp=issue.mark)
     for plate in issue.plates:
@@ -132,14 +140,24 @@ def _sheets(issue: Issue, folder: Path, options: ReleaseOptions) -> Iterator[Pat
     """The drawing, the first-article inspection and the full-size templates, all to be printed."""
     project, option, drawing = issue.report.project, issue.option, _drawing(issue, options)
     noted = replace(drawing, notes=_file_notes(issue, options.dxf) if issue.mark.is_released else ())
-    template = replace(options.template, drawing=drawing)
-    writers: dict[str, Callable[[Path], None]] = {
+    writers: Writers = {
         f"{issue.folder_name(options.dxf)}-drawing.pdf": lambda file: export_drawing(project, option, file, noted),
         f"{issue.base}-inspection.pdf": lambda file: export_inspection(project, option, file, drawing),
     }
-    for plate in issue.plates:
-        name = f"{issue_name(project, option, issue.mark.revision)}-{plate.id}-template.pdf"
-        writers[name] = partial(_template, project, option, plate.id, template)
+    yield from _written(writers | _templates(issue, options), folder, options)
+
+
+def _templates(issue: Issue, options: ReleaseOptions) -> Writers:
+    project, option = issue.report.project, issue.option
+    template = replace(options.template, drawing=_drawing(issue, options))
+    start = issue_name(project, option, issue.mark.revision)
+    return {
+        f"{start}-{plate.id}-template.pdf": partial(_template, project, option, plate.id, template)
+        for plate in issue.plates
+    }
+
+
+def _written(writers: Writers, folder: Path, options: ReleaseOptions) -> Iterator[Path]:
     for name, write in writers.items():
         options.tell(f"Writing {name}")
         write(folder / name)

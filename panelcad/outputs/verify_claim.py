@@ -8,6 +8,7 @@ from typing import Any, Final
 from panelcad.errors import UnreadableQuantity
 from panelcad.outputs.dxf_nest import Part, parts_in
 from panelcad.outputs.dxf_options import Content, CornerRelief, DxfOptions, FaceUp, Origin, SmallHoles
+from panelcad.outputs.dxf_words import NOT_RELEASED, PIECE
 from panelcad.units import LengthUnit, parse_length
 
 _NAMED: Final = re.compile(r"\(([a-z0-9][a-z0-9._-]*)\)")
@@ -23,6 +24,7 @@ class Claim:
     option: str = ""
     plate: str = ""
     revision: str = ""
+    is_draft: bool = False
     fingerprint: str = ""
     plate_fingerprint: str = ""
     options: DxfOptions | None = None
@@ -38,6 +40,7 @@ def claim(texts: tuple[str, ...]) -> Claim:
         option=_first(_NAMED, said.get("Option", "")),
         plate=_first(_NAMED, said.get("Plate", "")),
         revision="" if said.get("Revision", "not").startswith("not") else said["Revision"],
+        is_draft=NOT_RELEASED in said,
         fingerprint=_first(_FINGERPRINT, said.get("Fingerprint", "")),
         plate_fingerprint=_first(_FINGERPRINT, said.get("Plate fingerprint", "")),
         options=_options(said) if "Face" in said else None,
@@ -76,10 +79,16 @@ def _relief(text: str) -> dict[str, Any]:
         return {"corner_relief": CornerRelief.ROUND}
 
 
+def _piece(text: str) -> dict[str, Any]:
+    names, _, _ = text.removeprefix("around ").partition(";")
+    return {"around": tuple(name.strip() for name in names.split(","))}
+
+
 _READERS: Final[dict[str, Callable[[str], dict[str, Any]]]] = {
     "Face": lambda text: {"face_up": FaceUp.BACK if "BACK" in text.upper() else FaceUp.FRONT},
     "Origin": lambda text: {"origin": Origin.DATUM if text.startswith("datum") else Origin.LOWER_LEFT},
     "Content": _content,
     "Corner relief": _relief,
+    PIECE: _piece,
     "Small holes": lambda _: {"small_holes": SmallHoles.CENTRE_MARKS},
 }

@@ -13,7 +13,7 @@ from panelcad.model.fingerprint import option_fingerprint
 from panelcad.model.layout import layout
 from panelcad.model.part import part_text
 from panelcad.model.revision import releases_of
-from panelcad.outputs.dxf_words import UNIT_NAME, left_out_text
+from panelcad.outputs.dxf_words import DRAFT_TEXT, UNIT_NAME, left_out_text, piece_text
 from panelcad.outputs.hole_names import HoleNames
 from panelcad.outputs.verify import VerifyReport
 from panelcad.outputs.verify_lettering_words import EngravingNames, lettering_notes, lettering_sentences, way_text
@@ -84,7 +84,8 @@ def made_from(report: VerifyReport) -> str:
     for entry in reversed(releases_of(report.project, report.option)):
         if entry.fingerprint == fingerprint:
             since = "the option is still as released" if fingerprint == now else "the option has changed since"
-            return f"revision {entry.revision} of {entry.on}; {since}"
+            draft = f"a draft, {DRAFT_TEXT}; of the geometry of " if report.claim.is_draft else ""
+            return f"{draft}revision {entry.revision} of {entry.on}; {since}"
     if fingerprint == now:
         return "the option as it stands, which is not released"
     said = f"revision {report.claim.revision}, " if report.claim.revision else ""
@@ -97,6 +98,8 @@ def _of_whole_file(report: VerifyReport) -> Iterator[str]:
         return
     if report.lie != RIGHT:
         yield lie_text(report.lie, report.project.unit)
+    if report.written_as.around:
+        yield f"a trial piece {piece_text(report.written_as)}"
     part = part_text(report.option, (laid.plate for laid in report.plates))
     if part:
         yield f"part of the option: {part}"

@@ -10,6 +10,7 @@ from panelcad.model.project import Project
 from panelcad.model.shape import Rectangle
 from panelcad.outputs.dxf import dxf_content, export_dxf
 from panelcad.outputs.dxf_options import Content, DxfOptions, DxfVersion, FaceUp, Origin
+from panelcad.outputs.dxf_words import DRAFT_HEIGHT, GAP
 from panelcad.units import LengthUnit
 from tests.builders import cut, opening, project, sheet
 
@@ -83,7 +84,7 @@ def test_extents_hold_the_sheet_and_the_text(tmp_path):
 
     assert document.header["$EXTMIN"][0] == -300.0
     assert document.header["$EXTMIN"][1] < -200.0
-    assert document.header["$EXTMAX"][1] == 150.0
+    assert document.header["$EXTMAX"][1] == 150.0 + GAP + DRAFT_HEIGHT
 
 
 def test_the_same_project_gives_the_same_bytes_and_no_clock():
