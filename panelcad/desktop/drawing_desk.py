@@ -67,6 +67,8 @@ class DrawingDesk(QObject):
         self.pointed: Point | None = None
         self.edge = EdgeKind.STRAIGHT
         self.size = 0.0
+        self.typed_radius: float | None = None
+        """What the corner at the last point is being rounded by, before it is entered."""
         self.arc_end: Point | None = None
         """Where an arc will end that still wants a place to pass through."""
         self._abandoned: Course | None = None
@@ -79,6 +81,13 @@ class DrawingDesk(QObject):
     def last(self) -> Point | None:
         return self.course.last.at if self.course is not None else None
 
+    @property
+    def foreseen(self) -> Course | None:
+        """The course with the radius that is being typed."""
+        if self.course is None or self.typed_radius is None:
+            return self.course
+        return with_radius(self.course, self.typed_radius)
+
     def begin(self, use: Use) -> None:
         """Start from nothing; `use` does something with the outline and says whether that was done."""
         self._use = use
@@ -89,7 +98,7 @@ class DrawingDesk(QObject):
         self._start_over()
 
     def _start_over(self) -> None:
-        self.course = self.aim = self.pointed = self.arc_end = None
+        self.course = self.aim = self.pointed = self.arc_end = self.typed_radius = None
         self.edge = EdgeKind.STRAIGHT
         self.changed.emit()
         self.went_on.emit()
@@ -110,7 +119,8 @@ class DrawingDesk(QObject):
 
     def coming(self) -> Coming | None:
         """The edge that the aim would make now."""
-        if self.course is None or self.aim is None:
+        course = self.foreseen
+        if course is None or self.aim is None:
             return None
         end = self.arc_end or self.aim
         try:
@@ -119,7 +129,7 @@ class DrawingDesk(QObject):
             return Coming(end, refusal=str(refusal))
         closes = self._is_first(end)
         try:
-            _ = closed(self.course, bulge) if closes else go_on(self.course, end, bulge)
+            _ = closed(course, bulge) if closes else go_on(course, end, bulge)
         except PanelcadError as refusal:
             return Coming(end, bulge, str(refusal), closes)
         return Coming(end, bulge, closes=closes)
@@ -163,7 +173,7 @@ class DrawingDesk(QObject):
         return True
 
     def _take(self, course: Course | None) -> None:
-        self.course, self.arc_end, self.edge = course, None, EdgeKind.STRAIGHT
+        self.course, self.arc_end, self.typed_radius, self.edge = course, None, None, EdgeKind.STRAIGHT
         self.changed.emit()
         self.went_on.emit()
 
@@ -195,6 +205,11 @@ class DrawingDesk(QObject):
             self._bench.told.emit(str(refusal))
             return False
         return True
+
+    def try_radius(self, radius: float | None) -> None:
+        """Show the corner at the last point rounded so while the radius is typed; None for as it was. Not below 0."""
+        self.typed_radius = radius
+        self.changed.emit()
 
     def take_back(self) -> None:
         """Without the end of an arc, else without the last point; at nothing, what was abandoned is back."""

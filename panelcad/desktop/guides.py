@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
-from panelcad.desktop.canvas.badge import LabelSide
+from panelcad.desktop.canvas.label import LabelSide
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.drawing.display import Bounds
 from panelcad.editing.extents import Axis

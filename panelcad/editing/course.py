@@ -5,7 +5,7 @@ raises `EditRefused`. Lengths in mm; a bulge is tan(sweep / 4), positive counter
 """
 
 import math
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
@@ -57,14 +57,14 @@ def go_on(course: Course, at: Point, bulge: float = 0.0) -> Course:
     if distance(course.last.at, at) < _SAME:
         raise EditRefused("The next point is where the last one is.")
     edge = segment_between(course.last.at, at, bulge)
-    _refuse_meeting(_edges(course), edge)
+    _refuse_meeting(edges(course), edge)
     grown = Course((*course.stations, Station(at, bulge)))
     drawn(grown)
     return grown
 
 
 def with_radius(course: Course, radius: float) -> Course:
-    """The corner at the last point rounded by this radius, 0 for a sharp one; it shows once the next edge is drawn."""
+    """The corner at the last point rounded by this radius, 0 for a sharp one; the next edge makes that corner."""
     if radius < 0:
         raise EditRefused("A radius that is not negative is expected.")
     return Course((*course.stations[:-1], replace(course.last, radius=radius)))
@@ -77,26 +77,44 @@ def taken_back(course: Course) -> Course | None:
 
 def drawn(course: Course) -> tuple[Segment, ...]:
     """The lines and arcs drawn so far, corners rounded. Raises `EditRefused` where an edge is too short for that."""
-    edges = list(_edges(course))
-    for number in reversed(range(1, len(edges))):
-        edges[number - 1 : number + 1] = _cornered(course, number, edges[number - 1], edges[number])
-    return tuple(edges)
+    return tuple(_rounded(course, edges(course)))
+
+
+def edges(course: Course) -> tuple[Segment, ...]:
+    """From point to point, as if every corner were sharp."""
+    return tuple(segment_between(a.at, b.at, b.bulge) for a, b in pairwise(course.stations))
+
+
+@dataclass(frozen=True)
+class Foreseen:
+    """What another edge would make of the course: what stands, and what it brings with its rounded corners."""
+
+    standing: tuple[Segment, ...]
+    coming: tuple[Segment, ...]
+
+
+def foreseen(course: Course, at: Point, bulge: float = 0.0) -> Foreseen:
+    """The course with an edge to a place, to its first point too. Raises `EditRefused` as `go_on` and `closed` do."""
+    edge = segment_between(course.last.at, at, bulge)
+    closes = len(course.stations) > 1 and distance(at, course.first) < _SAME
+    whole = _rounded(course, (*edges(course), edge))
+    new = 2 if course.last.radius and len(course.stations) > 1 else 1
+    standing, coming = whole[:-new], whole[-new:]
+    if closes and course.stations[0].radius and standing:
+        before, arc, after = _cornered(course, 0, coming[-1], standing[0])
+        standing, coming = [after, *standing[1:]], [*coming[:-1], before, arc]
+    return Foreseen(tuple(standing), tuple(coming))
 
 
 @edit
 def closed(course: Course, bulge: float = 0.0) -> Outline:
     """The outline that an edge back to the first point makes of the course, counter-clockwise."""
-    edges = list(_edges(course))
-    if len(edges) < 2 and not (edges and (bulge or course.last.bulge)):
+    known = edges(course)
+    if len(known) < 2 and not (known and (bulge or course.last.bulge)):
         raise EditRefused("A closed outline needs three points, or two with an arc between them.")
-    last = segment_between(course.last.at, course.first, bulge)
-    _refuse_meeting(edges, last, closes=True)
-    whole = [*edges, last]
-    for number in reversed(range(1, len(whole))):
-        whole[number - 1 : number + 1] = _cornered(course, number, whole[number - 1], whole[number])
-    if course.stations[0].radius:
-        before, arc, after = _cornered(course, 0, whole[-1], whole[0])
-        whole = [after, *whole[1:-1], before, arc]
+    _refuse_meeting(known, segment_between(course.last.at, course.first, bulge), closes=True)
+    found = foreseen(course, course.first, bulge)
+    whole = (*found.standing, *found.coming)
     outline = outline_of(Outline(corners=tuple(_corner(segment) for segment in whole if segment.length > _SAME)))
     refuse_crossing(outline)
     return outline
@@ -116,9 +134,12 @@ def bulge_of_radius(start: Point, end: Point, radius: float) -> float:
     return bulge_of_rise(start, end, math.copysign(rise, radius))
 
 
-def _edges(course: Course) -> tuple[Segment, ...]:
-    """From point to point, as if every corner were sharp."""
-    return tuple(segment_between(a.at, b.at, b.bulge) for a, b in pairwise(course.stations))
+def _rounded(course: Course, sharp: tuple[Segment, ...]) -> list[Segment]:
+    """The edges with the corners between them rounded."""
+    found = list(sharp)
+    for number in reversed(range(1, len(found))):
+        found[number - 1 : number + 1] = _cornered(course, number, found[number - 1], found[number])
+    return found
 
 
 def _cornered(course: Course, number: int, before: Segment, after: Segment) -> list[Segment]:
@@ -144,9 +165,8 @@ def _corner(segment: Segment) -> Corner:
     return Corner(x=segment.start.x, y=segment.start.y, bulge=bulge)
 
 
-def _refuse_meeting(edges: Iterable[Segment], new: Segment, *, closes: bool = False) -> None:
+def _refuse_meeting(known: Sequence[Segment], new: Segment, *, closes: bool = False) -> None:
     """Raises `EditRefused` where the new edge meets one that is drawn elsewhere than where it joins on."""
-    known = tuple(edges)
     for number, edge in enumerate(known, 1):
         joins = [new.start] if number == len(known) else []
         joins += [new.end] if closes and number == 1 else []

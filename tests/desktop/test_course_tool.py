@@ -5,8 +5,10 @@ from itertools import combinations
 import pytest
 from PySide6.QtCore import Qt
 
-from panelcad.desktop.canvas.badge import LabelItem
+from panelcad.desktop.canvas.label import LabelItem
+from panelcad.desktop.tools.course_picture import course_picture
 from panelcad.editing.outline import edges, outline_of
+from panelcad.geometry.point import distance
 from panelcad.geometry.segment import Arc
 from tests.desktop.test_panel_dialogs import box, field, fill, in_dialog, press
 
@@ -255,3 +257,57 @@ def test_an_opening_of_any_form_is_drawn_and_named(hands, qtbot) -> None:
     opening = hands.window.bench.document.option.plates[0].inner_openings[0]
     assert len(outline_of(opening.shape).corners) == 3
     assert (opening.x, opening.y) == pytest.approx((0, -80), abs=1.0)
+
+
+def test_a_radius_is_seen_while_it_is_typed_and_before_the_next_edge_is_set(drawing, pane, desk, qtbot) -> None:
+    for at in ((-200, -100), (100, -100)):
+        drawing.click(*at, held=ALT)
+    drawing.hover(100, 100)
+    picture = course_picture(drawing.window.bench)
+    assert len(picture.coming) == 1
+    qtbot.keyClicks(pane.radius, "25")
+    picture = course_picture(drawing.window.bench)
+    arc, edge = picture.coming
+    assert arc[-1] == edge[0]
+    assert distance(arc[0], desk.course.last.at) == pytest.approx(25.0, abs=1.0)
+    assert "R 25.00 mm" in {label.words for label in picture.labels}
+    assert desk.course.last.radius == 0.0
+    qtbot.keyClick(pane.radius, Qt.Key.Key_Return)
+    assert course_picture(drawing.window.bench) == picture
+    assert desk.course.last.radius == 25.0
+
+
+def test_a_radius_that_is_not_entered_is_forgotten(drawing, pane, desk, qtbot) -> None:
+    drawing.click(-200, -100, held=ALT)
+    drawing.click(100, -100, held=ALT)
+    drawing.hover(100, 100)
+    qtbot.keyClicks(pane.radius, "25")
+    qtbot.keyClick(pane.radius, Qt.Key.Key_Escape)
+    assert len(course_picture(drawing.window.bench).coming) == 1
+
+
+def test_a_radius_too_large_for_its_edges_is_told_while_it_is_typed(drawing, pane, desk, qtbot) -> None:
+    drawing.click(-200, -100, held=ALT)
+    drawing.click(100, -100, held=ALT)
+    drawing.hover(100, 100)
+    qtbot.keyClicks(pane.radius, "900")
+    assert course_picture(drawing.window.bench).is_refused
+    assert "too short for that radius" in pane.problem.text()
+
+
+def test_the_first_corner_is_seen_rounded_when_the_outline_would_close(drawing, pane, desk, qtbot) -> None:
+    drawing.click(*SPOTS[0], held=ALT)
+    qtbot.keyClicks(pane.radius, "30")
+    qtbot.keyClick(pane.radius, Qt.Key.Key_Return)
+    for spot in SPOTS[1:]:
+        drawing.click(*spot, held=ALT)
+    drawing.hover(*SPOTS[0])
+    picture = course_picture(drawing.window.bench)
+    assert picture.closes
+    edge, arc = picture.coming
+    assert arc[0] == edge[-1]
+    assert arc[-1] == picture.standing[0][0]
+    assert distance(arc[0], desk.course.first) == pytest.approx(30.0, abs=1.0)
+    drawing.click(*SPOTS[0])
+    (found,) = (edge for edge in edges(outline(drawing)) if isinstance(edge, Arc))
+    assert found.radius == pytest.approx(30.0)

@@ -11,6 +11,7 @@ from panelcad.editing.course import (
     bulge_of_rise,
     closed,
     drawn,
+    foreseen,
     go_on,
     taken_back,
     with_radius,
@@ -151,3 +152,20 @@ def test_points_are_taken_back_one_by_one() -> None:
     three = course(*SQUARE[:3])
     assert taken_back(three) == course(*SQUARE[:2])
     assert taken_back(begun(SQUARE[0])) is None
+
+
+def test_another_edge_is_foreseen_as_it_will_be_drawn() -> None:
+    rounded = with_radius(course(*SQUARE[:2]), 10.0)
+    found = foreseen(rounded, SQUARE[2])
+    assert (*found.standing, *found.coming) == drawn(go_on(rounded, SQUARE[2]))
+    assert [type(segment).__name__ for segment in found.coming] == ["Arc", "Line"]
+    assert found.standing[-1].end == found.coming[0].start == Point(90.0, 0.0)
+
+
+def test_the_closing_edge_brings_the_arcs_at_both_its_ends() -> None:
+    begun_round = with_radius(begun(SQUARE[0]), 10.0)
+    for point in SQUARE[1:]:
+        begun_round = go_on(begun_round, point)
+    found = foreseen(with_radius(begun_round, 5.0), SQUARE[0])
+    assert [getattr(segment, "radius", 0.0) for segment in found.coming] == pytest.approx([5.0, 0.0, 10.0])
+    assert found.standing[0].start == found.coming[-1].end == Point(10.0, 0.0)

@@ -1,10 +1,10 @@
-"""Signs that keep their size on the screen: finding marks, told apart by shape as well as colour, and labels."""
+"""Signs that keep their size on the screen: finding marks, told apart by shape as well as colour."""
 
 from enum import StrEnum
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 _RADIUS: Final = 9.0
@@ -73,36 +73,3 @@ class Badge(QGraphicsItem):
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
         paint_badge(painter, self._kind, self._radius, self._ground, self._ink)
-
-
-class LabelSide(StrEnum):
-    """On which side of its place a label stands."""
-
-    ABOVE = "above"
-    BELOW = "below"
-
-
-class LabelItem(QGraphicsItem):
-    """A line of words on a ground of its own, centred a little above or below its place."""
-
-    def __init__(self, text: str, ink: QColor, ground: QColor, side: LabelSide = LabelSide.ABOVE) -> None:
-        super().__init__()
-        self._text, self._ink, self._ground = text, ink, ground
-        self._font = QFont()
-        self._font.setPointSizeF(max(8.0, self._font.pointSizeF() * 0.92))
-        box = QFontMetricsF(self._font).boundingRect(text)
-        width, height = box.width() + 10, box.height() + 4
-        self._box = QRectF(-width / 2, -height - 5 if side is LabelSide.ABOVE else 5, width, height)
-        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
-
-    def boundingRect(self) -> QRectF:
-        return self._box.adjusted(-1, -1, 1, 1)
-
-    def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self._ground)
-        painter.drawRoundedRect(self._box, 3, 3)
-        painter.setFont(self._font)
-        painter.setPen(self._ink)
-        painter.drawText(self._box, Qt.AlignmentFlag.AlignCenter, self._text)

@@ -15,7 +15,8 @@ from PySide6.QtWidgets import (
     QGraphicsScene,
 )
 
-from panelcad.desktop.canvas.badge import Badge, LabelItem, LabelSide, MarkKind
+from panelcad.desktop.canvas.badge import Badge, MarkKind
+from panelcad.desktop.canvas.label import Label, Labels, LabelSide
 from panelcad.desktop.theme import Theme
 from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point, middle
@@ -37,8 +38,14 @@ class Guide:
     end: Point
     label: str = ""
     label_at: Point | None = None
-    """Where the words stand; the middle of the line where it is not given."""
+    """Where the words stand; along the line where it is not given."""
     label_side: LabelSide = LabelSide.ABOVE
+
+    @property
+    def words(self) -> Label:
+        if self.label_at is not None:
+            return Label(self.label_at, self.label, self.label_side)
+        return Label(middle(self.start, self.end), self.label, self.label_side, (self.start, self.end))
 
 
 @dataclass(frozen=True)
@@ -53,8 +60,8 @@ class Mark:
 
 
 class Overlay:
-    def __init__(self, scene: QGraphicsScene, theme: Theme) -> None:
-        self._scene = scene
+    def __init__(self, scene: QGraphicsScene, labels: Labels, theme: Theme) -> None:
+        self._scene, self._labels = scene, labels
         self._theme = theme
         self._highlights: dict[str, QGraphicsPathItem] = {}
         self._marks: dict[Mark, list[QGraphicsItem]] = {}
@@ -139,12 +146,8 @@ class Overlay:
             line = QGraphicsLineItem(*guide.start, *guide.end)
             line.setPen(thin(QColor(self._theme.guide), 1.0))
             self._guides.append(self._add(line, 5))
-            if guide.label:
-                label = LabelItem(
-                    guide.label, QColor(self._theme.guide), QColor(self._theme.label_ground), guide.label_side
-                )
-                label.setPos(QPointF(*(guide.label_at or middle(guide.start, guide.end))))
-                self._guides.append(self._add(label, 6))
+        words = tuple(guide.words for guide in guides if guide.label)
+        self._labels.show("guides", words, QColor(self._theme.guide), QColor(self._theme.label_ground))
 
     def set_section(self, line: Guide | None) -> None:
         """The line along which the section runs."""

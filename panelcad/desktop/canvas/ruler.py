@@ -14,6 +14,8 @@ from panelcad.units import LengthUnit
 
 THICKNESS: Final = 24
 _LEAST_LABEL_PX: Final = 56
+_FROM_TICK: Final = 3.0
+_LABEL_HEIGHT: Final = 14
 _STEPS: Final = {
     LengthUnit.MM: ((1, 10), (2, 4), (5, 5), (10, 10), (20, 4), (50, 5), (100, 10), (200, 4), (500, 5), (1000, 10)),
     LengthUnit.INCH: ((0.125, 4), (0.25, 4), (0.5, 4), (1, 8), (2, 4), (5, 5), (10, 10), (20, 4), (50, 5)),
@@ -33,6 +35,8 @@ class Ruler(QWidget):
         self._sign = 1.0
         self._at: Point | None = None
         self._scale: QPixmap | None = None
+        self.values: list[tuple[str, float, float]] = []
+        """The values that are shown, each with the pixels along the ruler between which it stands."""
         policy = QSizePolicy.Policy
         if edge is Edge.TOP:
             self.setSizePolicy(policy.Expanding, policy.Fixed)
@@ -98,6 +102,7 @@ class Ruler(QWidget):
         font = painter.font()
         font.setPointSizeF(7.5)
         painter.setFont(font)
+        self.values = []
         per_unit = self._view.zoom * self._unit.mm
         label, parts = self._step(per_unit)
         seen = self._view.seen()
@@ -124,14 +129,22 @@ class Ruler(QWidget):
             self._paint_label(painter, pixel, f"{self._sign * value + 0.0:g}")
 
     def _paint_label(self, painter: QPainter, pixel: float, text: str) -> None:
-        if self._edge is Edge.TOP:
-            painter.drawText(QRectF(pixel + 3, 0, 60, 14), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop, text)
+        """Beside its tick, read to the right or upward; left out where the ruler's end would cut it off."""
+        long = painter.fontMetrics().horizontalAdvance(text) + 1.0
+        end = self.width() if self._edge is Edge.TOP else self.height()
+        start = pixel + _FROM_TICK if self._edge is Edge.TOP else pixel - _FROM_TICK - long
+        if not (0.0 <= pixel <= end and start >= 0.0 and start + long <= end):
             return
         painter.save()
-        painter.translate(0, pixel - 3)
-        painter.rotate(-90)
-        painter.drawText(QRectF(0, 0, 60, 14), Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop, text)
+        if self._edge is Edge.LEFT:
+            painter.translate(0, start + long)
+            painter.rotate(-90)
+        else:
+            painter.translate(start, 0)
+        flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
+        painter.drawText(QRectF(0, 0, long, _LABEL_HEIGHT), flags, text)
         painter.restore()
+        self.values.append((text, start, start + long))
 
     def _pixel(self, mm: float) -> float:
         transform = self._view.viewportTransform()

@@ -12,6 +12,7 @@ from PySide6.QtGui import QPainterPath
 from PySide6.QtWidgets import QGraphicsScene
 
 from panelcad.desktop.canvas.group_item import GroupItem, bounds_of
+from panelcad.desktop.canvas.label import Labels
 from panelcad.desktop.canvas.overlay import Guide, Highlight, Mark, Overlay
 from panelcad.desktop.theme import Theme
 from panelcad.drawing.display import Bounds, Group, union
@@ -33,7 +34,8 @@ class PanelScene(QGraphicsScene):
         self._ghost: list[GroupItem] = []
         self._by_owner: defaultdict[str, list[GroupItem]] = defaultdict(list)
         self.mm_per_pixel = 1.0
-        self.overlay = Overlay(self, theme)
+        self.labels = Labels(self)
+        self.overlay = Overlay(self, self.labels, theme)
         self._selected: frozenset[str] = frozenset()
         self._hovered: frozenset[str] = frozenset()
 

@@ -5,11 +5,12 @@ from typing import Final
 
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QColor, QPainterPath
-from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem
 
-from panelcad.desktop.canvas.badge import LabelItem
 from panelcad.desktop.canvas.handles import Grip, Handle, HandleItem
+from panelcad.desktop.canvas.label import Label
 from panelcad.desktop.canvas.overlay import thin
+from panelcad.desktop.canvas.scene import PanelScene
 from panelcad.desktop.theme import Theme
 from panelcad.geometry.point import Point
 
@@ -18,20 +19,14 @@ Run = tuple[Point, ...]
 
 
 @dataclass(frozen=True)
-class Label:
-    at: Point
-    words: str
-
-
-@dataclass(frozen=True)
 class Drawn:
-    """Places of the picture in mm: `standing` edges, the `coming` one, points and labels.
+    """Places of the picture in mm: `standing` edges, the `coming` ones, points and labels.
 
     One that is refused is dotted and in the colour of what is wrong, one that may be set is dashed.
     """
 
     standing: tuple[Run, ...] = ()
-    coming: Run = ()
+    coming: tuple[Run, ...] = ()
     is_refused: bool = False
     points: tuple[Point, ...] = ()
     labels: tuple[Label, ...] = ()
@@ -40,7 +35,7 @@ class Drawn:
 
 
 class Sketch:
-    def __init__(self, scene: QGraphicsScene) -> None:
+    def __init__(self, scene: PanelScene) -> None:
         self._scene = scene
         self._items: list[QGraphicsItem] = []
 
@@ -50,20 +45,20 @@ class Sketch:
         ink = QColor(theme.selection)
         for run in drawn.standing:
             self._path(run, ink, Qt.PenStyle.SolidLine)
-        if drawn.coming:
-            style = Qt.PenStyle.DotLine if drawn.is_refused else Qt.PenStyle.DashLine
-            self._path(drawn.coming, QColor(theme.wrong) if drawn.is_refused else ink, style)
+        style = Qt.PenStyle.DotLine if drawn.is_refused else Qt.PenStyle.DashLine
+        for run in drawn.coming:
+            self._path(run, QColor(theme.wrong) if drawn.is_refused else ink, style)
         for number, at in enumerate(drawn.points):
             is_picked = number == 0 if drawn.closes else number == len(drawn.points) - 1
             handle = Handle(Grip.CORNER, number, at, is_picked=is_picked)
             self._add(HandleItem(handle, ink, QColor(theme.raised)), at, 1)
-        for label in drawn.labels:
-            self._add(LabelItem(label.words, QColor(theme.guide), QColor(theme.label_ground)), label.at, 2)
+        self._scene.labels.show("sketch", drawn.labels, QColor(theme.guide), QColor(theme.label_ground))
 
     def clear(self) -> None:
         for item in self._items:
             self._scene.removeItem(item)
         self._items = []
+        self._scene.labels.show("sketch", (), QColor(), QColor())
 
     def _path(self, run: Run, ink: QColor, style: Qt.PenStyle) -> None:
         path = QPainterPath(QPointF(*run[0]))

@@ -81,6 +81,7 @@ class PanelView(QGraphicsView):
         self.setAcceptDrops(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setTransform(QTransform.fromScale(2.0, -2.0))
+        self.scrolled.connect(scene.labels.settle)
         self.themed(theme)
 
     def themed(self, theme: Theme) -> None:

@@ -91,6 +91,7 @@ class DrawingPane(Form):
         for entry in (*self.figures, self.bow):
             entry.edited.connect(self._preview)
             entry.entered.connect(self._set_or_close)
+        self.radius.edited.connect(self._try_radius)
         self.radius.entered.connect(self._round)
         self.radius.editingFinished.connect(self._round)
         for entry in (*self.figures, self.bow, self.radius):
@@ -182,6 +183,14 @@ class DrawingPane(Form):
             if size != self._desk.size:
                 self._desk.take_edge(self._desk.edge, size)
 
+    def _try_radius(self) -> None:
+        """The picture shows the radius that is typed; what cannot be read yet changes nothing."""
+        try:
+            radius = self.radius.value(self._length, -1.0)
+        except PanelcadError:
+            return
+        self._desk.try_radius(radius if radius >= 0 else None)
+
     def _round(self) -> bool:
         if not self.radius.text().strip():
             return True
@@ -216,7 +225,8 @@ class DrawingPane(Form):
         self.figures[1].setPlaceholderText(f"{defaults.second:g}" if is_angle else self._shown(defaults.second))
         self._show_edge()
         coming = self._desk.coming()
-        self.problem.setText(coming.refusal if coming is not None and self._is_typed else "")
+        is_typed = self._is_typed or self._desk.typed_radius is not None
+        self.problem.setText(coming.refusal if coming is not None and is_typed else "")
         for widget in (*self.figures, self.manner, self.edge, self.bow, *self._buttons):
             widget.setEnabled(self._desk.is_on)
         self.radius.setEnabled(self._desk.course is not None)

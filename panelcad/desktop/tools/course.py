@@ -9,26 +9,19 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.canvas.sketch import Drawn, Label, Run, Sketch
-from panelcad.desktop.drawing_desk import Coming, EdgeKind, Use
+from panelcad.desktop.canvas.sketch import Sketch
+from panelcad.desktop.drawing_desk import EdgeKind, Use
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.tools.course_picture import course_picture
 from panelcad.desktop.tools.moving import caught_place, end_of_move, spot
-from panelcad.desktop.tools.outline_drag import edge_words
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.course import drawn
 from panelcad.editing.outline import about_its_middle, set_outline
 from panelcad.editing.plates import add_plate
-from panelcad.geometry.point import Point, bearing, distance
-from panelcad.geometry.segment import Arc, Line, Segment, segment_between
+from panelcad.geometry.point import Point, distance
 from panelcad.model.plate import Plate, PlateState
 from panelcad.model.shape import Outline
-from panelcad.units import format_angle, format_length
 
 _REACH_PX: Final = 9.0
-_LABELLED_PX: Final = 56.0
-"""A shorter edge on the screen goes without its length."""
-_PIECES: Final = 48
-_QUARTERS: Final = (0.25, 0.75)
 _FIGURES: Final = frozenset("0123456789.,-+")
 
 
@@ -105,6 +98,7 @@ class CourseTool(Tool):
         self._desk.begin(self._purpose.use)
         for signal in (self._desk.changed, self.bench.theme_changed, self.bench.view.zoomed, self.bench.stage.shown):
             signal.connect(self._show)
+        self._desk.went_on.connect(self._keep_in_view)
         self._show()
         self.bench.told.emit(self.hint)
 
@@ -158,71 +152,20 @@ class CourseTool(Tool):
     def take_back(self) -> None:
         self._desk.take_back()
 
-    # The picture
-
     def _show(self, *_: object) -> None:
         if self._is_taken:
             if self._desk.aim != self._desk.pointed:
                 end_of_move(self.bench)
-            self._keep_in_view()
-            self._sketch.show(self._drawn(), self.bench.theme)
+            self._sketch.show(course_picture(self.bench), self.bench.theme)
 
     def _keep_in_view(self) -> None:
-        """The view grows with what is drawn beyond its edge."""
+        """The view grows with a point that is set beyond its edge."""
         course, view = self._desk.course, self.bench.view
         if course is None:
             return
-        places = [self.bench.stage.to_picture(station.at) for station in course.stations]
-        xs, ys = [at.x for at in places], [at.y for at in places]
-        x1, y1, x2, y2 = view.seen()
-        if min(xs) < x1 or max(xs) > x2 or min(ys) < y1 or max(ys) > y2:
-            view.show_box((min(x1, *xs), min(y1, *ys), max(x2, *xs), max(y2, *ys)))
-
-    def _drawn(self) -> Drawn:
-        course, coming = self._desk.course, self._desk.coming()
-        if course is None:
-            return Drawn()
-        to_picture = self.bench.stage.to_picture
-        edges = drawn(course)
-        points = [station.at for station in course.stations]
-        labels = [label for edge in edges if (label := self._label(edge)) is not None]
-        run: Run = ()
-        if coming is not None and distance(course.last.at, coming.end) > 0:
-            edge = segment_between(course.last.at, coming.end, coming.bulge)
-            run = self._run(edge)
-            labels.append(Label(to_picture(self._place_of_words(edge)), self._coming_words(edge)))
-        if self._desk.arc_end is not None:
-            points.append(self._desk.arc_end)
-        return Drawn(
-            standing=tuple(self._run(edge) for edge in edges),
-            coming=run,
-            is_refused=bool(coming and coming.refusal),
-            points=tuple(to_picture(at) for at in points),
-            labels=tuple(labels),
-            closes=_closes(coming),
-        )
-
-    def _run(self, edge: Segment) -> Run:
-        pieces = _PIECES if isinstance(edge, Arc) else 1
-        return tuple(self.bench.stage.to_picture(edge.at(i / pieces)) for i in range(pieces + 1))
-
-    def _label(self, edge: Segment) -> Label | None:
-        if edge.length * self.bench.view.zoom < _LABELLED_PX:
-            return None
-        words = format_length(edge.length, self.bench.unit) if isinstance(edge, Line) else edge_words(edge, self.bench)
-        return Label(self.bench.stage.to_picture(edge.at(0.5)), words)
-
-    def _place_of_words(self, edge: Segment) -> Point:
-        """Its middle; on an arc that runs under the pointer a place away from the words of what caught it."""
-        aim = self._desk.pointed
-        if self._desk.arc_end is None or aim is None:
-            return edge.at(0.5)
-        return max((edge.at(part) for part in _QUARTERS), key=lambda place: distance(place, aim))
-
-    def _coming_words(self, edge: Segment) -> str:
-        if isinstance(edge, Arc):
-            return edge_words(edge, self.bench)
-        return f"{format_length(edge.length, self.bench.unit)}   {format_angle(bearing(edge.start, edge.end))}"
+        at, (x1, y1, x2, y2) = self.bench.stage.to_picture(course.last.at), view.seen()
+        if not (x1 <= at.x <= x2 and y1 <= at.y <= y2):
+            view.show_box((min(x1, at.x), min(y1, at.y), max(x2, at.x), max(y2, at.y)))
 
     def cancel(self) -> None:
         """Put the tool away."""
@@ -233,8 +176,5 @@ class CourseTool(Tool):
         end_of_move(self.bench)
         for signal in (self._desk.changed, self.bench.theme_changed, self.bench.view.zoomed, self.bench.stage.shown):
             signal.disconnect(self._show)
+        self._desk.went_on.disconnect(self._keep_in_view)
         self._desk.end()
-
-
-def _closes(coming: Coming | None) -> bool:
-    return coming is not None and coming.closes and not coming.refusal

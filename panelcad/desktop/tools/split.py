@@ -4,7 +4,8 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.canvas.sketch import Drawn, Label, Sketch
+from panelcad.desktop.canvas.label import Label
+from panelcad.desktop.canvas.sketch import Drawn, Sketch
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.moving import caught_place, end_of_move, spot
 from panelcad.desktop.workbench import Workbench
@@ -58,12 +59,13 @@ class SplitTool(Tool):
         line = through_box(stage.layout().plate(stage.plate_id).outline.bounds, start, end)
         words = f"{format_length(distance(start, end), self.bench.unit)}   {format_angle(bearing(start, end))}"
         points = tuple(stage.to_picture(at) for at in (start, end))
+        run = tuple(stage.to_picture(at) for at in line)
         self._sketch.show(
             Drawn(
-                coming=tuple(stage.to_picture(at) for at in line),
+                coming=(run,),
                 is_refused=bool(refusal),
                 points=points,
-                labels=(Label(middle(*points), words),),
+                labels=(Label(middle(*points), words, run=run),),
             ),
             self.bench.theme,
         )

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from typing import Final, Self
 
-from panelcad.desktop.canvas.badge import LabelSide
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.canvas.label import LabelSide
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.drag import Drag
 from panelcad.desktop.tools.moving import end_of_move, plate_point

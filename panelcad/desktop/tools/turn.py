@@ -5,8 +5,8 @@ from typing import Final
 
 from PySide6.QtGui import QKeyEvent
 
-from panelcad.desktop.canvas.badge import LabelSide
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.canvas.label import LabelSide
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.moving import end_of_move, plate_point
 from panelcad.desktop.tools.turn_handle import TurnHandle
