@@ -9,6 +9,7 @@ from panelcad.geometry.gap import TIE, gap
 from panelcad.model.engraved import engraving_box
 from panelcad.model.finding import Severity
 from panelcad.model.kept import kept_choice
+from panelcad.model.labelled import nearest_controls
 from panelcad.model.layout import PlacedItem, PlateLayout
 
 PLACARDS: Final = "placards"
@@ -37,20 +38,13 @@ def with_words_of_their_own(controls: Sequence[PlacedItem], words: Iterable[Word
 
     Words as near to several stand for one of those that no others stand for.
     """
-    nearest = [_nearest(controls, each, limit) for each in words]
+    nearest = [nearest_controls(each.box, controls, limit) for each in words]
     sure = {ids[0] for ids in nearest if len(ids) == 1}
     for ids in nearest:
         free = [one for one in ids if one not in sure]
         if len(ids) > 1 and free:
             sure.add(free[0])
     return frozenset(sure)
-
-
-def _nearest(controls: Sequence[PlacedItem], each: Words, limit: float) -> list[str]:
-    """The ids of the controls nearest to these words, in their order; none where all are beyond the limit."""
-    apart = {placed.item.id: gap(placed.face, each.box).distance for placed in controls}
-    least = min(apart.values(), default=limit)
-    return sorted(one for one, distance in apart.items() if distance <= min(least, limit) + TIE)
 
 
 def without_words(placed: PlacedItem, words: Iterable[Words], limit: float) -> dict[str, Any] | None:

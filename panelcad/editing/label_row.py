@@ -2,12 +2,16 @@
 
 import re
 from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
+from panelcad.editing.fixed import refuse_locked
 from panelcad.editing.made import Made
-from panelcad.editing.plates import add_engraving
+from panelcad.editing.plates import add_engraving, revise_part
 from panelcad.editing.refusal import edit
+from panelcad.editing.remove import remove
+from panelcad.editing.standing_labels import standing_labels
 from panelcad.errors import EditRefused
 from panelcad.geometry.boxes import box_around, box_gap
 from panelcad.geometry.contour import Contour
@@ -32,6 +36,14 @@ class Side(Enum):
 
     BELOW = "below"
     ABOVE = "above"
+
+
+@dataclass(frozen=True)
+class Label:
+    """The lettering that stands for a control, and on which side of it."""
+
+    words: Engraving
+    side: Side
 
 
 def controls(project: Project, option: Option, ids: Collection[str]) -> tuple[Item, ...]:
@@ -64,28 +76,54 @@ def label_spot(plate: PlateLayout, placed: PlacedItem, height: float, side: Side
     return Point((left + right) / 2, bottom - away if side is Side.BELOW else top + away)
 
 
+def labels(project: Project, option: Option) -> dict[str, Label]:
+    """The label that each control has already, by the control's id; it is as near as the rules ask of a label."""
+    found: dict[str, Label] = {}
+    for plate in layout(project, option).plates:
+        mine = {placed.item.id: placed for placed in plate.items if _takes_label(project, placed.item)}
+        standing = standing_labels(plate, tuple(mine.values()), project.profile.label_distance)
+        found |= {one: Label(words, _side(mine[one], words)) for one, words in standing.items()}
+    return found
+
+
+def _side(placed: PlacedItem, words: Engraving) -> Side:
+    return Side.ABOVE if words.y > placed.centre.y else Side.BELOW
+
+
 @edit
 def label_row(project: Project, option_id: str, texts: Mapping[str, str], height: float, side: Side) -> Made:
-    """Lettering of one height in mm for each of these items by its id; one whose text is empty gets none.
+    """Lettering of one height in mm for each of these items by its id; the ids made are the labels', in that order.
 
-    Raises `EditRefused` where there are no words, for a height of 0 and for a plate that is kept.
+    A label that stands already is changed and put in its place; one whose text is empty goes. Raises `EditRefused`
+    where there is nothing to letter or take away, for a height of 0, for what is locked and for a plate that is kept.
     """
+    option = project.option(option_id)
+    standing = {one: label.words for one, label in labels(project, option).items() if one in texts}
     wanted = {item_id: text.strip() for item_id, text in texts.items() if text.strip()}
-    if not wanted:
+    if not wanted and not standing:
         raise EditRefused("There are no words yet.")
     if height <= 0:
         raise EditRefused("A height larger than 0 is expected.")
-    laid = layout(project, project.option(option_id))
-    placed = {one.item.id: (plate, one) for plate in laid.plates for one in plate.items}
+    refuse_locked(option, [words.id for words in standing.values()])
+    placed = {one.item.id: (plate, one) for plate in layout(project, option).plates for one in plate.items}
     made: list[str] = []
     for item_id, text in wanted.items():
         plate, control = placed[item_id]
         spot = label_spot(plate, control, height, side)
         words = Engraving(id="lettering-1", text=text, x=spot.x, y=spot.y, height=height)
-        added = add_engraving(project, option_id, plate.plate.id, words)
-        project = added.project
-        made.extend(added.ids)
-    return Made(project, tuple(made))
+        done = _lettered(project, option_id, plate.plate.id, words, standing.get(item_id))
+        project = done.project
+        made.extend(done.ids)
+    emptied = [words.id for item_id, words in standing.items() if item_id not in wanted]
+    return Made(remove(project, option_id, emptied) if emptied else project, tuple(made))
+
+
+def _lettered(project: Project, option_id: str, plate_id: str, words: Engraving, old: Engraving | None) -> Made:
+    """The words in the place of the old ones, under their id, so that what holds on to them still does."""
+    if old is None:
+        return add_engraving(project, option_id, plate_id, words)
+    changes = {"text": words.text, "x": words.x, "y": words.y, "height": words.height, "rotation": words.rotation}
+    return Made(revise_part(project, option_id, old.id, **changes), (old.id,))
 
 
 def crowded(project: Project, option_id: str, ids: Collection[str]) -> tuple[str, ...]:

@@ -1,11 +1,15 @@
 """A row of switches is labelled from the keyboard: L, words, Tab, Enter."""
 
+from itertools import pairwise
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from panelcad.desktop.elided import ElidedLabel
 from panelcad.editing.label_row import short_name
+from panelcad.editing.rename import rename
 from panelcad.editing.row import Row, place_row
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
@@ -130,3 +134,58 @@ def test_without_a_control_the_key_takes_the_lettering_tool(row, chosen) -> None
     press_l(row)
     assert row.window.toolbox.tool_id == "lettering"
     assert lettering(row) == ()
+
+
+def test_labelling_again_shows_the_old_words_and_changes_them_in_one_step(row) -> None:
+    in_dialog(lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Return))
+    press_l(row)
+    bench, steps = row.window.bench, len(row.window.bench.document.done)
+    items = bench.document.option.items[3:]
+    before, first = bench.document.project, lettering(row)
+    in_dialog(lambda dialog: (choose(dialog, "Side", "above"), QTest.keyClick(dialog, Qt.Key.Key_Return)))
+    bench.selection.set(item.id for item in items)
+    row.action("place.label")
+    assert [line.id for line in lettering(row)] == [line.id for line in first]
+    assert all(line.y > -60.0 for line in lettering(row))
+    shown = []
+
+    def act(dialog) -> None:
+        shown.extend(field(dialog, item.name).text() for item in items)
+        shown.append(field(dialog, "Side").currentText())
+        fill(dialog, **{items[0].name: "", items[1].name: "LDG"})
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+
+    in_dialog(act)
+    bench.selection.set(item.id for item in items)
+    row.action("place.label")
+    assert shown == [*(line.text for line in first), "above"]
+    assert [line.text for line in lettering(row)] == ["LDG", first[2].text]
+    assert len(bench.document.done) == steps + 2
+    bench.document.undo()
+    bench.document.undo()
+    assert bench.document.project is before
+
+
+def test_a_name_however_long_stands_beside_its_field(row) -> None:
+    bench = row.window.bench
+    items = bench.document.option.items[3:]
+    long = "Landing and taxi light, left and right wing, with pulse, & strobe switch"
+    bench.edit("Name", lambda project, option: rename(project, option, items[1].id, long))
+    bench.selection.set(item.id for item in items)
+    seen = []
+
+    def look(dialog) -> None:
+        dialog.resize(dialog.minimumWidth(), dialog.height())
+        QApplication.processEvents()
+        places = [field(dialog, item.name).geometry() for item in bench.document.option.items[3:]]
+        seen.append({place.left() for place in places})
+        seen.append(max(b.top() - a.bottom() for a, b in pairwise(places)))
+        seen.extend(label.toolTip() for label in dialog.findChildren(ElidedLabel) if label.text() == long)
+        QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+    in_dialog(look)
+    press_l(row)
+    lefts, apart, *told = seen
+    assert len(lefts) == 1
+    assert apart < 20
+    assert told == [long]

@@ -2,14 +2,16 @@
 
 import pytest
 
-from panelcad.editing.label_row import LABEL_GAP, Side, controls, crowded, label_row, short_name
+from panelcad.editing.label_row import LABEL_GAP, Side, controls, crowded, label_row, labels, short_name
 from panelcad.editing.place import place
+from panelcad.editing.plates import add_engraving, revise_part
 from panelcad.editing.row import Row, place_row
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.engraved import engraving_box
 from panelcad.model.layout import layout
+from panelcad.model.plate import Engraving
 from panelcad.model.project import Project
 from tests import builders
 
@@ -141,3 +143,74 @@ def test_only_controls_take_labels_row_by_row_from_the_left() -> None:
     assert [item.cutout for item in found] == ["breaker", "outlet-usb", "jack-headphone", "toggle"]
     assert controls(project, option, [item.id for item in option.items]) == found
     assert controls(project, option, [option.items[-1].id]) == ()
+
+
+def lines(project: Project) -> dict[str, tuple[str, float, float]]:
+    return {line.id: (line.text, line.x, line.y) for line in project.option("new").plate("main").engravings}
+
+
+@pytest.fixture
+def labelled() -> Project:
+    """Three switches with labels below them, and a heading over the middle one."""
+    project = toggles()
+    project = label_row(project, "new", names(project, "NAV", "LDG", "TAXI"), 3.0, Side.BELOW).project
+    heading = Engraving(id="heading", text="LIGHTS", x=PITCH, y=REACH + 12.0, height=3.0)
+    return add_engraving(project, "new", "main", heading).project
+
+
+def test_labelling_again_changes_the_labels_that_stand(labelled: Project) -> None:
+    old = labels(labelled, labelled.option("new"))
+    assert [label.words.text for label in old.values()] == ["NAV", "LDG", "TAXI"]
+    assert {label.side for label in old.values()} == {Side.BELOW}
+    made = label_row(labelled, "new", names(labelled, "NAV", "LAND", "TAXI"), 4.0, Side.ABOVE)
+    assert made.ids == tuple(label.words.id for label in old.values())
+    after = made.project.option("new").plate("main").engravings
+    assert [line.text for line in after] == ["NAV", "LAND", "TAXI", "LIGHTS"]
+    assert after[3] == labelled.option("new").plate("main").engravings[3]
+    for line in after[:3]:
+        assert (line.height, engraving_box(line).bounds[1]) == (4.0, pytest.approx(REACH + LABEL_GAP))
+
+
+def test_an_emptied_label_goes_a_missing_one_comes_and_the_rest_of_the_row_stays(labelled: Project) -> None:
+    first, second, third = (item.id for item in labelled.option("new").items)
+    without = label_row(labelled, "new", {second: "LDG", third: ""}, 3.0, Side.BELOW).project
+    assert [text for text, _, _ in lines(without).values()] == ["NAV", "LDG", "LIGHTS"]
+    again = label_row(without, "new", {third: "TAXI"}, 3.0, Side.BELOW)
+    assert lines(again.project)[again.ids[0]] == lines(labelled)["lettering-3"]
+    assert {text for text, _, _ in lines(again.project).values()} == {"NAV", "LDG", "TAXI", "LIGHTS"}
+    assert label_row(labelled, "new", {first: " "}, 3.0, Side.BELOW).ids == ()
+
+
+def test_labels_moved_by_hand_and_turned_are_put_back(labelled: Project) -> None:
+    moved = revise_part(labelled, "new", "lettering-2", x=PITCH + 4.0, y=-REACH - 12.0, rotation=90.0)
+    again = label_row(moved, "new", names(moved, "NAV", "LDG", "TAXI"), 3.0, Side.BELOW)
+    assert again.project == labelled
+
+
+def test_the_labels_of_the_row_below_are_left_alone() -> None:
+    project = toggles()
+    below = place_row(project, "new", "main", packaged_catalogue().cutout("breaker"), Row(Point(0.0, -60.0), 3, PITCH))
+    upper, lower = (
+        tuple(item.id for item in below.project.option("new").items)[part] for part in (slice(3), slice(3, 6))
+    )
+    project = label_row(below.project, "new", dict(zip(lower, "DEF", strict=True)), 3.0, Side.ABOVE).project
+    project = label_row(project, "new", dict(zip(upper, "ABC", strict=True)), 3.0, Side.BELOW).project
+    stood = lines(project)
+    project = label_row(project, "new", dict(zip(upper, "UVW", strict=True)), 3.0, Side.BELOW).project
+    assert [text for text, _, _ in lines(project).values()] == [*"DEF", *"UVW"]
+    assert [place for _, *place in lines(project).values()] == [place for _, *place in stood.values()]
+
+
+def test_lettering_farther_off_than_a_label_may_stand_or_off_the_corner_is_none(labelled: Project) -> None:
+    option = labelled.option("new")
+    far = revise_part(labelled, "new", "lettering-1", y=-60.0)
+    assert option.items[0].id not in labels(far, far.option("new"))
+    corner = revise_part(labelled, "new", "lettering-1", x=-20.0, y=-20.0)
+    assert option.items[0].id not in labels(corner, corner.option("new"))
+
+
+def test_a_locked_label_is_not_changed(labelled: Project) -> None:
+    option = labelled.option("new")
+    locked = labelled.with_option(option.revised(locked=("lettering-2",)))
+    with pytest.raises(EditRefused, match="locked"):
+        label_row(locked, "new", names(locked, "A", "B", "C"), 3.0, Side.BELOW)

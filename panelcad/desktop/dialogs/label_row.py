@@ -1,21 +1,35 @@
 """Labels for the controls that are selected, one text field each."""
 
 import math
+from collections import Counter
+from collections.abc import Mapping
 from typing import Final
 
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from panelcad.checks.pilot_reading import height_preferred
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
-from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
+from panelcad.desktop.dialogs.rows import choice_row, length_row, start
 from panelcad.desktop.dialogs.words import LETTER_HEIGHT
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.label_row import LABEL_GAP, Side, controls, crowded, label_row, label_spot, short_name
+from panelcad.editing.label_row import (
+    LABEL_GAP,
+    Label,
+    Side,
+    controls,
+    crowded,
+    label_row,
+    label_spot,
+    labels,
+    short_name,
+)
 from panelcad.editing.made import Made
 from panelcad.model.project import Item
 from panelcad.units import LengthUnit, format_length
 
+_EMPTY: Final = "Text left empty engraves nothing there."
+_EMPTY_AGAIN: Final = "These labels are changed and put in their places anew. Text left empty takes the label away."
 _NAMED_AT_MOST: Final = 3
 _AROUND_TEXT_PX: Final = 28
 _WIDEST_PX: Final = 260
@@ -26,17 +40,21 @@ _SPARE: Final = 0.01
 
 
 def label_controls(bench: Workbench, parent: QWidget) -> None:
-    """Those among what is selected, each labelled with its name in capitals to begin with."""
+    """Those among what is selected: the label that each has, or its name in capitals to begin with."""
     project, option_id, _ = start(bench)
     chosen = controls(project, bench.document.option, bench.selection.ids)
     if not chosen:
         return
     dialog = EditDialog(bench, "Label controls", "Engrave", parent, at=Dialog.LABELS)
-    texts = {item.id: _text_row(dialog, item) for item in chosen}
+    known = labels(project, bench.document.option)
+    standing = {item.id: known[item.id] for item in chosen if item.id in known}
+    texts = {item.id: _text_row(dialog, item, standing.get(item.id)) for item in chosen}
     texts[chosen[0].id].selectAll()
-    height = length_row(dialog, "&Height of a capital", _height(bench, chosen))
-    side = choice_row(dialog, "&Side", Side, Side.BELOW)
-    dialog.form.words("Text left empty engraves nothing there.", "faint")
+    dialog.form.line()
+    letters, towards = _like_the_others(standing) or (_height(bench, chosen), Side.BELOW)
+    height = length_row(dialog, "&Height of a capital", letters)
+    side = choice_row(dialog, "&Side", Side, towards)
+    dialog.form.words(_EMPTY_AGAIN if standing else _EMPTY, "faint")
     near = dialog.line_above_buttons()
 
     def change() -> Made:
@@ -49,14 +67,21 @@ def label_controls(bench: Workbench, parent: QWidget) -> None:
     dialog.ask(change)
 
 
-def _text_row(dialog: EditDialog, item: Item) -> QLineEdit:
+def _text_row(dialog: EditDialog, item: Item, label: Label | None) -> QLineEdit:
     """As wide as what it begins with, within reason."""
-    field = text_row(dialog, item.name.replace("&", "&&"), short_name(item.name))
-    field.setAccessibleName(item.name)
+    field = QLineEdit(short_name(item.name) if label is None else label.words.text)
     field.setCursorPosition(0)
+    field.textEdited.connect(lambda _: dialog.preview())
     wide = field.fontMetrics().horizontalAdvance(field.text()) + _AROUND_TEXT_PX
     field.setMinimumWidth(min(wide, _WIDEST_PX))
+    dialog.form.name_row(item.name, field)
     return field
+
+
+def _like_the_others(standing: Mapping[str, Label]) -> tuple[float, Side] | None:
+    """The height in mm and the side that most of the labels have; None where there are none."""
+    looks = Counter((label.words.height, label.side) for label in standing.values())
+    return looks.most_common(1)[0][0] if looks else None
 
 
 def _height(bench: Workbench, chosen: tuple[Item, ...]) -> float:

@@ -3,6 +3,8 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFormLayout, QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
+from panelcad.desktop.elided import ElidedLabel
+
 
 class Form(QWidget):
     def __init__(self) -> None:
@@ -37,6 +39,16 @@ class Form(QWidget):
         """A row whose word may change."""
         label.setBuddy(field)
         label.setMinimumHeight(field.sizeHint().height())
+        self._rows.addRow(label, field)
+
+    def name_row(self, name: str, field: QWidget) -> None:
+        """A row under a name that people gave: beside its field however long, ending in dots where there is no room."""
+        label = ElidedLabel(name)
+        label.setProperty("role", "faint")
+        label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        label.setMinimumHeight(field.sizeHint().height())
+        field.setAccessibleName(name)
+        self._rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.DontWrapRows)
         self._rows.addRow(label, field)
 
     def heading(self, words: str) -> QLabel:
