@@ -44,7 +44,7 @@ class _Answer:
 
     def _look(self) -> None:
         dialog = QApplication.activeModalWidget()
-        if isinstance(dialog, self.kind) and dialog.isVisible():
+        if isinstance(dialog, self.kind) and dialog.isActiveWindow():
             self.stop()
             self._answer(dialog)
         elif dialog is not None:

@@ -15,8 +15,9 @@ from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
 from panelcad.model.surroundings import Eye
 from tests import builders
-from tests.desktop.test_edit_dialogs import in_dialog, words
-from tests.desktop.test_panel_dialogs import choose, field, fill
+from tests.desktop.next_dialog import in_dialog
+from tests.desktop.test_edit_dialogs import words
+from tests.desktop.test_panel_dialogs import box, choose, field, fill
 
 PITCH = 30.0
 
@@ -45,11 +46,11 @@ def test_each_is_named_by_keys_and_all_is_one_step(row) -> None:
     seen = []
 
     def name_them(dialog) -> None:
-        seen.append(QApplication.focusWidget().text())
-        QTest.keyClicks(QApplication.focusWidget(), "NAV")
+        seen.append(dialog.focusWidget().text())
+        QTest.keyClicks(dialog.focusWidget(), "NAV")
         for text in ("LDG", "TAXI"):
-            QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
-            QTest.keyClicks(QApplication.focusWidget(), text)
+            QTest.keyClick(dialog.focusWidget(), Qt.Key.Key_Tab)
+            QTest.keyClicks(dialog.focusWidget(), text)
         seen.append({one.owner for one in bench.stage.scene.groups if one.owner.startswith("lettering")})
         seen.append("&" in dialog.verb.text())
         QTest.keyClick(dialog, Qt.Key.Key_Return)
@@ -151,7 +152,7 @@ def test_labelling_again_shows_the_old_words_and_changes_them_in_one_step(row) -
 
     def act(dialog) -> None:
         shown.extend(field(dialog, item.name).text() for item in items)
-        shown.append(field(dialog, "Side").currentText())
+        shown.append(box(dialog, "Side").currentText())
         fill(dialog, **{items[0].name: "", items[1].name: "LDG"})
         QTest.keyClick(dialog, Qt.Key.Key_Return)
 
