@@ -5,7 +5,7 @@ from itertools import pairwise
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit
 
 from panelcad.desktop.elided import ElidedLabel
 from panelcad.editing.label_row import short_name
@@ -120,7 +120,7 @@ def test_only_the_controls_of_what_is_selected_are_listed(row) -> None:
     def look(dialog) -> None:
         items = row.window.bench.document.option.items
         listed.extend(field(dialog, item.name).text() for item in items[3:])
-        listed.append(len(dialog.form.findChildren(type(field(dialog, items[3].name)))))
+        listed.append(len(dialog.form.findChildren(QLineEdit)))
 
     in_dialog(look)
     press_l(row)
@@ -179,14 +179,14 @@ def test_a_name_however_long_stands_beside_its_field(row) -> None:
         dialog.resize(dialog.minimumWidth(), dialog.height())
         QApplication.processEvents()
         places = [field(dialog, item.name).geometry() for item in bench.document.option.items[3:]]
-        seen.append({place.left() for place in places})
+        seen.append({(place.left(), place.right()) for place in places})
         seen.append(max(b.top() - a.bottom() for a, b in pairwise(places)))
         seen.extend(label.toolTip() for label in dialog.findChildren(ElidedLabel) if label.text() == long)
         QTest.keyClick(dialog, Qt.Key.Key_Escape)
 
     in_dialog(look)
     press_l(row)
-    lefts, apart, *told = seen
-    assert len(lefts) == 1
+    columns, apart, *told = seen
+    assert len(columns) == 1
     assert apart < 20
     assert told == [long]

@@ -5,6 +5,7 @@ from collections import Counter
 from collections.abc import Mapping
 from typing import Final
 
+from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from panelcad.checks.pilot_reading import height_preferred
@@ -67,13 +68,22 @@ def label_controls(bench: Workbench, parent: QWidget) -> None:
     dialog.ask(change)
 
 
+class _WordsField(QLineEdit):
+    """As wide as what it begins with where there is room, within reason."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text)
+        self.setCursorPosition(0)
+        self._wide = min(self.fontMetrics().horizontalAdvance(text) + _AROUND_TEXT_PX, _WIDEST_PX)
+
+    def sizeHint(self) -> QSize:
+        usual = super().sizeHint()
+        return QSize(max(self._wide, usual.width()), usual.height())
+
+
 def _text_row(dialog: EditDialog, item: Item, label: Label | None) -> QLineEdit:
-    """As wide as what it begins with, within reason."""
-    field = QLineEdit(short_name(item.name) if label is None else label.words.text)
-    field.setCursorPosition(0)
+    field = _WordsField(short_name(item.name) if label is None else label.words.text)
     field.textEdited.connect(lambda _: dialog.preview())
-    wide = field.fontMetrics().horizontalAdvance(field.text()) + _AROUND_TEXT_PX
-    field.setMinimumWidth(min(wide, _WIDEST_PX))
     dialog.form.name_row(item.name, field)
     return field
 

@@ -1,9 +1,13 @@
 """Rows of a form that fit a narrow pane: a word at the left, a field at the right, headings between."""
 
+from typing import Final
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFormLayout, QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from panelcad.desktop.elided import ElidedLabel
+
+_NAME_WIDEST_PX: Final = 320
 
 
 class Form(QWidget):
@@ -47,6 +51,7 @@ class Form(QWidget):
         label.setProperty("role", "faint")
         label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         label.setMinimumHeight(field.sizeHint().height())
+        label.setMaximumWidth(_NAME_WIDEST_PX)
         field.setAccessibleName(name)
         self._rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.DontWrapRows)
         self._rows.addRow(label, field)
