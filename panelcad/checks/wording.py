@@ -6,7 +6,7 @@ from typing import Final, NamedTuple
 from panelcad.checks.cures import rounded_up
 from panelcad.checks.report import CheckReport
 from panelcad.model.finding import Cure, Finding, Measure
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept_lately
 from panelcad.model.project import Option, Project
 from panelcad.units import LengthUnit, format_angle, format_length, format_number
 
@@ -66,7 +66,7 @@ def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:
 
 def names(project: Project, option: Option) -> dict[str, str]:
     """What people call each plate, cut, item, screw, mark and thing around the panel, by id."""
-    return kept("names", (project.surroundings, option), lambda: _names(project, option))
+    return kept_lately("names", (project.surroundings, option), lambda: _names(project, option))
 
 
 def _names(project: Project, option: Option) -> dict[str, str]:

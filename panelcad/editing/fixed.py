@@ -1,9 +1,11 @@
 """What the metal holds fast: cuts that are already made cannot move, and a kept plate is not touched."""
 
 from collections.abc import Collection
+from operator import attrgetter
 
+from panelcad.editing.seats import seats
 from panelcad.errors import EditRefused
-from panelcad.model.plate import Cut, CutState, Plate, PlateState
+from panelcad.model.plate import AttachScrew, Cut, CutState, Plate, PlateState
 from panelcad.model.project import AS_FOUND, Option, Project
 
 
@@ -22,14 +24,20 @@ def new_cut_state(option: Option) -> CutState:
 def refuse_fixed(project: Project, option: Option, ids: Collection[str]) -> None:
     """Raises `EditRefused` where one of these is locked, or held fast by metal that is already cut."""
     refuse_locked(option, ids)
-    for plate in option.plates:
-        for cut in plate.cuts:
-            if cut.id in ids and is_made(option, plate, cut):
-                raise EditRefused(
-                    f"The cut '{cut.name}' is already in the metal of plate '{plate.name}' and cannot move; "
-                    f"make the plate new, or place another cut."
-                )
-        _refuse_old_screws(project, option, plate, ids)
+    known = seats(project, option)
+    for seat in sorted((known[one] for one in ids if one in known), key=attrgetter("number")):
+        if seat.plate is not None and isinstance(seat.thing, Cut):
+            _refuse_made(option, seat.plate, seat.thing)
+        elif seat.plate is not None and isinstance(seat.thing, AttachScrew):
+            _refuse_old_screw(project, option, seat.plate, seat.thing)
+
+
+def _refuse_made(option: Option, plate: Plate, cut: Cut) -> None:
+    if is_made(option, plate, cut):
+        raise EditRefused(
+            f"The cut '{cut.name}' is already in the metal of plate '{plate.name}' and cannot move; "
+            f"make the plate new, or place another cut."
+        )
 
 
 def refuse_locked(option: Option, ids: Collection[str]) -> None:
@@ -45,13 +53,12 @@ def refuse_kept(option: Option, plate: Plate) -> None:
         raise EditRefused(f"Plate '{plate.name}' is kept as it is; call it reworked or new before changing its metal.")
 
 
-def _refuse_old_screws(project: Project, option: Option, plate: Plate, ids: Collection[str]) -> None:
+def _refuse_old_screw(project: Project, option: Option, plate: Plate, screw: AttachScrew) -> None:
     if option.id == AS_FOUND or plate.state is PlateState.NEW:
         return
-    found = {screw for old in project.as_found.plates if old.id == plate.id for screw in old.attach_screws}
-    for screw in plate.attach_screws:
-        if screw.id in ids and (plate.state is PlateState.KEPT or screw in found):
-            raise EditRefused(
-                f"The attach screw '{screw.id}' is already in the metal of plate '{plate.name}' and cannot move; "
-                f"make the plate new first."
-            )
+    found = {old for before in project.as_found.plates if before.id == plate.id for old in before.attach_screws}
+    if plate.state is PlateState.KEPT or screw in found:
+        raise EditRefused(
+            f"The attach screw '{screw.id}' is already in the metal of plate '{plate.name}' and cannot move; "
+            f"make the plate new first."
+        )

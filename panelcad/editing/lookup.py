@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from panelcad.editing.parts import plate_parts, standing_around
 from panelcad.errors import UnknownName
+from panelcad.model.kept import kept_lately
 from panelcad.model.plate import Plate
 from panelcad.model.project import Item, Option, Project
 
@@ -34,12 +35,11 @@ def together(option: Option, ids: Collection[str]) -> frozenset[str]:
     dimension has no place of its own: it follows what it measures and is left out.
     """
     wanted = without_dimensions(option, ids)
-    touched = wanted | {item.cut for item in option.items if item.id in wanted}
-    fellows: defaultdict[str, set[str]] = defaultdict(set)
-    for item in option.items:
-        if item.cut in touched and item.cut is not None:
-            fellows[item.cut].add(item.id)
-    for cut_id, members in fellows.items():
+    shared = kept_lately("sharers", (option,), lambda: sharers(option))
+    cut_of = kept_lately("cuts used", (option,), lambda: {item.id: item.cut for item in option.items})
+    touched = wanted | {cut for one in wanted if (cut := cut_of.get(one)) is not None}
+    for cut_id in touched & shared.keys():
+        members = {item.id for item in shared[cut_id]}
         if cut_id in wanted or members <= wanted:
             wanted |= members | {cut_id}
     return frozenset(wanted)

@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping
 from functools import singledispatch
-from typing import Any
 
 from panelcad.editing.fixed import refuse_fixed
-from panelcad.editing.parts import Thing, all_things, with_things
+from panelcad.editing.parts import Thing, all_things
+from panelcad.editing.seats import seats, with_moved
 from panelcad.geometry.placement import Placement
 from panelcad.model.markup import DrawingNote
 from panelcad.model.plate import AttachScrew, Cut, Engraving
@@ -20,24 +20,18 @@ def places(project: Project, option: Option) -> dict[str, Placement]:
 
 def places_among(project: Project, option: Option, ids: frozenset[str]) -> dict[str, Placement]:
     """Where these of all things stand; what has no place is left out."""
-    wanted = (thing for thing in all_things(project, option) if thing.id in ids)
-    return {thing.id: place_of(thing) for thing in wanted if _is_placed(thing)}
+    known = seats(project, option)
+    things = (known[one].thing for one in sorted(ids & known.keys()))
+    return {thing.id: place_of(thing) for thing in things if _is_placed(thing)}
 
 
 def stand(project: Project, option_id: str, where: Mapping[str, Placement]) -> Project:
     """The project with these things standing there. Raises `EditRefused` where one of them cannot move."""
-    refuse_fixed(project, project.option(option_id), where)
-
-    def stood_all(kept: tuple[Any, ...]) -> tuple[Any, ...]:
-        moved = [i for i, thing in enumerate(kept) if thing.id in where]
-        if not moved:
-            return kept
-        things = list(kept)
-        for i in moved:
-            things[i] = stood(kept[i], where[kept[i].id])
-        return tuple(things)
-
-    return with_things(project, option_id, stood_all)
+    option = project.option(option_id)
+    refuse_fixed(project, option, where)
+    known = seats(project, option)
+    moved = {one: stood(known[one].thing, place) for one, place in where.items() if one in known}
+    return with_moved(project, option_id, moved)
 
 
 @singledispatch

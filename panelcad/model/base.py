@@ -39,6 +39,14 @@ class Record(BaseModel):
         made.__dict__.update((name, value) for name, value in self.__dict__.items() if name not in changes)
         return made
 
+    def standing_elsewhere(self, **changes: Any) -> Self:
+        """A copy with these collections in place of its own, not validated again.
+
+        For an edit that only gives things other places: each was validated when it was made, and no check of the record
+        that holds them reads a place.
+        """
+        return self.model_copy(update=changes)
+
 
 def checked_once(check: Callable[[Checked], None]) -> Callable[[Checked], Checked]:
     """The check of a record when it is made, for `model_validator(mode="after")`.

@@ -13,6 +13,8 @@ Thing = TypeVar("Thing")
 Member = TypeVar("Member")
 _KEPT: "OrderedDict[tuple[Hashable, ...], tuple[tuple[Any, ...], Any]]" = OrderedDict()
 _MOST_KEPT: Final = 50_000
+_LATELY: dict[str, "OrderedDict[tuple[Hashable, ...], tuple[tuple[Any, ...], Any]]"] = {}
+_LATEST: Final = 4
 _BY_VALUE: Final = (str, float, int)
 
 
@@ -21,12 +23,28 @@ def kept(purpose: str, sources: tuple[Any, ...], make: Callable[[], Made]) -> Ma
 
     Sources count by identity, save texts and numbers, which count by value.
     """
-    key = (purpose, *[source if isinstance(source, _BY_VALUE) else id(source) for source in sources])
+    key = (purpose, *_key(sources))
     found = _KEPT.get(key)
     if found is None:
         found = _KEPT[key] = (sources, make())
         if len(_KEPT) > _MOST_KEPT:
             _KEPT.popitem(last=False)
+    made: Made = found[1]
+    return made
+
+
+def _key(sources: tuple[Any, ...]) -> tuple[Hashable, ...]:
+    return tuple([source if isinstance(source, _BY_VALUE) else id(source) for source in sources])
+
+
+def kept_lately(purpose: str, sources: tuple[Any, ...], make: Callable[[], Made]) -> Made:
+    """As `kept`, of the few last sources alone: for what is as large as a whole project."""
+    known = _LATELY.setdefault(purpose, OrderedDict())
+    key = _key(sources)
+    found = known.pop(key, None)
+    known[key] = found = (sources, make()) if found is None else found
+    if len(known) > _LATEST:
+        known.popitem(last=False)
     made: Made = found[1]
     return made
 

@@ -1,7 +1,7 @@
 """One project: one aircraft, its panel as found, and the options proposed for it."""
 
 from collections import Counter
-from typing import Annotated, Self, TypeVar
+from typing import Annotated, Any, Self, TypeVar
 
 from pydantic import Field, model_validator
 
@@ -195,14 +195,25 @@ class Project(Record):
 
     def with_option(self, option: Option) -> "Project":
         """The project with this option in place of the one of the same id. Raises `EditRefused` for a locked one."""
+        self._refuse_locked(option)
+        return self.revised(**self._holding(option))
+
+    def with_moved(self, option: Option) -> "Project":
+        """As `with_option`, for one that differs from that of the same id by places alone."""
+        self._refuse_locked(option)
+        return self.standing_elsewhere(**self._holding(option))
+
+    def _holding(self, option: Option) -> dict[str, Any]:
+        if option.id == AS_FOUND:
+            return {"as_found": option}
+        return {"options": tuple(option if old.id == option.id else old for old in self.options)}
+
+    def _refuse_locked(self, option: Option) -> None:
         locked = self.locked_revision(option.id)
         if locked and option != self.option(option.id):
             raise EditRefused(
                 f"Option '{option.name}' is released as revision {locked} and locked; open a new revision to change it."
             )
-        if option.id == AS_FOUND:
-            return self.revised(as_found=option)
-        return self.revised(options=tuple(option if old.id == option.id else old for old in self.options))
 
 
 def _named(kind: str, name: str, things: tuple[Named, ...]) -> Named:

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from panelcad.model.kept import kept_choice, kept_groups, kept_row, seating
+from panelcad.model.kept import kept_choice, kept_groups, kept_lately, kept_row, seating
 
 ROWS = st.lists(st.lists(st.integers(0, 9), max_size=6), max_size=8)
 
@@ -78,3 +78,12 @@ def test_only_groups_that_changed_are_made_again() -> None:
 
 def _together(owner: str, members: tuple[str, ...]) -> tuple[str, tuple[str, ...]]:
     return owner, members
+
+
+def test_what_is_kept_lately_is_forgotten_after_a_few_others() -> None:
+    make, things = Maker(), [object() for _ in range(9)]
+    for thing in (things[0], things[0], *things):
+        kept_lately("lately", (thing,), lambda: make(0))
+    assert len(make.asked) == len(things)
+    kept_lately("lately", (things[0],), lambda: make(0))
+    assert len(make.asked) == len(things) + 1

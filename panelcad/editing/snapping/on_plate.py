@@ -9,7 +9,7 @@ from panelcad.editing.snapping.racks import rack_lines
 from panelcad.editing.snapping.standing import Standing
 from panelcad.geometry.boxes import Box, box_around
 from panelcad.geometry.point import Point
-from panelcad.model.kept import kept
+from panelcad.model.kept import kept_lately
 from panelcad.model.layout import Feature, Layout, PlacedItem, PlateLayout
 from panelcad.model.project import Project
 
@@ -17,7 +17,7 @@ from panelcad.model.project import Project
 def standings(layout: Layout, plate_id: str) -> dict[str, Standing]:
     """Every placed thing of a plate by the id that stands for it: an item with its cut, a shared cut, a lone one."""
     sources = (layout.project, layout.option, plate_id)
-    return dict(kept("standings", sources, lambda: _standings(layout, layout.plate(plate_id))))
+    return dict(kept_lately("standings", sources, lambda: _standings(layout, layout.plate(plate_id))))
 
 
 def _standings(layout: Layout, plate: PlateLayout) -> dict[str, Standing]:
