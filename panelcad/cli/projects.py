@@ -78,6 +78,7 @@ def _with_drawing(project: "Project", outline: Path, unit: LengthUnit) -> "Proje
 def list_contents(file: File, as_json: AsJson = False) -> None:  # noqa: FBT002
     """List the options, plates and items of a project."""
     from panelcad.model.layout import layout  # noqa: PLC0415
+    from panelcad.model.revision import release_lines  # noqa: PLC0415
     from panelcad.outputs.plain import listing_as_plain  # noqa: PLC0415
     from panelcad.store.project_file import load  # noqa: PLC0415
 
@@ -91,6 +92,8 @@ def list_contents(file: File, as_json: AsJson = False) -> None:  # noqa: FBT002
         for laid in layout(project, option).plates:
             out.print(f"  {_plate_line(project.unit, laid)}")
         out.print(_items_table(project, option) if option.items else "  nothing fitted")
+        for line in release_lines(project, option):
+            out.print(f"  {escape(line)}")
 
 
 def _plate_line(unit: LengthUnit, laid: Any) -> str:

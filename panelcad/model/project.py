@@ -17,7 +17,7 @@ from panelcad.model.pilot import Light, Purpose
 from panelcad.model.planning import Circuit, ElectricalSystem, OptionPlanning, Planning
 from panelcad.model.plate import Plate
 from panelcad.model.profile import Profile
-from panelcad.model.release import OpenedRevision, Release
+from panelcad.model.release import Issued, OpenedRevision, Release
 from panelcad.model.surroundings import Surroundings
 from panelcad.units import LengthUnit
 
@@ -135,6 +135,8 @@ class Project(Record):
     as_found: Option
     options: tuple[Option, ...] = ()
     releases: tuple[Release, ...] = ()
+    issues: tuple[Issued, ...] = ()
+    """Which plates of each release left the shop when; it only grows, as the releases do."""
     opened_revisions: tuple[OpenedRevision, ...] = ()
     flight: Flight = Flight()
     """What every instrument shows in the appearance view."""

@@ -1,4 +1,4 @@
-"""The release log: which option left the shop as which revision, what it held then, and what had changed."""
+"""The release log: which option left the shop as which revision and plates, what it held, what had changed."""
 
 from typing import Annotated, Final
 
@@ -40,6 +40,17 @@ class Release(Record):
     """What changed since the option's release before, one sentence each."""
     features: tuple[ReleasedFeature, ...] = ()
     items: tuple[ReleasedItem, ...] = ()
+
+
+class Issued(Record):
+    """Which plates of a revision left the shop on a day, and the folder their papers were written to."""
+
+    option: Id
+    revision: Revision
+    on: Day
+    plates: Annotated[tuple[Id, ...], Field(min_length=1)]
+    folder: Name
+    by: Text = ""
 
 
 class OpenedRevision(Record):

@@ -1,10 +1,12 @@
 """Which revision a paper is of: the release log's letter and date, or none yet."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from panelcad.model.fingerprint import option_fingerprint
+from panelcad.model.part import worked_plates
 from panelcad.model.project import Option, Project
-from panelcad.model.release import Release
+from panelcad.model.release import Issued, Release
 
 
 @dataclass(frozen=True)
@@ -28,6 +30,40 @@ class Stamp:
 def releases_of(project: Project, option: Option) -> tuple[Release, ...]:
     """The option's releases, oldest first."""
     return tuple(entry for entry in project.releases if entry.option == option.id)
+
+
+def issues_of(project: Project, release: Release) -> tuple[Issued, ...]:
+    """When and where to the plates of a release were issued, oldest first."""
+    return tuple(each for each in project.issues if (each.option, each.revision) == (release.option, release.revision))
+
+
+def issued_text(issued: Issued) -> str:
+    """'2026-05-04 TS: sub-panel, in zz-demo-3-refit-A-part-sub-panel'."""
+    return f"{f'{issued.on} {issued.by}'.strip()}: {', '.join(issued.plates)}, in {issued.folder}"
+
+
+def release_lines(project: Project, option: Option) -> Iterator[str]:
+    """The option's release log in words: each revision, then each time that plates of it were issued."""
+    for entry in releases_of(project, option):
+        by = f" by {entry.by}" if entry.by else ""
+        yield f"Revision {entry.revision} of {entry.on}{by}"
+        yield from (f"  issued {issued_text(each)}" for each in issues_of(project, entry))
+    waiting = waiting_plates(project, option)
+    if waiting:
+        yield f"  not issued yet: {', '.join(waiting)}"
+
+
+def waiting_plates(project: Project, option: Option) -> tuple[str, ...]:
+    """The ids of plates that are cut and were not issued with the revision that the option is locked at.
+
+    None where it is open, and where the log does not say which plates were issued, as it did not always.
+    """
+    locked = project.locked_revision(option.id)
+    issued = [
+        each for entry in releases_of(project, option) if entry.revision == locked for each in issues_of(project, entry)
+    ]
+    there = {plate for each in issued for plate in each.plates}
+    return tuple(plate.id for plate in worked_plates(option) if there and plate.id not in there)
 
 
 def revision_text(project: Project, option: Option) -> str:

@@ -57,6 +57,7 @@ def listing_as_plain(project: Project) -> dict[str, Any]:
         "aircraft": project.aircraft.model_dump(mode="json"),
         "options": [_option(project, option) for option in project.all_options],
         "releases": [release.model_dump(mode="json") for release in project.releases],
+        "issues": [issued.model_dump(mode="json") for issued in project.issues],
     }
 
 

@@ -15,7 +15,7 @@ from panelcad.model.finding import Severity
 from panelcad.model.fingerprint import option_fingerprint
 from panelcad.model.part import chosen_plates, worked_plates
 from panelcad.model.project import Option, Project
-from panelcad.model.release import Release, next_revision
+from panelcad.model.release import Issued, Release, next_revision
 from panelcad.model.revision import Stamp, releases_of
 from panelcad.outputs.dxf_options import DxfOptions, Origin
 from panelcad.outputs.manifest import MANIFEST, differing_files
@@ -56,13 +56,15 @@ def release(
     mark = Stamp(entry.fingerprint, entry.revision, entry.on)
     issue = Issue(replace(report, project=grown), mark, plates, entry.changes)
     target = Path(folder) / issue.folder_name(options.dxf)
+    ids = tuple(plate.id for plate in plates)
+    issued = Issued(option=option.id, revision=entry.revision, on=on, plates=ids, folder=target.name, by=options.by)
     try:
         names = _issued(target, lambda beside: write_papers(issue, beside, options))
     except OSError as error:
         problem = f"the release cannot be written ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error
     files = tuple(target / name for name in names)
-    return Released(target, files, mark, grown, entry.changes, was_reissued=grown is project)
+    return Released(target, files, mark, _logged(grown, issued), entry.changes, was_reissued=grown is project)
 
 
 def draft(
@@ -168,6 +170,14 @@ def _entry(project: Project, option: Option, on: str, by: str) -> tuple[Release,
         items=released_items(option),
     )
     return entry, project.revised(releases=(*project.releases, entry))
+
+
+def _logged(project: Project, issued: Issued) -> Project:
+    """The project whose log says which plates were issued in that folder, if it did not say so yet."""
+    known = ((each.option, each.plates, each.folder) for each in project.issues)
+    if (issued.option, issued.plates, issued.folder) in known:
+        return project
+    return project.revised(issues=(*project.issues, issued))
 
 
 def _next_letter(project: Project, option: Option, entries: tuple[Release, ...]) -> str:

@@ -175,6 +175,20 @@ def test_one_plate_of_two_is_released_as_a_part(window, two_plates, tmp_path):
     assert (tmp_path / "papers" / "test-1-new-A-part-side" / "test-1-new-A-side.dxf").is_file()
     assert not (tmp_path / "papers" / "test-1-new-A-part-side" / "test-1-new-A-main.dxf").exists()
 
+    said = []
+
+    def release_the_rest(question: ReleaseQuestion) -> None:
+        said.append(question.log.text())
+        typed(question.folder.text, str(tmp_path / "papers"))
+        press("Release")(question)
+
+    when(ReleaseQuestion, release_the_rest)
+    when(QMessageBox, press("Close"))
+    window.menus.actions["file.release"].trigger()
+    assert said[0].startswith("Revision A of ")
+    assert "side, in test-1-new-A-part-side\n  not issued yet: main" in said[0]
+    assert [each.plates for each in load(two_plates.path).issues] == [("side",), ("main", "side")]
+
 
 def test_a_section_through_a_plate_that_is_not_issued_is_refused_while_it_is_chosen(window, two_plates):
     def fill_in(question: ReleaseQuestion) -> None:

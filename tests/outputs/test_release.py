@@ -10,6 +10,7 @@ from panelcad.errors import ReleaseRefused, UnknownName, UnusableInput
 from panelcad.model.plate import Bend
 from panelcad.model.profile import Profile
 from panelcad.model.project import Project
+from panelcad.model.revision import release_lines
 from panelcad.outputs.dxf_options import DxfOptions, DxfVersion, FaceUp
 from panelcad.outputs.manifest import MANIFEST, faults_of
 from panelcad.outputs.release import draft, release
@@ -183,13 +184,44 @@ def test_a_part_and_the_whole_lie_side_by_side_and_agree(tmp_path):
     part = release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("side",)))
     whole = release(part.project, "new", tmp_path, "2027-01-01")
 
-    assert whole.project is part.project
+    assert whole.was_reissued
+    assert whole.project.releases == part.project.releases
     assert whole.folder.name == "test-1-new-A"
     same = [file.name for file in part.files if file.suffix == ".dxf"]
     assert same == ["test-1-new-A-side.dxf"]
     assert (whole.folder / same[0]).read_bytes() == part.files[0].read_bytes()
     assert "Part of the option" not in (whole.folder / MANIFEST).read_text()
     assert faults_of(part.folder) == faults_of(whole.folder) == ()
+
+
+def test_the_log_says_which_plates_were_issued_and_which_were_not_yet(tmp_path):
+    part = release(twin(), "new", tmp_path, DAY, ReleaseOptions(plates=("side",), by="TS"))
+    lines = list(release_lines(part.project, part.project.option("new")))
+    assert lines == [
+        f"Revision A of {DAY} by TS",
+        f"  issued {DAY} TS: side, in test-1-new-A-part-side",
+        "  not issued yet: main",
+    ]
+
+    again = release(part.project, "new", tmp_path, "2026-06-01", ReleaseOptions(plates=("side",), by="TS"))
+    assert again.project is part.project
+    rest = release(part.project, "new", tmp_path, "2026-06-02", ReleaseOptions(dxf=DxfOptions(version=DxfVersion.R12)))
+    assert [(each.on, each.plates, each.folder) for each in rest.project.issues] == [
+        (DAY, ("side",), "test-1-new-A-part-side"),
+        ("2026-06-02", ("main", "side"), "test-1-new-A-r12"),
+    ]
+    assert "  not issued yet" not in "\n".join(release_lines(rest.project, rest.project.option("new")))
+    assert from_bytes(to_bytes(rest.project), "again") == rest.project
+
+
+def test_the_next_revisions_drawing_says_what_was_issued_of_the_one_before(tmp_path):
+    first = release(panel(), "new", tmp_path, DAY)
+    again = release(first.project, "new", tmp_path, DAY)
+    assert "Issued" not in text_of(first.folder / "test-1-new-A-drawing.pdf")
+    assert again.files[2].read_bytes() == first.files[2].read_bytes()
+    opened = open_revision(first.project, "new", "moved", DAY)
+    second = release(moved(opened, 10.0), "new", tmp_path, DAY)
+    assert "A: first release. Issued: main." in text_of(second.folder / "test-1-new-B-drawing.pdf")
 
 
 def test_an_unknown_plate_is_refused_with_all_there_are(tmp_path):

@@ -23,6 +23,7 @@ from panelcad.drawing.subject import PlateSection
 from panelcad.errors import PanelcadError, ReleaseRefused, UnusableInput
 from panelcad.model.part import chosen_plates, part_text, worked_plates
 from panelcad.model.project import Option, Project
+from panelcad.model.revision import release_lines
 from panelcad.outputs.dxf_name import issue_name, kind_suffix
 from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
@@ -47,6 +48,8 @@ class ReleaseQuestion(FittedDialog):
         form.row("&Folder", self.folder)
         if len(self.plates.boxes) > 1:
             form.row("&Plates", self.plates)
+        self.log = form.words("\n".join(release_lines(project, option)), "faint")
+        self.log.setVisible(bool(self.log.text()))
         self.drawing = DrawingChoices(form)
         self.cutting = CuttingChoices(form, project)
         self.named = form.words("", "faint")
@@ -145,7 +148,7 @@ def _release(parts: Parts, folder: Path, options: ReleaseOptions) -> None:
     with Progress(parts.window) as progress:
         told = replace(options, tell=progress.tell)
         released = release(document.project, document.option_id, folder, today, told)
-    if not released.was_reissued:
+    if released.project is not document.project:
         document.record_release(released.project)
         parts.desk.save()
     _tell(parts, released)

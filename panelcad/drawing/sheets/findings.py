@@ -21,7 +21,8 @@ from panelcad.model.alloy import KG_PER_LB
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import Plate
 from panelcad.model.project import Project
-from panelcad.model.revision import releases_of
+from panelcad.model.release import Release
+from panelcad.model.revision import issues_of, releases_of
 from panelcad.units import LengthUnit, format_angle
 
 _COLUMNS: Final = (Column("No.", 10.0), Column("Note", 160.0), Column("By the shop", 40.0, is_blank=True))
@@ -149,7 +150,16 @@ def _drawing_notes(subject: Subject) -> Iterator[tuple[str, str]]:
 
 def _revisions(subject: Subject) -> Iterator[tuple[str, str]]:
     for entry in releases_of(subject.project, subject.option):
-        yield f"{entry.revision}: {' '.join(entry.changes) or 'first release.'}", f"{entry.on} {entry.by}".strip()
+        changed = " ".join(entry.changes) or "first release."
+        yield f"{entry.revision}: {changed}{_issued(subject, entry)}", f"{entry.on} {entry.by}".strip()
+
+
+def _issued(subject: Subject, entry: Release) -> str:
+    """Which plates of an earlier revision left the shop; of its own a paper says nothing, for more may follow."""
+    if entry.revision == subject.stamp.revision:
+        return ""
+    plates = dict.fromkeys(plate for each in issues_of(subject.project, entry) for plate in each.plates)
+    return f" Issued: {', '.join(plates)}." if plates else ""
 
 
 def _accepted(subject: Subject) -> list[tuple[str, str]]:
