@@ -38,7 +38,7 @@ def _place(location: tuple[int | str, ...]) -> str:
         if isinstance(step, int) and words:
             words[-1] += f" {step + 1}"
         else:
-            words.append(str(step))
+            words.append(str(step) if str(step).isprintable() else repr(step))
     return ", ".join(words)
 
 

@@ -134,6 +134,13 @@ def test_any_bytes_in_any_place_are_read_or_refused_in_one_sentence(at: int, gar
     read_or_refused(WHOLE[:at] + garbage + WHOLE[at + len(garbage) :])
 
 
+def test_a_key_that_breaks_the_line_is_named_in_one() -> None:
+    plain = json.loads(WHOLE)
+    plain["as_found"]["a\nb"] = None
+    with pytest.raises(UnusableInput, match=r"as_found, 'a\\nb': this key is not known"):
+        from_bytes(json.dumps(plain).encode(), "customer.panel.json")
+
+
 any_json = st.recursive(
     st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=8),
     lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=5), inner, max_size=3),
