@@ -10,13 +10,12 @@ from PySide6.QtCore import QObject, Signal
 from panelcad.editing.course import (
     Course,
     begun,
-    bulge_of_radius,
-    bulge_of_rise,
     closed,
     go_on,
     taken_back,
     with_radius,
 )
+from panelcad.editing.outline import bulge_of_radius, bulge_of_rise
 from panelcad.errors import EditRefused, PanelcadError
 from panelcad.geometry.corner import bulge_through
 from panelcad.geometry.point import Point, distance

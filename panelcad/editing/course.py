@@ -4,7 +4,6 @@ Points are numbered from 1 as they are drawn. Every step gives a course that nei
 raises `EditRefused`. Lengths in mm; a bulge is tan(sweep / 4), positive counter-clockwise.
 """
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
@@ -12,13 +11,13 @@ from typing import Final
 
 from panelcad.editing.outline import outline_of, refuse_crossing
 from panelcad.editing.refusal import edit
+from panelcad.editing.sharp_outline import corners_of, rounded_pair
 from panelcad.errors import EditRefused
-from panelcad.geometry.corner import rounded, trimmed
 from panelcad.geometry.crossing import crossings, nearest
 from panelcad.geometry.curve import heading
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import Segment, segment_between
-from panelcad.model.shape import Corner, Outline
+from panelcad.model.shape import Outline
 
 _SAME: Final = 1e-6
 """Points nearer than this, in mm, are one: stored lengths are whole nanometres."""
@@ -114,24 +113,9 @@ def closed(course: Course, bulge: float = 0.0) -> Outline:
         raise EditRefused("A closed outline needs three points, or two with an arc between them.")
     _refuse_meeting(known, segment_between(course.last.at, course.first, bulge), closes=True)
     found = foreseen(course, course.first, bulge)
-    whole = (*found.standing, *found.coming)
-    outline = outline_of(Outline(corners=tuple(_corner(segment) for segment in whole if segment.length > _SAME)))
+    outline = outline_of(Outline(corners=corners_of((*found.standing, *found.coming))))
     refuse_crossing(outline)
     return outline
-
-
-def bulge_of_rise(start: Point, end: Point, rise: float) -> float:
-    """Of the arc whose middle stands `rise` mm to the left of the way from start to end, to the right if negative."""
-    return -2 * rise / distance(start, end)
-
-
-def bulge_of_radius(start: Point, end: Point, radius: float) -> float:
-    """Of the arc of this radius, half a turn at most, bowed to the left of the way, to the right if negative."""
-    half = distance(start, end) / 2
-    if abs(radius) < half - _SAME:
-        raise EditRefused("A radius of at least half the distance between the two points is expected.")
-    rise = abs(radius) - math.sqrt(max(0.0, radius**2 - half**2))
-    return bulge_of_rise(start, end, math.copysign(rise, radius))
 
 
 def _rounded(course: Course, sharp: tuple[Segment, ...]) -> list[Segment]:
@@ -147,22 +131,7 @@ def _cornered(course: Course, number: int, before: Segment, after: Segment) -> l
     radius = course.stations[number].radius
     if not radius:
         return [before, after]
-    if min(before.length, after.length) < _SAME:
-        raise EditRefused(f"At point {number + 1} the edges are too short for that radius.")
-    try:
-        corner = rounded(before, after, radius)
-    except ValueError as error:
-        raise EditRefused(f"At point {number + 1} {error}.") from error
-    return [
-        segment_between(before.start, corner.leaves, trimmed(before, before.start, corner.leaves)),
-        segment_between(corner.leaves, corner.joins, corner.bulge),
-        segment_between(corner.joins, after.end, trimmed(after, corner.joins, after.end)),
-    ]
-
-
-def _corner(segment: Segment) -> Corner:
-    bulge = trimmed(segment, segment.start, segment.end)
-    return Corner(x=segment.start.x, y=segment.start.y, bulge=bulge)
+    return list(rounded_pair(before, after, radius, f"point {number + 1}"))
 
 
 def _refuse_meeting(known: Sequence[Segment], new: Segment, *, closes: bool = False) -> None:

@@ -1,10 +1,10 @@
-"""Draw an outline: corners, straight and bowed edges, rounded and cut-off corners.
+"""Draw an outline: corners, straight and bowed edges, cut-off corners; `panelcad.editing.sharp_outline` rounds them.
 
 An edge bears the number of the corner it leaves; corners are numbered counter-clockwise from 0. Every change gives an
 outline that does not cross itself, or raises `EditRefused`.
 """
 
-from collections.abc import Callable
+import math
 from typing import Final
 
 from panelcad.editing.fixed import refuse_kept
@@ -12,13 +12,15 @@ from panelcad.editing.found_outline import with_outline
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused
 from panelcad.geometry.contour import Chain, Contour, Rounded, Vertex
-from panelcad.geometry.corner import Cornered, bulge_through, cut_off, is_smooth, rounded, trimmed
-from panelcad.geometry.point import Point
-from panelcad.geometry.segment import Segment
+from panelcad.geometry.corner import bulge_through, cut_off, trimmed
+from panelcad.geometry.point import Point, distance
+from panelcad.geometry.segment import Arc, Segment
 from panelcad.model.project import Project
 from panelcad.model.shape import Corner, Outline, Shape
 
 _FEWEST: Final = 2
+_SAME: Final = 1e-6
+"""mm: stored lengths are whole nanometres."""
 
 
 def outline_of(shape: Shape) -> Outline:
@@ -73,12 +75,6 @@ def remove_corner(outline: Outline, corner: int) -> Outline:
 
 
 @edit
-def straighten(outline: Outline, edge: int) -> Outline:
-    """The edge as a straight line."""
-    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=0.0)))
-
-
-@edit
 def bow_through(outline: Outline, edge: int, through: Point) -> Outline:
     """The edge as the arc through a point."""
     segment = edges(outline)[edge]
@@ -90,34 +86,48 @@ def bow_through(outline: Outline, edge: int, through: Point) -> Outline:
 def bow_by(outline: Outline, edge: int, rise: float) -> Outline:
     """The edge as an arc whose middle stands `rise` mm outside its chord, inside where negative."""
     segment = edges(outline)[edge]
-    chord = ((segment.end.x - segment.start.x) ** 2 + (segment.end.y - segment.start.y) ** 2) ** 0.5
-    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=2 * rise / chord)))
+    bulge = bulge_of_rise(segment.start, segment.end, -rise)
+    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=bulge)))
 
 
 @edit
-def round_corner(outline: Outline, corner: int, radius: float) -> Outline:
-    """The corner as a tangent arc of this radius, between lines and arcs alike."""
-    return _cornered(outline, corner, lambda before, after: rounded(before, after, radius))
-
-
-@edit
-def round_corners(outline: Outline, radius: float) -> Outline:
-    """Every corner as a tangent arc of this radius; where edges run on smoothly nothing changes."""
-    corner = 0
-    while corner < len(outline.corners):
-        before, after = _meeting(outline, corner)
-        if is_smooth(before, after):
-            corner += 1
-        else:
-            outline = round_corner(outline, corner, radius)
-            corner += 2
-    return outline
+def bow_by_radius(outline: Outline, edge: int, radius: float) -> Outline:
+    """The edge as an arc of this radius in mm, half a turn at most, on the side it is bowed to; outside if straight."""
+    segment = edges(outline)[edge]
+    is_inward = isinstance(segment, Arc) and segment.sweep < 0
+    bulge = bulge_of_radius(segment.start, segment.end, abs(radius) if is_inward else -abs(radius))
+    return _sound(_put(outline, edge, outline.corners[edge].revised(bulge=bulge)))
 
 
 @edit
 def chamfer_corner(outline: Outline, corner: int, leg: float) -> Outline:
     """The corner cut off by a straight line that takes `leg` mm off both edges."""
-    return _cornered(outline, corner, lambda before, after: cut_off(before, after, leg))
+    segments = edges(outline)
+    before, after = segments[corner - 1], segments[corner]
+    try:
+        new = cut_off(before, after, leg)
+    except ValueError as error:
+        raise EditRefused(f"{str(error).capitalize()}.") from error
+    first = Corner(x=new.leaves.x, y=new.leaves.y)
+    second = Corner(x=new.joins.x, y=new.joins.y, bulge=trimmed(after, new.joins, after.end))
+    index = (corner - 1) % len(outline.corners)
+    previous = outline.corners[index].revised(bulge=trimmed(before, before.start, new.leaves))
+    corners = _put(outline, index, previous).corners
+    return _sound(Outline(corners=(*corners[:corner], first, second, *corners[corner + 1 :])))
+
+
+def bulge_of_rise(start: Point, end: Point, rise: float) -> float:
+    """Of the arc whose middle stands `rise` mm to the left of the way from start to end, to the right if negative."""
+    return -2 * rise / distance(start, end)
+
+
+def bulge_of_radius(start: Point, end: Point, radius: float) -> float:
+    """Of the arc of this radius, half a turn at most, bowed to the left of the way, to the right if negative."""
+    half = distance(start, end) / 2
+    if abs(radius) < half - _SAME:
+        raise EditRefused("A radius of at least half the distance between the two points is expected.")
+    rise = abs(radius) - math.sqrt(max(0.0, radius**2 - half**2))
+    return bulge_of_rise(start, end, math.copysign(rise, radius))
 
 
 def about_its_middle(outline: Outline) -> tuple[Outline, Point]:
@@ -139,26 +149,6 @@ def refuse_crossing(shape: Shape) -> None:
 
     if not polygon(shape.contour()).is_valid:
         raise EditRefused("The outline would cross itself.")
-
-
-def _meeting(outline: Outline, corner: int) -> tuple[Segment, Segment]:
-    """The edge that ends at a corner and the one that leaves it."""
-    segments = edges(outline)
-    return segments[corner - 1], segments[corner]
-
-
-def _cornered(outline: Outline, corner: int, shape: Callable[[Segment, Segment], Cornered]) -> Outline:
-    before, after = _meeting(outline, corner)
-    try:
-        new = shape(before, after)
-    except ValueError as error:
-        raise EditRefused(f"{str(error).capitalize()}.") from error
-    first = Corner(x=new.leaves.x, y=new.leaves.y, bulge=new.bulge)
-    second = Corner(x=new.joins.x, y=new.joins.y, bulge=trimmed(after, new.joins, after.end))
-    index = (corner - 1) % len(outline.corners)
-    previous = outline.corners[index].revised(bulge=trimmed(before, before.start, new.leaves))
-    corners = _put(outline, index, previous).corners
-    return _sound(Outline(corners=(*corners[:corner], first, second, *corners[corner + 1 :])))
 
 
 def _put(outline: Outline, index: int, corner: Corner) -> Outline:

@@ -1,13 +1,17 @@
 """Outlines to start a panel from, by their measures; the datum is the middle of the lower edge."""
 
+import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from panelcad.editing.outline import round_corners
+from panelcad.editing.sharp_outline import SharpOutline, sharpened
 from panelcad.errors import EditRefused
 from panelcad.model.shape import Corner, Outline
 from panelcad.units import LengthUnit
+
+_SAME: Final = 1e-4
+"""mm; finer than anybody measures a sheet."""
 
 
 @dataclass(frozen=True)
@@ -26,12 +30,16 @@ class Measure:
 
 @dataclass(frozen=True)
 class Template:
-    """A kind of outline; `make` takes each measure by its key, in mm, and raises `EditRefused`."""
+    """A kind of outline; `make` takes each measure by its key, in mm, and raises `EditRefused`.
+
+    `read` gives the measures, but for the radius, that an outline with sharp corners has if it is of this kind.
+    """
 
     key: str
     title: str
     measures: tuple[Measure, ...]
     draw: Callable[[Mapping[str, float]], Outline]
+    read: Callable[[Outline], dict[str, float]]
 
     def make(self, values: Mapping[str, float]) -> Outline:
         """The outline of these measures in mm, its corners rounded. Raises `EditRefused`."""
@@ -39,10 +47,25 @@ class Template:
             if values[measure.key] < 0 and measure.key != "step_at":
                 raise EditRefused(f"{measure.title}: a length that is not negative is expected.")
         outline = self.draw(values)
-        return round_corners(outline, values["radius"]) if values["radius"] > 0 else outline
+        return SharpOutline.of(outline).all_rounded_by(values["radius"]).finished()
 
     def starting_values(self, unit: LengthUnit) -> dict[str, float]:
         return {measure.key: measure.start(unit) for measure in self.measures}
+
+
+def measured(outline: Outline) -> tuple[Template, dict[str, float]] | None:
+    """The template that an outline was made from and its measures in mm; None where it is no template's any more."""
+    whole = sharpened(outline)
+    for template in TEMPLATES:
+        read = template.read(whole.sharp) | {"radius": max(whole.radii)}
+        values = {measure.key: read[measure.key] for measure in template.measures}
+        try:
+            again = template.make(values)
+        except EditRefused:
+            continue
+        if _is_same(again, outline):
+            return template, values
+    return None
 
 
 def rectangular(width: float, height: float) -> Outline:
@@ -84,6 +107,23 @@ def stepped(width: float, height: float, step_width: float, step_depth: float, s
     )
 
 
+def _box(outline: Outline) -> dict[str, float]:
+    x1, y1, x2, y2 = outline.contour().bounds
+    return {"width": x2 - x1, "height": y2 - y1}
+
+
+def _top_corner(outline: Outline) -> float:
+    """How high the highest corner is above the datum."""
+    return max(corner.y for corner in outline.corners)
+
+
+def _step(outline: Outline) -> dict[str, float]:
+    """The lowest corners are those of the step."""
+    low = min(corner.y for corner in outline.corners)
+    xs = [corner.x for corner in outline.corners if corner.y - low < _SAME]
+    return {"step_width": max(xs) - min(xs), "step_depth": -low, "step_at": (max(xs) + min(xs)) / 2}
+
+
 _WIDTH: Final = Measure("width", "Width", 36.0, 900.0)
 _RADIUS: Final = Measure("radius", "Corner radius", 0.5, 12.0)
 TEMPLATES: Final = (
@@ -92,6 +132,7 @@ TEMPLATES: Final = (
         "Rectangular",
         (_WIDTH, Measure("height", "Height", 10.0, 250.0), _RADIUS),
         lambda m: rectangular(m["width"], m["height"]),
+        _box,
     ),
     Template(
         "curved-top",
@@ -103,6 +144,7 @@ TEMPLATES: Final = (
             _RADIUS,
         ),
         lambda m: curved_top(m["width"], m["side_height"], m["middle_height"]),
+        lambda sharp: _box(sharp) | {"side_height": _top_corner(sharp), "middle_height": _box(sharp)["height"]},
     ),
     Template(
         "stepped",
@@ -116,8 +158,17 @@ TEMPLATES: Final = (
             _RADIUS,
         ),
         lambda m: stepped(m["width"], m["height"], m["step_width"], m["step_depth"], m["step_at"]),
+        lambda sharp: _box(sharp) | {"height": _top_corner(sharp)} | _step(sharp),
     ),
 )
+
+
+def _is_same(one: Outline, other: Outline) -> bool:
+    """Corner by corner, wherever they begin."""
+    return len(one.corners) == len(other.corners) and all(
+        any(math.hypot(a.x - b.x, a.y - b.y) < _SAME and abs(a.bulge - b.bulge) < _SAME for b in other.corners)
+        for a in one.corners
+    )
 
 
 def _polygon(*corners: tuple[float, float]) -> Outline:

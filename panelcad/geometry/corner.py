@@ -5,11 +5,13 @@ from typing import NamedTuple
 
 from panelcad.geometry.curve import aside, curve_crossings, heading
 from panelcad.geometry.point import Point, distance
-from panelcad.geometry.segment import FULL_TURN, Arc, Line, Segment
+from panelcad.geometry.segment import FULL_TURN, Arc, Line, Segment, segment_between
 
 _STRAIGHT = 1e-9
 _SMOOTH = 1e-4
 _ON_IT = 1e-7
+_SAME_ARC = 1e-4
+"""How far, in mm, the ends of an arc may lie from those of the rounding that it is taken for."""
 
 
 class Cornered(NamedTuple):
@@ -36,6 +38,37 @@ def rounded(before: Segment, after: Segment, radius: float) -> Cornered:
     if not found:
         raise ValueError("the edges are too short for that radius")
     return min(found, key=lambda one: distance(one.leaves, before.end))
+
+
+def rounded_pieces(before: Segment, after: Segment, radius: float) -> tuple[Segment, Segment, Segment]:
+    """What is left of both segments, and the tangent arc of this radius between them. Raises as `rounded`."""
+    corner = rounded(before, after, radius)
+    return (
+        segment_between(before.start, corner.leaves, trimmed(before, before.start, corner.leaves)),
+        segment_between(corner.leaves, corner.joins, corner.bulge),
+        segment_between(corner.joins, after.end, trimmed(after, corner.joins, after.end)),
+    )
+
+
+def sharp_corner(before: Segment, arc: Arc, after: Segment) -> Point | None:
+    """Where the two segments would meet if the arc between them did not round their corner; None where it does not."""
+    if abs(arc.sweep) >= math.pi or not (is_smooth(before, arc) and is_smooth(arc, after)):
+        return None
+    middle = arc.at(0.5)
+    corner = min(curve_crossings(before, after), key=lambda at: distance(at, middle), default=None)
+    if corner is None:
+        return None
+    try:
+        again = rounded(lengthened(before, before.start, corner), lengthened(after, corner, after.end), arc.radius)
+    except ValueError:
+        return None
+    strays = max(distance(again.leaves, arc.start), distance(again.joins, arc.end))
+    return corner if strays < _SAME_ARC else None
+
+
+def lengthened(segment: Segment, start: Point, end: Point) -> Segment:
+    """The piece of the segment's whole line or circle between two points of it."""
+    return segment_between(start, end, trimmed(segment, start, end))
 
 
 def cut_off(before: Segment, after: Segment, leg: float) -> Cornered:

@@ -3,6 +3,7 @@ from PySide6.QtCore import Qt
 
 from panelcad.desktop.panes.outline import OutlinePane
 from panelcad.editing.outline import edges, outline_of
+from panelcad.geometry.corner import is_smooth
 from panelcad.geometry.segment import Arc
 from panelcad.model.plate import PlateState
 
@@ -137,15 +138,67 @@ def button(pane, words: str):
     return next(b for b in pane.findChildren(QPushButton) if b.text().replace("&", "") == words)
 
 
-def test_buttons_round_cut_off_add_and_take_away(hands, pane, qtbot) -> None:
+def test_buttons_round_all_cut_off_add_and_take_away(hands, pane, qtbot) -> None:
     typed(qtbot, pane.radius, "20")
+    assert len(corners(hands)) == 5
     button(pane, "Round all").click()
     assert len(corners(hands)) == 8
+    hands.action("edit.undo")
     hands.action("edit.undo")
     button(pane, "Cut off").click()
     button(pane, "Add after").click()
     button(pane, "Take away").click()
     assert titles(hands) == ["Cut the corner off", "Add a corner", "Take a corner away"]
+
+
+def test_a_rounded_corner_gets_another_radius_and_is_sharp_again(hands, pane, qtbot) -> None:
+    typed(qtbot, pane.radius, "20")
+    assert pane.corner.currentText() == "1: -300.00, -150.00, rounded 20"
+    assert (pane.across.text(), pane.up.text(), pane.radius.text()) == ("-300", "-150", "20")
+    typed(qtbot, pane.radius, "35")
+    arcs = [edge.radius for edge in edges(outline(hands)) if isinstance(edge, Arc)]
+    assert arcs == pytest.approx([35.0], abs=1e-5)
+    typed(qtbot, pane.radius, "0")
+    assert sorted(corners(hands)) == [(-300.0, -150.0), (-300.0, 150.0), (300.0, -150.0), (300.0, 150.0)]
+
+
+def test_an_edge_is_bowed_by_a_typed_radius(hands, pane, qtbot) -> None:
+    pane.corner.setCurrentIndex(2)
+    pane.corner.activated.emit(2)
+    typed(qtbot, pane.bow, "500")
+    assert edges(outline(hands))[2].radius == pytest.approx(500.0, abs=1e-5)
+    assert outline(hands).contour().bounds[3] > 150.0
+    typed(qtbot, pane.bow, "10")
+    assert edges(outline(hands))[2].radius == pytest.approx(500.0, abs=1e-5)
+    assert pane.bow.text() == "500"
+
+
+@pytest.fixture
+def rounded_hands(outline_hands, pane, qtbot):
+    """Every corner of the sheet rounded by 60 mm."""
+    typed(qtbot, pane.radius, "60")
+    button(pane, "Round all").click()
+    return outline_hands
+
+
+def test_a_rounding_is_dragged_to_another_radius(rounded_hands) -> None:
+    """The middle of a fillet at a right angle is (sqrt 2 - 1) r from the corner."""
+
+    def middle(radius: float) -> tuple[float, float]:
+        depth = (2**0.5 - 1) * radius / 2**0.5
+        return 300.0 - depth, 150.0 - depth
+
+    rounded_hands.drag(middle(60.0), middle(100.0))
+    radii = [edge.radius for edge in edges(outline(rounded_hands)) if isinstance(edge, Arc)]
+    assert sorted(radii) == pytest.approx([60.0, 60.0, 60.0, 100.0], abs=5.0)
+    assert titles(rounded_hands)[-1] == "Round the corner"
+
+
+def test_a_rounded_corner_is_dragged_as_a_whole(rounded_hands) -> None:
+    rounded_hands.drag((300, 150), (340, 180), held=ALT)
+    around = edges(outline(rounded_hands))
+    assert all(is_smooth(around[i - 1], edge) for i, edge in enumerate(around))
+    assert [edge.radius for edge in around if isinstance(edge, Arc)] == pytest.approx([60.0] * 4, abs=1e-3)
 
 
 def test_a_refused_number_leaves_the_field_as_it_was(hands, pane, qtbot) -> None:

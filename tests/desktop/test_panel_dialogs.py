@@ -68,6 +68,26 @@ def test_an_outline_is_taken_by_its_measures(hands, plate) -> None:
     assert titles(hands) == ["Outline by its measures"]
 
 
+def test_the_measures_of_a_template_are_changed_afterwards(hands, plate) -> None:
+    def make(dialog) -> None:
+        choose(dialog, "Template", "Stepped")
+        fill(dialog, Width="800", Depth_of_the_step="60", Corner_radius="15")
+        press(dialog, "Take")
+
+    def change(dialog) -> None:
+        assert box(dialog, "Template").currentText() == "Stepped"
+        assert (field(dialog, "Width").text(), field(dialog, "Depth of the step").text()) == ("800", "60")
+        fill(dialog, Width="820")
+        press(dialog, "Take")
+
+    in_dialog(make)
+    hands.action("panel.measures")
+    in_dialog(change)
+    hands.action("panel.measures")
+    left, bottom, right, _ = plate().outline.contour().bounds
+    assert (left, bottom, right) == pytest.approx((-410.0, -60.0, 410.0), abs=1e-6)
+
+
 def test_measures_that_make_no_panel_are_told_and_cannot_be_taken(hands, plate) -> None:
     before = plate()
     seen = []

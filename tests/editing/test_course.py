@@ -7,8 +7,6 @@ from hypothesis import strategies as st
 from panelcad.editing.course import (
     Course,
     begun,
-    bulge_of_radius,
-    bulge_of_rise,
     closed,
     drawn,
     foreseen,
@@ -16,7 +14,7 @@ from panelcad.editing.course import (
     taken_back,
     with_radius,
 )
-from panelcad.editing.outline import edges
+from panelcad.editing.outline import bulge_of_radius, bulge_of_rise, edges
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point, polar
 from panelcad.geometry.segment import Arc, segment_between

@@ -5,16 +5,14 @@ import pytest
 from panelcad.editing.outline import (
     add_corner,
     bow_by,
+    bow_by_radius,
     bow_through,
     chamfer_corner,
     edges,
     move_corner,
     outline_of,
     remove_corner,
-    round_corner,
-    round_corners,
     set_outline,
-    straighten,
 )
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
@@ -58,31 +56,28 @@ def test_an_edge_bowed_by_a_rise_or_through_a_point_is_the_same_arc() -> None:
     assert top.radius == pytest.approx((200.0**2 + 60.0**2) / (2 * 60.0), abs=1e-6)
     through = bow_through(SHEET, 2, Point(0.0, 160.0))
     assert through.corners[2].bulge == pytest.approx(bowed.corners[2].bulge, abs=1e-12)
-    assert straighten(through, 2) == SHEET
+    assert bow_by(through, 2, 0.0) == SHEET
 
 
-def test_rounded_corners_take_away_four_minus_pi_over_four_of_the_square() -> None:
-    """Area of a fillet at a right angle: (1 - pi / 4) r^2."""
-    one = round_corner(SHEET, 0, 20.0)
-    assert area(SHEET) - area(one) == pytest.approx((1 - math.pi / 4) * 400.0, abs=1e-6)
-    every = round_corners(SHEET, 20.0)
-    assert area(every) == pytest.approx(
-        Rectangle(width=400.0, height=200.0, corner_radius=20.0).contour().area, abs=1e-6
-    )
-    assert round_corners(every, 5.0) == every
-
-
-def test_corners_at_arcs_are_rounded_and_a_chamfer_is_straight() -> None:
-    bowed = round_corners(bow_by(SHEET, 2, 60.0), 15.0)
-    assert [round(s.radius, 4) for s in edges(bowed) if isinstance(s, Arc)].count(15.0) == 4
+def test_a_chamfer_is_straight() -> None:
     assert area(chamfer_corner(SHEET, 3, 10.0)) == 80_000.0 - 50.0
+
+
+def test_an_edge_is_bowed_by_a_radius_on_the_side_it_is_bowed_to() -> None:
+    """Rise of an arc over its chord: r - sqrt(r^2 - (c / 2)^2)."""
+    rise = 250.0 - math.sqrt(250.0**2 - 200.0**2)
+    assert bow_by_radius(SHEET, 2, 250.0).contour().bounds[3] == pytest.approx(100.0 + rise, abs=1e-6)
+    inward = bow_by_radius(bow_by(SHEET, 2, -20.0), 2, 250.0)
+    assert area(inward) < area(SHEET)
+    with pytest.raises(EditRefused, match="at least half the distance"):
+        bow_by_radius(SHEET, 2, 199.0)
 
 
 def test_what_cannot_be_is_refused() -> None:
     with pytest.raises(EditRefused, match="would cross itself"):
         bow_by(SHEET, 2, -210.0)
-    with pytest.raises(EditRefused, match="too short for that radius"):
-        round_corner(SHEET, 1, 201.0)
+    with pytest.raises(EditRefused, match="too short for that chamfer"):
+        chamfer_corner(SHEET, 1, 201.0)
     with pytest.raises(EditRefused, match="two corners"):
         remove_corner(outline_of(Circle(diameter=10.0)), 0)
     with pytest.raises(EditRefused, match="is kept as it is"):

@@ -2,8 +2,11 @@ import math
 
 import pytest
 
-from panelcad.editing.templates import TEMPLATES, Template, curved_top, rectangular, stepped
+from panelcad.editing.outline import move_corner
+from panelcad.editing.sharp_outline import redrawn
+from panelcad.editing.templates import TEMPLATES, Template, curved_top, measured, rectangular, stepped
 from panelcad.errors import EditRefused
+from panelcad.model.shape import Outline
 from panelcad.units import LengthUnit
 
 
@@ -43,3 +46,30 @@ def test_measures_that_make_no_panel_are_refused() -> None:
         rectangle.make({"width": 1.0, "height": 1.0, "radius": -1.0})
     with pytest.raises(EditRefused, match="too short for that radius"):
         rectangle.make({"width": 100.0, "height": 10.0, "radius": 6.0})
+
+
+@pytest.mark.parametrize("radius", [0.0, 9.5])
+@pytest.mark.parametrize("unit", LengthUnit)
+@pytest.mark.parametrize("template", TEMPLATES, ids=lambda template: template.key)
+def test_a_template_is_known_again_by_its_measures(template: Template, unit: LengthUnit, radius: float) -> None:
+    values = template.starting_values(unit) | {"radius": radius}
+    found = measured(template.make(values))
+    assert found is not None
+    assert found[0] is template
+    assert found[1] == pytest.approx(values, abs=1e-5)
+
+
+def test_a_step_aside_is_known_again() -> None:
+    found = measured(stepped(900.0, 230.0, 200.0, 75.0, -100.0))
+    assert found is not None
+    assert found[1]["step_at"] == -100.0
+
+
+def test_an_outline_that_was_drawn_on_is_no_template() -> None:
+    assert measured(move_corner(rectangular(400.0, 200.0), 2, 210.0, 190.0)) is None
+    assert measured(move_corner(stepped(900.0, 230.0, 200.0, 75.0, 0.0), 2, -100.0, -60.0)) is None
+    assert measured(round_one(rectangular(400.0, 200.0))) is None
+
+
+def round_one(outline: Outline) -> Outline:
+    return redrawn(outline, lambda whole: whole.rounded_by(1, 10.0))

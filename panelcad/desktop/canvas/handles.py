@@ -18,10 +18,11 @@ REACH_PX: Final = 9.0
 
 
 class Grip(Enum):
-    """A square stands for a corner, a disc for the middle of an edge, a bent arrow for a turn."""
+    """A square stands for a corner, a disc for the middle of an edge or of a rounding, a bent arrow for a turn."""
 
     CORNER = "corner"
     MIDDLE = "middle"
+    ROUNDING = "rounding"
     TURN = "turn"
 
 
@@ -64,7 +65,7 @@ class Handles:
     def at(self, place: Point, mm_per_pixel: float) -> Handle | None:
         """The handle that a pointer at this place of the picture takes hold of; corners before middles."""
         near = [handle for handle in self._shown if distance(handle.at, place) <= REACH_PX * mm_per_pixel]
-        return min(near, key=lambda handle: (handle.grip is Grip.MIDDLE, distance(handle.at, place)), default=None)
+        return min(near, key=lambda handle: (handle.grip is not Grip.CORNER, distance(handle.at, place)), default=None)
 
 
 class HandleItem(QGraphicsItem):

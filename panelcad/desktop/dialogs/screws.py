@@ -36,7 +36,7 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     for i, segment in enumerate(segments):
         edge.addItem(f"{i + 1}: {edge_name(segment, bench.unit)}", i)
     if bench.outline.is_picked:
-        edge.setCurrentIndex(edge.findData(bench.outline.corner))
+        edge.setCurrentIndex(edge.findData(bench.outline.finished_edge))
     edge.activated.connect(lambda _: dialog.preview())
     dialog.form.row("&Edge", edge)
     titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most", "&Hole", "Fa&stener")

@@ -4,7 +4,8 @@ from PySide6.QtWidgets import QLabel
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
-from panelcad.editing.templates import TEMPLATES, Template
+from panelcad.editing.outline import outline_of
+from panelcad.editing.templates import TEMPLATES, Template, measured
 from panelcad.units import rounded
 
 _SIDES = 0.7
@@ -12,13 +13,18 @@ _SIDES = 0.7
 
 
 class TemplateEntry:
-    """A chooser of templates and a field for each measure of the chosen one, begun with the size of what is there."""
+    """A chooser of templates and a field for each measure of the chosen one.
+
+    It begins with the template and measures that the outline has, else with the size of what is there.
+    """
 
     def __init__(self, dialog: EditDialog) -> None:
         self._dialog = dialog
         stage = dialog.bench.stage
-        x1, y1, x2, y2 = stage.layout().plate(stage.plate_id).outline.bounds
+        outline = stage.layout().plate(stage.plate_id).plate.outline
+        x1, y1, x2, y2 = outline.contour().bounds
         present = {"width": x2 - x1, "height": y2 - y1, "middle_height": y2 - y1, "side_height": _SIDES * (y2 - y1)}
+        known = measured(outline_of(outline))
         self._chooser = ChoiceBox()
         self._chooser.setAccessibleName("Template")
         for template in TEMPLATES:
@@ -30,6 +36,8 @@ class TemplateEntry:
         for template in TEMPLATES:
             for measure in template.measures:
                 start = present.get(measure.key, measure.start(unit))
+                if known is not None and known[0] is template:
+                    start = known[1][measure.key]
                 entry = LengthEntry(measure.title, rounded(start), unit)
                 entry.edited.connect(dialog.preview)
                 label = QLabel(f"{measure.title}, {unit.value}")
@@ -37,6 +45,8 @@ class TemplateEntry:
                 dialog.form.label_row(label, entry)
                 self._entries[template.key, measure.key] = entry
                 self._labels[template.key, measure.key] = label
+        if known is not None:
+            self._chooser.setCurrentIndex(TEMPLATES.index(known[0]))
         self._chooser.activated.connect(lambda _: self._take())
         self._show()
 

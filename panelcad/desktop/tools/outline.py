@@ -10,10 +10,9 @@ from panelcad.desktop.canvas.handles import REACH_PX, Grip, Handle, Handles
 from panelcad.desktop.tools.base import ARROWS, Tool
 from panelcad.desktop.tools.outline_drag import OutlineDrag
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.outline import add_corner, edges, move_corner, remove_corner
+from panelcad.editing.sharp_outline import SharpOutline
 from panelcad.errors import PanelcadError
 from panelcad.geometry.point import distance
-from panelcad.model.shape import Outline
 
 _SHORTEST_PX: Final = 28.0
 """An edge shorter than that on the screen has no handle of its own between its corners'."""
@@ -22,7 +21,7 @@ _REMOVES: Final = {Qt.Key.Key_Delete, Qt.Key.Key_Backspace}
 
 class OutlineTool(Tool):
     hint = (
-        "Drag a corner, or the middle of an edge to bow it · Double-click an edge for another corner · "
+        "Drag a corner, an edge's middle to bow it, a rounding's to change its radius · Double-click: another corner · "
         "Del takes a corner away · Arrow keys nudge · Esc is done"
     )
     cursor = Qt.CursorShape.CrossCursor
@@ -47,18 +46,17 @@ class OutlineTool(Tool):
         outline = self.bench.outline.outline
         self._handles.show(self._wanted(outline), self.bench.theme)
 
-    def _wanted(self, outline: Outline) -> tuple[Handle, ...]:
+    def _wanted(self, outline: SharpOutline) -> tuple[Handle, ...]:
         picked, to_picture = self.bench.outline.corner, self.bench.stage.to_picture
-        made = [
-            Handle(Grip.CORNER, i, to_picture(edge.start), is_picked=i == picked)
-            for i, edge in enumerate(edges(outline))
-        ]
         least = _SHORTEST_PX / self.bench.view.zoom
-        made += [
-            Handle(Grip.MIDDLE, i, to_picture(edge.at(0.5)))
-            for i, edge in enumerate(edges(outline))
-            if edge.length > least
-        ]
+        made = []
+        for i, edge in enumerate(outline.edges):
+            made.append(Handle(Grip.CORNER, i, to_picture(edge.start), is_picked=i == picked))
+            if edge.length > least:
+                made.append(Handle(Grip.MIDDLE, i, to_picture(edge.at(0.5))))
+            rounding = outline.rounding(i)
+            if rounding is not None and distance(rounding.at(0.5), edge.start) > least / 2:
+                made.append(Handle(Grip.ROUNDING, i, to_picture(rounding.at(0.5))))
         return tuple(made)
 
     @property
@@ -88,11 +86,11 @@ class OutlineTool(Tool):
     def double_click(self, pointer: Pointer) -> None:
         """Another corner where an edge was clicked."""
         desk, at = self.bench.outline, self.bench.stage.to_plate(pointer.at)
-        segments = edges(desk.outline)
+        segments = desk.outline.edges
         nearest = min(range(len(segments)), key=lambda i: distance(segments[i].nearest(at), at))
         if distance(segments[nearest].nearest(at), at) <= REACH_PX * pointer.mm_per_pixel:
             self._drop()
-            desk.change("Add a corner", lambda outline, _: add_corner(outline, nearest, at))
+            desk.change("Add a corner", lambda outline, _: outline.with_corner(nearest, at))
             desk.pick(nearest + 1)
 
     def key(self, event: QKeyEvent) -> bool:
@@ -103,7 +101,7 @@ class OutlineTool(Tool):
                 self.bench.take_tool("select")
             return True
         if event.key() in _REMOVES:
-            self.bench.outline.change("Take a corner away", remove_corner)
+            self.bench.outline.change("Take a corner away", SharpOutline.without)
             return True
         if event.key() in ARROWS:
             self._nudge_corner(event)
@@ -114,7 +112,7 @@ class OutlineTool(Tool):
         dx, dy = self.nudge_step(event)
         self.bench.outline.change(
             "Nudge a corner",
-            lambda outline, i: move_corner(outline, i, outline.corners[i].x + dx, outline.corners[i].y + dy),
+            lambda outline, i: outline.moved(i, outline.at(i).moved(dx, dy)),
         )
 
     def _drop(self) -> None:

@@ -1,17 +1,25 @@
-"""One drag of a corner, or of the middle of an edge; what would cross itself stays as it last was."""
+"""One drag of a corner, or of the middle of an edge or a rounding; what would cross itself stays as it last was."""
+
+from typing import Final
 
 from panelcad.desktop.canvas.gesture import Held, Pointer
 from panelcad.desktop.canvas.handles import Grip, Handle
 from panelcad.desktop.canvas.overlay import Guide
-from panelcad.desktop.tools.moving import Follower, end_of_move
+from panelcad.desktop.tools.moving import Follower, end_of_move, reading_step
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.outline import bow_through, edges, move_corner, outline_of
+from panelcad.editing.outline import bow_through, outline_of
+from panelcad.editing.sharp_outline import SharpOutline, sharpened
 from panelcad.editing.snapping.standing import Standing
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point, distance, middle
 from panelcad.geometry.segment import Arc, Segment
-from panelcad.model.shape import Outline
-from panelcad.units import format_length
+from panelcad.units import format_length, rounded
+
+_TITLES: Final = {
+    Grip.CORNER: "Move a corner",
+    Grip.MIDDLE: "Bow an edge",
+    Grip.ROUNDING: "Round the corner",
+}
 
 
 class OutlineDrag:
@@ -26,15 +34,17 @@ class OutlineDrag:
         bench.outline.changed_project(self._before, bench.document.option_id, lambda outline, _: outline)
         spot = Standing("corner", self._origin, (*self._origin, *self._origin))
         self._follower = Follower(bench, bench.stage.layout(), (), spot, self._other_corners())
-        title = "Move a corner" if handle.grip is Grip.CORNER else "Bow an edge"
-        self._gesture = bench.document.begin(title)
+        self._gesture = bench.document.begin(_TITLES[handle.grip])
 
-    def _at(self, outline: Outline) -> Point:
-        edge = edges(outline)[self._handle.number]
+    def _at(self, outline: SharpOutline) -> Point:
+        rounding = outline.rounding(self._handle.number) if self._handle.grip is Grip.ROUNDING else None
+        if rounding is not None:
+            return rounding.at(0.5)
+        edge = outline.edges[self._handle.number]
         return edge.start if self._handle.grip is Grip.CORNER else edge.at(0.5)
 
     def _other_corners(self) -> tuple[Standing, ...]:
-        spots = [Point(c.x, c.y) for i, c in enumerate(self.outline.corners) if i != self._handle.number]
+        spots = [self.outline.at(i) for i in range(len(self.outline.radii)) if i != self._handle.number]
         return tuple(Standing("another corner", spot, (*spot, *spot)) for spot in spots)
 
     def move(self, pointer: Pointer) -> None:
@@ -48,7 +58,7 @@ class OutlineDrag:
             self._bench.told.emit(str(refusal))
             return
         plate = project.option(self._bench.document.option_id).plate(self._bench.stage.plate_id)
-        self.outline = outline_of(plate.outline)
+        self.outline = sharpened(outline_of(plate.outline))
         self._gesture.propose(project)
         self._bench.stage.preview(project)
         self._show_measures()
@@ -58,19 +68,34 @@ class OutlineDrag:
         settled = self._follower.settle(wanted.x, wanted.y, held, pointer.mm_per_pixel)
         return self._origin.moved(settled.dx, settled.dy)
 
-    def _changed(self, outline: Outline, target: Point) -> Outline:
+    def _changed(self, outline: SharpOutline, target: Point) -> SharpOutline:
         number = self._handle.number
         if self._handle.grip is Grip.CORNER:
-            return move_corner(outline, number, target.x, target.y)
-        return bow_through(outline, number, target)
+            return outline.moved(number, target)
+        if self._handle.grip is Grip.ROUNDING:
+            step = reading_step(self._bench.unit)
+            return outline.rounded_by(
+                number, rounded(max(step, round(outline.radius_through(number, target) / step) * step))
+            )
+        return outline.reshaped(bow_through(outline.sharp, number, target))
+
+    def _readable(self, radius: float) -> float:
+        """A dragged radius at figures that people read; the corner stays a rounded one."""
+        step = reading_step(self._bench.unit)
+        return rounded(max(1, round(radius / step)) * step)
 
     def _show_measures(self) -> None:
-        """What the edge that is bowed measures."""
+        """What the edge that is bowed measures, or the radius."""
+        to_picture, number = self._bench.stage.to_picture, self._handle.number
         if self._handle.grip is Grip.MIDDLE:
-            edge = edges(self.outline)[self._handle.number]
-            to_picture = self._bench.stage.to_picture
+            edge = self.outline.edges[number]
             guide = Guide(to_picture(edge.start), to_picture(edge.end), edge_words(edge, self._bench))
-            self._bench.stage.scene.set_guides((guide,))
+        elif self._handle.grip is Grip.ROUNDING:
+            words = f"radius {format_length(self.outline.radii[number], self._bench.unit)}"
+            guide = Guide(to_picture(self.outline.at(number)), to_picture(self._at(self.outline)), words)
+        else:
+            return
+        self._bench.stage.scene.set_guides((guide,))
 
     def release(self, pointer: Pointer) -> None:  # noqa: ARG002 - the last move said where
         end_of_move(self._bench)
