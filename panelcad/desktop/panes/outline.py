@@ -33,24 +33,18 @@ class OutlinePane(Form):
         self.across, self.up = self._length("Corner x"), self._length("Corner y")
         self.row("&x", self.across)
         self.row("&y", self.up)
-        self.radius = self._length("Corner radius")
-        self.row("Roundin&g", self.radius)
-        self._pair(
-            ("Ro&und all", "Round every corner by this radius", lambda o, _: o.all_rounded_by(self.radius.value)),
-            ("Take a&way", "Take a corner away", SharpOutline.without),
+        self.radius, self.leg = self._length("Corner radius"), self._length("Leg of the cut")
+        self._row(
+            "Roundin&g", self.radius, self._button("Ro&und all", "Round every corner by this radius", self._all_round)
         )
-        self.leg = self._length("Leg of the cut")
-        self.row("&Leg", self.leg)
-        self._pair(("Cut o&ff", "Cut the corner off", lambda o, i: o.cut_off(i, self.leg.value)))
+        self._row("&Leg", self.leg, self._button("Cut o&ff", "Cut the corner off", self._cut_off))
         self.line()
         self.edge = self.words("", "faint")
         self.rise, self.bow = self._length("Rise of the edge"), self._length("Radius of the edge")
-        self.row("&Rise", self.rise)
-        self.row("&Bow radius", self.bow)
-        self._pair(
-            ("&Straighten", "Straighten the edge", lambda o, i: o.reshaped(bow_by(o.sharp, i, 0.0))),
-            ("A&dd after", "Add a corner", lambda o, i: o.with_corner(i, o.edges[i].at(0.5))),
-        )
+        self._row("&Rise", self.rise, self._button("&Straighten", "Straighten the edge", _straight))
+        self.row("R&adius", self.bow)
+        add = self._button("A&dd after", "Add a corner", _one_more)
+        self.add(_beside(add, self._button("Take a&way", "Take a corner away", SharpOutline.without)))
         self.end()
         for field in (self.across, self.up):
             field.committed.connect(lambda _: self._move())
@@ -66,17 +60,24 @@ class OutlinePane(Form):
         field.refused.connect(self._bench.told)
         return field
 
-    def _pair(self, *buttons: tuple[str, str, Change]) -> None:
-        holder = QWidget()
-        row = QHBoxLayout(holder)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(6)
-        for words, title, change in buttons:
-            button = QPushButton(words)
-            button.setToolTip(title)
-            button.clicked.connect(self._doing(title, change))
-            row.addWidget(button, 1)
-        self.add(holder)
+    def _row(self, word: str, field: QWidget, button: QPushButton) -> None:
+        """A field and the button that uses it."""
+        holder = _beside(field, button)
+        holder.setFocusProxy(field)
+        holder.setAccessibleName(field.accessibleName())
+        self.row(word, holder)
+
+    def _button(self, words: str, title: str, change: Change) -> QPushButton:
+        button = QPushButton(words)
+        button.setToolTip(title)
+        button.clicked.connect(self._doing(title, change))
+        return button
+
+    def _all_round(self, outline: SharpOutline, _: int) -> SharpOutline:
+        return outline.all_rounded_by(self.radius.value)
+
+    def _cut_off(self, outline: SharpOutline, corner: int) -> SharpOutline:
+        return outline.cut_off(corner, self.leg.value)
 
     def _doing(self, title: str, change: Change) -> Callable[[], None]:
         def run() -> None:
@@ -130,6 +131,24 @@ class OutlinePane(Form):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self.refresh()
+
+
+def _beside(*widgets: QWidget) -> QWidget:
+    holder = QWidget()
+    row = QHBoxLayout(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(6)
+    for widget in widgets:
+        row.addWidget(widget, 1)
+    return holder
+
+
+def _straight(outline: SharpOutline, edge: int) -> SharpOutline:
+    return outline.reshaped(bow_by(outline.sharp, edge, 0.0))
+
+
+def _one_more(outline: SharpOutline, edge: int) -> SharpOutline:
+    return outline.with_corner(edge, outline.edges[edge].at(0.5))
 
 
 def _bowed(sharp: Outline, edge: int, radius: float) -> Outline:
