@@ -5,7 +5,7 @@ lines and arcs: `sharpened` finds the rounded corners in them again, `redrawn` c
 """
 
 import math
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final, Self
 
@@ -124,9 +124,14 @@ def sharpened(outline: Outline) -> SharpOutline:
 
 def redrawn(outline: Outline, change: Callable[[SharpOutline], SharpOutline]) -> Outline:
     """The outline with its sharp corners or their radii changed; what does not move stays to the nanometre."""
-    still = {_place(corner): corner for corner in outline.corners}
+    before = {(_place(start), _place(end)): start for start, end in _ends(outline)}
     finished = change(sharpened(outline)).finished()
-    return Outline(corners=tuple(_kept(corner, still.get(_place(corner))) for corner in finished.corners))
+    return Outline(corners=tuple(_kept(start, end, before) for start, end in _ends(finished)))
+
+
+def _ends(outline: Outline) -> Iterator[tuple[Corner, Corner]]:
+    """Of each edge the corner that it leaves and the one that it reaches."""
+    return zip(outline.corners, (*outline.corners[1:], outline.corners[0]), strict=True)
 
 
 def _lengthened(corner: Corner, edge: Segment, start: Point, end: Point) -> Corner:
@@ -179,14 +184,20 @@ def _corner(segment: Segment) -> Corner:
     return Corner(x=segment.start.x, y=segment.start.y, bulge=trimmed(segment, segment.start, segment.end))
 
 
-def _place(corner: Corner) -> tuple[float, float]:
+Place = tuple[float, float]
+
+
+def _place(corner: Corner) -> Place:
     return round(corner.x, _STILL), round(corner.y, _STILL)
 
 
-def _kept(new: Corner, old: Corner | None) -> Corner:
-    if old is None or abs(new.bulge - old.bulge) > 10**-_STILL:
-        return new
-    return old
+def _kept(start: Corner, end: Corner, before: Mapping[tuple[Place, Place], Corner]) -> Corner:
+    """The corner as it was before where its edge runs as it did."""
+    old = before.get((_place(start), _place(end)))
+    if old is None:
+        return start
+    chord = math.hypot(end.x - start.x, end.y - start.y)
+    return old if abs(start.bulge - old.bulge) * chord / 2 < 10**-_STILL else start
 
 
 def _refuse_negative(radius: float) -> None:
