@@ -8,7 +8,8 @@ once it stands, and the search goes through what is made from then on, seldom.
 import gc
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QObject, QTimer
+from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtGui import QGuiApplication
 
 if TYPE_CHECKING:
     from panelcad.desktop.document import Document
@@ -20,18 +21,18 @@ _SETTLED_MS: Final = 1000
 
 
 class Collecting(QObject):
-    """Sets aside what lives long, a little after a project is opened."""
+    """Sets aside what lives long, a little after a project is opened, as long as `parent` lives: its window."""
 
-    def __init__(self, document: "Document") -> None:
-        super().__init__(document)
+    def __init__(self, document: "Document", parent: QObject) -> None:
+        super().__init__(parent)
         self._document = document
         self._settled = QTimer(self, singleShot=True, interval=_SETTLED_MS)
         self._settled.timeout.connect(self._when_at_rest)
         document.replaced.connect(self._settled.start)
 
     def _when_at_rest(self) -> None:
-        """Nobody who drags waits for it."""
-        if self._document.current_gesture is None:
+        """Nobody who drags waits for it, in this window or in another."""
+        if self._document.current_gesture is None and QGuiApplication.mouseButtons() == Qt.MouseButton.NoButton:
             set_aside()
         else:
             self._settled.start()

@@ -48,7 +48,7 @@ def open_window(file: Path | None) -> "MainWindow":
     from panelcad.desktop.settings import Settings  # noqa: PLC0415
 
     window = MainWindow(Settings())
-    Collecting(window.bench.document)
+    Collecting(window.bench.document, window)
     window.show()
     QTimer.singleShot(0, window, lambda: _begin(window, file))
     return window

@@ -23,7 +23,7 @@ def document(qapp, monkeypatch) -> Document:
     monkeypatch.setattr(collecting, "_SETTLED_MS", 1)
     gc.unfreeze()
     made = Document(builders.project())
-    Collecting(made)
+    Collecting(made, made)
     return made
 
 
