@@ -2,12 +2,13 @@
 
 What moves together is judged again at its new place, against all its new neighbours and the edge, until something is
 found that was not there before. The smallest move that leaves neither the finding nor a new or worse one is the
-cure; a move that falls short is lengthened by what is still missing.
+cure; a move that falls short is lengthened by what is still missing. Where the finding is between two neighbours of a
+row of like things, their pitch is what is wrong: one pitch for all of the row is tried before any move of one thing.
 """
 
 import heapq
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Final
@@ -25,6 +26,7 @@ from panelcad.geometry.space import Spot
 from panelcad.model.finding import Cure, Finding, Measure
 from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout, PlacedCut, PlacedItem, PlateLayout, placed_cut, placed_item
+from panelcad.model.like_row import LikeRow, row_with
 from panelcad.model.plate import CutState, PlateState
 
 _MOST_TRIES: Final = 8
@@ -34,6 +36,8 @@ _NOISE: Final = 1e-3
 """A measured value that gets worse by less than this many mm is none the worse."""
 
 Found = dict[str, Finding]
+Shifts = Mapping[str, tuple[float, float]]
+"""How far each thing moves in x and y, in mm, by its id."""
 
 
 @dataclass(frozen=True)
@@ -61,6 +65,36 @@ class Trials:
             yield verdict.cured(self._cure(verdict)) if isinstance(verdict, Curable) else verdict
 
     def _cure(self, finding: Curable) -> Cure | None:
+        """The pitch of the row, if that is what is wrong, or else a move."""
+        return self._pitch(finding) or self._move(finding)
+
+    def _pitch(self, finding: Finding) -> Cure | None:
+        """The pitch of the row in which these two are neighbours, made wider as long as that helps."""
+        row = row_with(self._laid.option, finding.items)
+        missing = _missing_of(finding)
+        if row is None or math.isinf(missing) or not self._is_free(self._with_cuts(row.ids)):
+            return None
+        pitch, missed = row.pitch, math.inf
+        for _ in range(_MOST_TRIES):
+            if missing >= missed or (pitch + missing - row.pitch) * (len(row.ids) - 1) / 2 > FARTHEST:
+                return None
+            pitch, missed = rounded_up(pitch + max(missing, _LEAST_STEP), self._laid.project.unit), missing
+            missing = self._missing(finding, self._spread(row, pitch))
+            if missing <= TIE:
+                return Cure(item=row.ids[0], row=row.ids, pitch=pitch)
+        return None
+
+    def _spread(self, row: LikeRow, pitch: float) -> Shifts:
+        """How far each item of the row and its cut move to this pitch."""
+        by = {item_id: (dx, dy) for item_id, dx, dy in row.shifts(pitch)}
+        cuts = {each.item.cut: by[each.item.id] for each in self._plate.items if each.item.id in by}
+        return by | {cut: shift for cut, shift in cuts.items() if cut is not None}
+
+    def _with_cuts(self, ids: Iterable[str]) -> frozenset[str]:
+        wanted = frozenset(ids)
+        return wanted | {each.item.cut for each in self._plate.items if each.item.id in wanted and each.item.cut}
+
+    def _move(self, finding: Curable) -> Cure | None:
         """The smallest of its moves that cures it and harms nothing, made longer as long as that helps."""
         queue = [
             (math.hypot(move.dx, move.dy), math.inf, number, move)
@@ -76,7 +110,7 @@ class Trials:
             share = told / math.hypot(move.dx, move.dy)
             company = self._company(move.item, finding)
             cure = Cure(item=company.leader, dx=move.dx * share, dy=move.dy * share)
-            missing = self._missing(finding, company, cure)
+            missing = self._missing(finding, dict.fromkeys(company.ids, (cure.dx, cure.dy)))
             if missing <= TIE:
                 return cure
             longer = told + max(missing, _LEAST_STEP)
@@ -84,11 +118,11 @@ class Trials:
                 heapq.heappush(queue, (longer, missing, number, move))
         return None
 
-    def _missing(self, finding: Finding, company: Company, cure: Cure) -> float:
+    def _missing(self, finding: Finding, shifts: Shifts) -> float:
         """How many mm the move falls short of curing without harm; infinite where no longer one would do."""
-        there = _moved(self._plate, company, cure)
-        move = (finding.identity, company, cure.dx, cure.dy)
-        trial = self._bench.trial(move, company.ids, lambda: self._tried(finding, there))
+        there = _moved(self._plate, shifts)
+        move = (finding.identity, *sorted(shifts.items()))
+        trial = self._bench.trial(move, shifts.keys(), lambda: self._tried(finding, there))
         return trial.missing if trial.missing > TIE else self._harm_to_the_whole(there)
 
     def _tried(self, finding: Finding, there: PlateLayout) -> float:
@@ -138,12 +172,14 @@ class Trials:
 
     def _may_move(self, company: Company, finding: Finding) -> bool:
         """Whether nothing of it is locked, or metal that is cut already, and something of the finding stays behind."""
-        if company.ids >= set(finding.items):
-            return False
-        if company.ids & set(self._laid.option.locked) or self._plate.plate.state is PlateState.KEPT:
+        return not company.ids >= set(finding.items) and self._is_free(company.ids)
+
+    def _is_free(self, ids: frozenset[str]) -> bool:
+        """Whether nothing of these is locked, or metal that is cut already."""
+        if ids & set(self._laid.option.locked) or self._plate.plate.state is PlateState.KEPT:
             return False
         is_new = self._plate.plate.state is PlateState.NEW
-        return all(is_new or c.cut.state is CutState.NEW for c in self._plate.cuts if c.cut.id in company.ids)
+        return all(is_new or c.cut.state is CutState.NEW for c in self._plate.cuts if c.cut.id in ids)
 
 
 def _may_meet(a: PlateLayout, b: PlateLayout) -> bool:
@@ -163,21 +199,23 @@ def _ball_about(plate: PlateLayout) -> tuple[Spot, float]:
     return middle, math.hypot(x2 - x1, y2 - y1) / 2 + max(depths, default=0.0)
 
 
-def _moved(plate: PlateLayout, company: Company, cure: Cure) -> PlateLayout:
+def _moved(plate: PlateLayout, shifts: Shifts) -> PlateLayout:
     """The plate with these moved."""
 
     def cut(placed: PlacedCut) -> PlacedCut:
-        there = placed.cut.revised(x=placed.cut.x + cure.dx, y=placed.cut.y + cure.dy)
+        dx, dy = shifts[placed.cut.id]
+        there = placed.cut.revised(x=placed.cut.x + dx, y=placed.cut.y + dy)
         return placed_cut(there, placed.cutout)
 
     def item(placed: PlacedItem) -> PlacedItem:
-        there = placed.item.revised(x=placed.item.x + cure.dx, y=placed.item.y + cure.dy)
+        dx, dy = shifts[placed.item.id]
+        there = placed.item.revised(x=placed.item.x + dx, y=placed.item.y + dy)
         return placed_item(there, placed.cutout, plate.plate.thickness, placed.unit)
 
     return replace(
         plate,
-        cuts=tuple(cut(each) if each.cut.id in company.ids else each for each in plate.cuts),
-        items=tuple(item(each) if each.item.id in company.ids else each for each in plate.items),
+        cuts=tuple(cut(each) if each.cut.id in shifts else each for each in plate.cuts),
+        items=tuple(item(each) if each.item.id in shifts else each for each in plate.items),
     )
 
 

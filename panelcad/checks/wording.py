@@ -115,10 +115,18 @@ def _named(name: str, parts: list[str]) -> str:
 
 
 def _cure(cure: Cure, known: dict[str, str], unit: LengthUnit) -> str:
+    if cure.pitch is not None:
+        return f"Spread {row_of(cure, known, unit)}."
     if not cure.advice:
         return f"Move {known.get(cure.item, cure.item)} {steps_of(cure, unit)}."
     text = cure.advice if cure.value is None else cure.advice.format(value=quantity(cure.value, cure.measure, unit))
     return f"{text[:1].upper()}{text[1:]}."
+
+
+def row_of(cure: Cure, known: dict[str, str], unit: LengthUnit) -> str:
+    """'the row of 8 (Fuel to Spare) to a pitch of 0.83 in', for a cure that spreads a row."""
+    ends = f"({known.get(cure.row[0], cure.row[0])} to {known.get(cure.row[-1], cure.row[-1])})"
+    return f"the row of {len(cure.row)} {ends} to a pitch of {_move(cure.pitch or 0.0, unit)}"
 
 
 def steps_of(cure: Cure, unit: LengthUnit) -> str:

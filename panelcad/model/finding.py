@@ -32,12 +32,16 @@ class Measure(StrEnum):
 
 
 class Cure(Record):
-    """What would cure a finding: the smallest straight move of one thing, or something else to do, in words."""
+    """What would cure a finding: the smallest straight move of one thing, a row's pitch, or something in words."""
 
     item: str
     """The id of the cut, item or screw to move or change."""
     dx: Length = 0.0
     dy: Length = 0.0
+    row: tuple[str, ...] = ()
+    """The ids of the items of a row, in order, that are spread about its middle; `item` is then its first."""
+    pitch: Length | None = None
+    """The pitch in mm that the row is spread to."""
     advice: Text = ""
     """What to do instead of moving; '{value}' stands for `value` in the reader's unit."""
     value: float | None = None

@@ -8,14 +8,17 @@ from hypothesis import strategies as st
 
 import panelcad
 from panelcad.checks.bench import Bench
+from panelcad.checks.live import LiveChecker
 from panelcad.checks.registry import EachPair, load_rules
 from panelcad.checks.report import gravity, in_order
 from panelcad.checks.run import check, setting_of, whole_verdicts
 from panelcad.checks.wording import sentence
 from panelcad.editing.move import move_by
+from panelcad.editing.spread_row import spread_row
 from panelcad.model.finding import Cure, Finding
 from panelcad.model.layout import layout
-from panelcad.model.plate import CutState
+from panelcad.model.like_row import row_with
+from panelcad.model.plate import Cut, CutState
 from panelcad.model.project import Project
 from panelcad.model.shape import Circle, Rectangle
 from panelcad.units import LengthUnit
@@ -55,12 +58,20 @@ def is_tried(finding: Finding) -> bool:
 RULES = {rule.id: rule for rule in load_rules().rules}
 
 
+def carried_out(project: Project, option_id: str, finding: Finding) -> Project:
+    cure: Cure = finding.cure
+    if cure.pitch is None:
+        return move_by(project, option_id, (cure.item,), cure.dx, cure.dy)
+    row = row_with(project.option(option_id), finding.items)
+    assert row.ids == cure.row
+    return spread_row(project, option_id, row, cure.pitch)
+
+
 def carry_out_each(project: Project, option_id: str) -> int:
     """How many cures were carried out; fails for one that does not cure, or that harms."""
     before, cures = judged_bare(project, option_id), offered(project, option_id)
     for finding in cures:
-        cure: Cure = finding.cure
-        after = judged_bare(move_by(project, option_id, (cure.item,), cure.dx, cure.dy), option_id)
+        after = judged_bare(carried_out(project, option_id, finding), option_id)
         told = sentence(finding, project, project.option(option_id))
         assert finding.identity not in after, told
         for identity, left in after.items():
@@ -173,3 +184,74 @@ def test_a_unit_takes_its_whole_stack_along():
 
 def test_a_round_hole_alone_needs_no_cure():
     assert offered(panel(fitted("a", 0, 0), cutouts=(round_cutout(name="gauge"),)), "new") == []
+
+
+HOLE, TIGHT = 20.0, 24.0
+"""A row of holes of 20 mm at a pitch of 24 mm leaves 4 mm of metal between two; 6.35 mm are advised."""
+
+
+def row_of_holes(count: int, *others: Cut, up: bool = False, **fields: object) -> Project:
+    """Round things in a row about the origin."""
+    places = [(place - (count - 1) / 2) * TIGHT for place in range(count)]
+    pairs = [fitted(f"i{n}", *((0.0, at) if up else (at, 0.0)), "round") for n, at in enumerate(places)]
+    small = round_cutout(name="round", diameter=HOLE)
+    return panel(*pairs, cutouts=(small,), cuts=others, **fields)
+
+
+def webs(project: Project) -> list[Finding]:
+    return [f for f in found(project, "web") if {i.partition("-")[0] for i in f.items} <= {f"i{n}" for n in range(9)}]
+
+
+@pytest.mark.parametrize("up", [False, True])
+@pytest.mark.parametrize(("unit", "pitch", "told"), [("mm", 26.4, "26.4 mm"), ("in", 1.04 * 25.4, "1.04 in")])
+def test_the_cure_of_two_neighbours_in_a_row_is_the_pitch_of_the_row(up, unit, pitch, told):
+    """20 mm across and 6.35 mm of metal are 26.35 mm, 1.0374 in: told in tenths of a mm and hundredths of an inch."""
+    made = row_of_holes(5, up=up).revised(unit=LengthUnit(unit))
+    findings = webs(made)
+    assert len(findings) == 4
+    for finding in findings:
+        assert finding.cure.row == ("i0", "i1", "i2", "i3", "i4")
+        assert finding.cure.pitch == pytest.approx(pitch)
+        words = sentence(finding, made, made.option("new"))
+        assert words.endswith(f"Spread the row of 5 (i0 to i4) to a pitch of {told}.")
+        assert webs(carried_out(made, "new", finding)) == []
+    assert carry_out_each(made, "new") >= 4
+
+
+@pytest.mark.parametrize(("room", "is_offered"), [(6.35 + 4.8 + 0.01, True), (6.35 + 4.8 - 0.01, False)])
+def test_the_pitch_is_offered_only_where_the_ends_of_the_row_have_room(room, is_offered):
+    """From 24.0 to 26.4 mm, each end of a row of five goes out by 2 x 2.4 = 4.8 mm."""
+    end = 2 * TIGHT + HOLE / 2
+    beside = own_cut("wall", end + room + 15.0, 0.0, SMALL, state=CutState.EXISTING)
+    pitches = [finding.cure.pitch if finding.cure else None for finding in webs(row_of_holes(5, beside))]
+    assert pitches == ([pytest.approx(26.4)] if is_offered else [None]) * 4
+
+
+def test_two_alone_are_no_row():
+    (finding,) = webs(row_of_holes(2))
+    assert finding.cure.pitch is None
+    assert abs(finding.cure.dx) == pytest.approx(2.4)
+
+
+@pytest.mark.parametrize("fixed", ["locked", "existing"])
+def test_a_row_of_which_one_is_fixed_is_not_spread(fixed):
+    made = row_of_holes(4)
+    option = made.option("new")
+    if fixed == "locked":
+        option = option.revised(locked=("i3",))
+    else:
+        plate = option.plates[0]
+        cuts = tuple(c.revised(state=CutState.EXISTING) if c.id == "i3-cut" else c for c in plate.cuts)
+        option = option.revised(plates=(plate.revised(cuts=cuts),))
+    assert all(f.cure is None or f.cure.pitch is None for f in webs(made.with_option(option)))
+
+
+def test_a_live_check_offers_the_same_pitch_and_takes_it_back_where_a_neighbour_comes():
+    made, live = row_of_holes(5), LiveChecker()
+    pitches = [f.cure.pitch for f in live.update(made, "new").findings if f.rule == "web"]
+    assert pitches == [pytest.approx(26.4)] * 4
+    beside = own_cut("wall", 2 * TIGHT + HOLE / 2 + 8.0 + 15.0, 0.0, SMALL, state=CutState.EXISTING)
+    walled = row_of_holes(5, beside)
+    found_now = live.update(walled, "new").findings
+    assert found_now == check(walled, walled.option("new")).findings
+    assert not any(f.cure and f.cure.pitch for f in found_now)

@@ -66,9 +66,8 @@ def test_a_row_that_stands_too_tight_is_spread_as_one(hands, qtbot) -> None:
     settled(hands, qtbot)
     before = len(findings.model.entries)
     choose(findings, lambda entry: entry.kind is MarkKind.ERROR and "reaker" in entry.words)
-    assert findings.detail.row.isVisible()
-    assert findings.detail.row.text().startswith("&Spread the row of 8 to a pitch of ")
-    QTest.mouseClick(findings.detail.row, Qt.MouseButton.LeftButton)
+    assert "Spread the row of 8 (" in findings.model.entries[findings.list.currentIndex().row()].words
+    QTest.mouseClick(findings.detail.cure, Qt.MouseButton.LeftButton)
     settled(hands, qtbot)
     assert len(findings.model.entries) < before
     assert not any(e.kind is MarkKind.ERROR and "reaker" in e.words for e in findings.model.entries)

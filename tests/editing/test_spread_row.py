@@ -4,11 +4,13 @@ import itertools
 
 import pytest
 
+from panelcad.editing.label_row import Side, label_row
 from panelcad.editing.place import place
 from panelcad.editing.row import Row, place_row
-from panelcad.editing.spread_row import row_with, spread_row
+from panelcad.editing.spread_row import spread_row
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
+from panelcad.model.like_row import row_with
 from panelcad.model.project import Project
 from tests import builders
 
@@ -45,3 +47,18 @@ def test_two_that_are_no_neighbours_or_of_two_kinds_are_in_no_row() -> None:
     assert row_with(project.option("new"), [items[0].id]) is None
     mixed = place(project, "new", "main", packaged_catalogue().cutout("toggle"), 90.0, 0.0)
     assert row_with(mixed.project.option("new"), [items[7].id, mixed.item_id]) is None
+
+
+def test_labels_go_along_unless_they_are_locked() -> None:
+    project = breakers()
+    items = project.option("new").items
+    project = label_row(project, "new", {item.id: "A" for item in items}, 3.0, Side.BELOW).project
+    option = project.option("new")
+    first, second = (line.id for line in option.plate("main").engravings[:2])
+    locked = project.with_option(option.revised(locked=(second,)))
+    row = row_with(option, [items[3].id, items[4].id])
+    after = spread_row(locked, "new", row, WIDER).option("new")
+    at = {line.id: line.x for line in after.plate("main").engravings}
+    assert at[first] == after.items[0].x < items[0].x
+    assert at[second] == items[1].x
+    assert [line.x for line in after.plate("main").engravings][2:] == [item.x for item in after.items][2:]

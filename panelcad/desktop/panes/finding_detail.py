@@ -10,8 +10,9 @@ from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds, union
 from panelcad.editing.acceptances import withdraw_acceptance
 from panelcad.editing.move import move_by
-from panelcad.editing.spread_row import LikeRow, row_with, spread_row
-from panelcad.model.finding import Cure, Finding, Measure
+from panelcad.editing.spread_row import spread_row
+from panelcad.model.finding import Cure, Finding
+from panelcad.model.like_row import row_with
 from panelcad.units import format_length
 
 _FAR: Final = 25.4
@@ -40,15 +41,13 @@ class FindingDetail(QWidget):
         column.setSpacing(4)
         row = QHBoxLayout()
         row.setSpacing(4)
-        self.cure = self._button("&Do it", "Make the move that cures it", self._do_cure)
+        self.cure = self._button("&Do it", "Make the move, or set the pitch, that cures it", self._do_cure)
         self.word = self._button("A&ccept…", "", self._accept)
         self.back = self._button("Take &back", "The acceptance", self._withdraw)
         self.why = self._button("&Why?", "What the rule measures, its limits and their sources", self._explain)
         for button in (self.cure, self.word, self.why):
             row.addWidget(button)
         column.addLayout(row)
-        self.row = self._button("", "All of the row at that pitch, its middle where it is", self._spread)
-        column.addWidget(self.row)
         column.addWidget(self.told)
         column.addWidget(self.back)
         self.show_finding(None, is_accepted=False)
@@ -67,10 +66,8 @@ class FindingDetail(QWidget):
         if finding is None:
             return
         cure = finding.cure
-        length = math.hypot(cure.dx, cure.dy) if cure is not None else 0.0
-        self.cure.setEnabled(length > 0.0)
-        self.cure.setText("&Do it (far)" if length > _FAR else "&Do it")
-        self._offer_row(finding)
+        self.cure.setEnabled(cure is not None and not cure.advice)
+        self.cure.setText("&Do it (far)" if cure is not None and math.hypot(cure.dx, cure.dy) > _FAR else "&Do it")
         together = len(self._chosen) > 1
         self.word.setText(f"A&ccept {len(self._chosen)}…" if together else "A&ccept…")
         self.word.setEnabled(together or (finding.acceptable and not is_accepted))
@@ -78,31 +75,6 @@ class FindingDetail(QWidget):
         self.told.setVisible(bool(self.told.text()) and not is_accepted)
         self.back.setVisible(is_accepted)
         self.word.setToolTip("" if finding.acceptable else "This can never be right, so nobody may accept it")
-
-    def _offer_row(self, finding: Finding) -> None:
-        """Where two neighbours of a row are too near each other, the pitch is what is wrong."""
-        row = row_with(self._bench.document.option, finding.items)
-        self.row.setVisible(row is not None and _is_too_near(finding))
-        if row is not None:
-            pitch = format_length(self._pitch(finding, row), self._bench.unit, places=2)
-            self.row.setText(f"&Spread the row of {len(row.ids)} to a pitch of {pitch}")
-
-    def _pitch(self, finding: Finding, row: LikeRow) -> float:
-        from panelcad.checks.cures import rounded_up  # noqa: PLC0415 - the rules load with the first check
-
-        missing = (finding.required or 0.0) - (finding.measured or 0.0)
-        return rounded_up(row.pitch + missing, self._bench.unit)
-
-    def _spread(self) -> None:
-        finding = self._finding
-        row = row_with(self._bench.document.option, finding.items) if finding is not None else None
-        if finding is None or row is None:
-            return
-        pitch = self._pitch(finding, row)
-        if self._bench.edit("Spread the row", lambda project, option: spread_row(project, option, row, pitch)):
-            self.dealt_with.emit()
-            self._bench.selection.set(row.ids)
-            self._bench.told.emit(f"Spread {len(row.ids)} to a pitch of {format_length(pitch, self._bench.unit)}")
 
     def _why_grey(self, finding: Finding) -> str:
         from panelcad.checks.cures import FARTHEST  # noqa: PLC0415 - the rules load with the first check
@@ -116,27 +88,46 @@ class FindingDetail(QWidget):
         return " ".join(words)
 
     def _do_cure(self) -> None:
-        cure = self._finding.cure if self._finding is not None else None
-        if cure is None:
+        finding = self._finding
+        cure = finding.cure if finding is not None else None
+        if finding is None or cure is None:
             return
+        if cure.pitch is not None:
+            self._spread(finding, cure, cure.pitch)
+        else:
+            self._move(cure)
+
+    def _spread(self, finding: Finding, cure: Cure, pitch: float) -> None:
+        row = row_with(self._bench.document.option, finding.items)
+        if row is None or row.ids != cure.row:
+            return
+        boxes = [self._box_of(one) for one in row.ids]
+        if self._bench.edit("Spread the row", lambda project, option: spread_row(project, option, row, pitch)):
+            self.dealt_with.emit()
+            self._bench.selection.set(row.ids)
+            self._show_all([*boxes, *(self._box_of(one) for one in row.ids)])
+            self._bench.told.emit(f"Spread {len(row.ids)} to a pitch of {format_length(pitch, self._bench.unit)}")
+
+    def _move(self, cure: Cure) -> None:
         name, was = self._bench.name_of(cure.item), self._box_of(cure.item)
         moved = self._bench.edit(
             f"Move {name}", lambda project, option: move_by(project, option, (cure.item,), cure.dx, cure.dy)
         )
         if moved:
             self.dealt_with.emit()
-            self._show_both(was, self._box_of(cure.item))
+            self._show_all([was, self._box_of(cure.item)])
             self._tell(name, cure)
 
     def _box_of(self, item_id: str) -> Bounds | None:
         stage = self._bench.stage
         return stage.scene.box(stage.whole((item_id,)))
 
-    def _show_both(self, was: Bounds | None, now: Bounds | None) -> None:
-        """Where it stood and where it stands, brought into view where they are not in it."""
-        if was is None or now is None:
+    def _show_all(self, boxes: list[Bounds | None]) -> None:
+        """Where things stood and where they stand, brought into view where that is not in it."""
+        known = [box for box in boxes if box is not None]
+        if not known:
             return
-        both, seen = union([was, now]), self._bench.view.seen()
+        both, seen = union(known), self._bench.view.seen()
         if both[0] < seen[0] or both[1] < seen[1] or both[2] > seen[2] or both[3] > seen[3]:
             self._bench.view.show_box(both, self._bench.view.zoom)
 
@@ -166,9 +157,3 @@ class FindingDetail(QWidget):
 
         if self._finding is not None:
             explain(self._bench, self._finding, self.window())
-
-
-def _is_too_near(finding: Finding) -> bool:
-    """Whether a length is missing between two things."""
-    is_length = finding.measure is Measure.LENGTH and not finding.more_is_worse
-    return is_length and finding.measured is not None and finding.required is not None
