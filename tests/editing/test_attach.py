@@ -3,7 +3,8 @@ import itertools
 import pytest
 
 from panelcad.editing.attach import Spread, attach_all_round, attach_along, places_along
-from panelcad.editing.outline import bow_by, outline_of, round_corners, set_outline
+from panelcad.editing.outline import bow_by, outline_of, set_outline
+from panelcad.editing.sharp_outline import SharpOutline
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point, distance
 from panelcad.model.hole import HoleForm
@@ -61,7 +62,7 @@ def test_an_edge_bowed_too_tightly_is_refused() -> None:
 
 
 def test_all_round_leaves_out_edges_without_room() -> None:
-    project = set_outline(builders.project(), "new", "main", round_corners(SHEET, 15.0))
+    project = set_outline(builders.project(), "new", "main", SharpOutline.of(SHEET).all_rounded_by(15.0).finished())
     made = attach_all_round(project, "new", "main", Spread(12.0, 25.0, 150.0), FORM)
     screws = made.project.option("new").plates[0].attach_screws
     assert len(made.ids) == len(screws) == 2 * (5 + 3)

@@ -18,11 +18,12 @@ from panelcad.editing.marks import add_dimension, in_line, pull_dimensions
 from panelcad.editing.mirror import mirror
 from panelcad.editing.move import move_by, move_to
 from panelcad.editing.options import copy_option, delete_option
-from panelcad.editing.outline import bow_by, outline_of, round_corner, set_outline
+from panelcad.editing.outline import bow_by, outline_of, set_outline
 from panelcad.editing.place import place
 from panelcad.editing.remove import remove
 from panelcad.editing.rename import rename
 from panelcad.editing.rotate import rotate_about, rotate_by, turn_as_one, turn_each
+from panelcad.editing.sharp_outline import redrawn
 from panelcad.editing.split_plates import split_plate
 from panelcad.editing.stack import add_to_stack, place_stack
 from panelcad.editing.stack_order import step_in_stack
@@ -179,7 +180,7 @@ class Editing(RuleBasedStateMachine):
         form = HoleForm(diameter=5.0, fastener=4.8)
         self.edit(lambda p: attach_along(p, "new", "main", edge, Spread(12.0, 20.0, 200.0), form).project)
         self.edit(lambda p: set_outline(p, "new", "main", bow_by(_outline(p), edge, rise)))
-        self.edit(lambda p: set_outline(p, "new", "main", round_corner(_outline(p), edge, rise)))
+        self.edit(lambda p: set_outline(p, "new", "main", _rounded(_outline(p), edge, rise)))
         self.edit(lambda p: split_plate(p, "new", "main", Point(x, 0.0), Point(x + 1.0, 9.0)).project)
 
     @rule(unit=st.sampled_from(LengthUnit))
@@ -219,6 +220,10 @@ def _pasted(project: Project, text: str, dx: float) -> Project:
 
 def _outline(project: Project) -> Outline:
     return outline_of(project.option("new").plate("main").outline)
+
+
+def _rounded(outline: Outline, corner: int, radius: float) -> Outline:
+    return redrawn(outline, lambda whole: whole.rounded_by(corner % len(whole.radii), radius))
 
 
 TestEditing = Editing.TestCase
