@@ -13,7 +13,12 @@ def judged(rule: Rule, *subjects: Any) -> tuple[Verdict, ...]:
     try:
         return tuple(rule.judge(*subjects))
     except Exception as problem:  # noqa: BLE001 - a rule may fail in any way; its failure is never a pass
-        return (NotJudged(rule.id, f"{type(problem).__name__}: {problem}"),)
+        return (crashed(rule.id, problem),)
+
+
+def crashed(rule: str, problem: Exception) -> NotJudged:
+    """What is said of a rule that failed."""
+    return NotJudged(rule, f"{type(problem).__name__}: {problem}")
 
 
 def worst(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:

@@ -16,7 +16,7 @@ from typing import Final
 from panelcad.checks.bench import Bench
 from panelcad.checks.cures import FARTHEST, rounded_up
 from panelcad.checks.finding import Curable
-from panelcad.checks.judging import judged
+from panelcad.checks.judging import crashed, judged
 from panelcad.checks.registry import Rule, TheWhole
 from panelcad.checks.report import NotJudged, Verdict, gravity
 from panelcad.checks.standing import frame_of
@@ -62,7 +62,18 @@ class Trials:
     def verdicts(self) -> Iterator[Verdict]:
         """What the bench says, each finding with the cure that does no harm, or none."""
         for verdict in self._bench.verdicts():
-            yield verdict.cured(self._cure(verdict)) if isinstance(verdict, Curable) else verdict
+            if isinstance(verdict, Curable):
+                yield from self._with_cure(verdict)
+            else:
+                yield verdict
+
+    def _with_cure(self, finding: Curable) -> Iterator[Verdict]:
+        """A finding stands where its moves cannot be worked out, and its rule counts as one that crashed."""
+        try:
+            yield finding.cured(self._cure(finding))
+        except Exception as problem:  # noqa: BLE001 - a rule's measure may fail in any way at a place it was not at
+            yield finding.cured(None)
+            yield crashed(finding.rule, problem)
 
     def _cure(self, finding: Curable) -> Cure | None:
         """The pitch of the row, if that is what is wrong, or else a move."""

@@ -15,7 +15,7 @@ from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Chain, Contour, Rounded
 from panelcad.geometry.crossing import Nearest, nearest
 from panelcad.geometry.point import Point, distance
-from panelcad.geometry.polygon import Side, core_geometry, polygon
+from panelcad.geometry.polygon import Side, core_geometry, corners, polygon
 from panelcad.geometry.segment import Arc, Line, Segment
 
 TIE = 1e-6
@@ -139,10 +139,10 @@ def _overhang(inner: Contour, outline: Contour) -> Gap:
 
     Fine polygons choose the few farthest corners; only those are measured against the true outline.
     """
-    corners = np.array(polygon(inner, Side.INSCRIBED, error=_OVERHANG_CHORD).exterior.coords[:-1])
+    reached = np.array([p for s in inner.segments for p in corners(s, Side.INSCRIBED, error=_OVERHANG_CHORD)])
     sheet = polygon(outline, Side.INSCRIBED, error=_OVERHANG_CHORD)
-    beyond = shapely.distance(sheet, shapely.points(corners))
-    farthest = corners[np.argsort(-beyond, kind="stable")[:_FARTHEST_FEW]]
+    beyond = shapely.distance(sheet, shapely.points(reached))
+    farthest = reached[np.argsort(-beyond, kind="stable")[:_FARTHEST_FEW]]
     worst = min((point_edge_gap(Point(*corner), outline) for corner in farthest), key=lambda each: each.distance)
     if worst.distance < 0.0:
         return worst

@@ -1,9 +1,15 @@
+from dataclasses import replace
+
+import pytest
+
+from panelcad.checks.finding import Curable
 from panelcad.checks.live import LiveChecker
 from panelcad.checks.parts import Kind, Layer
 from panelcad.checks.registry import EachPair, EachPart, Loaded, Rule, TheWhole, all_rules, listing
 from panelcad.checks.run import check
 from panelcad.model.finding import Severity
 from tests.builders import cut, item, project, sheet
+from tests.checks.made import drilled, screw_form
 
 
 def _broken(*_):
@@ -20,6 +26,26 @@ def test_a_crashed_rule_is_not_judged_and_never_a_pass():
         report = check(made, made.option("new"), Loaded((_rule(looks_at),), ()))
         assert [broken.rule for broken in report.not_judged] == ["broken"]
         assert report.has_errors
+
+
+def test_a_finding_stands_whose_cure_cannot_be_worked_out():
+    def judge(placed, setting):
+        said = {"severity": Severity.ERROR, "problem": "Broken", "source": "a test"}
+        yield Curable(rule="broken", items=(placed.cut.id,), plate=setting.plate.id, **said).by(_broken)
+
+    made = project(sheet(cuts=(cut("a", 0, 0),)))
+    report = check(made, made.option("new"), Loaded((replace(_rule(EachPart((Kind.CUT,))), judge=judge),), ()))
+    assert [(finding.items, finding.cure) for finding in report.findings] == [(("a",), None)]
+    assert [broken.rule for broken in report.not_judged] == ["broken"]
+
+
+def test_a_screw_off_the_sheet_is_judged():
+    off = drilled("screw", 310, 0, screw_form(diameter=3.3, fastener=3.175))
+    made = project(sheet(cuts=(off,)))
+    report = check(made, made.option("new"))
+    assert report.not_judged == ()
+    found = next(finding for finding in report.findings if finding.rule == "edge-distance-outline")
+    assert found.measured == pytest.approx(-10.0)
 
 
 def test_a_package_that_cannot_be_loaded_is_not_judged():

@@ -114,6 +114,10 @@ def test_a_cut_wholly_off_the_sheet_is_as_bad_as_it_reaches() -> None:
     assert edge_gap(circle(Point(120, 0), 10), rectangle(ORIGIN, 200, 100)).distance == pytest.approx(-25, abs=0.001)
 
 
+def test_a_mere_point_off_the_sheet_is_as_bad_as_it_is_far_out() -> None:
+    assert edge_gap(circle(Point(120, 0), 0), rectangle(ORIGIN, 200, 100)).distance == pytest.approx(-20, abs=1e-9)
+
+
 def test_a_cut_that_just_touches_the_edge_has_no_gap() -> None:
     assert edge_gap(circle(Point(95, 0), 10), rectangle(ORIGIN, 200, 100)).distance == pytest.approx(0, abs=1e-9)
 
