@@ -7,7 +7,9 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication, QDialog
 
 _EVERY_MS = 10
-_TRIES = 500
+_FOR_THE_KEYBOARD = 50
+"""How often one looks whether the dialog has the keyboard before one goes on without: some platforms never say so."""
+_FOR_ANOTHER = 500
 """How often one looks before something else that stands in the way is closed, so that no test hangs."""
 _waiting: list["_Answer"] = []
 
@@ -44,11 +46,15 @@ class _Answer:
 
     def _look(self) -> None:
         dialog = QApplication.activeModalWidget()
-        if isinstance(dialog, self.kind) and dialog.isActiveWindow():
-            self.stop()
-            self._answer(dialog)
-        elif dialog is not None:
-            self._lose_patience(dialog)
+        if dialog is None:
+            return
+        self._tries += 1
+        if isinstance(dialog, self.kind) and dialog.isVisible():
+            if dialog.isActiveWindow() or self._tries > _FOR_THE_KEYBOARD:
+                self.stop()
+                self._answer(dialog)
+        elif self._tries > _FOR_ANOTHER:
+            self._close(dialog)
 
     def _answer(self, dialog: QDialog) -> None:
         try:
@@ -57,9 +63,7 @@ class _Answer:
             if dialog.isVisible():
                 dialog.reject()
 
-    def _lose_patience(self, other: Any) -> None:
-        self._tries += 1
-        if self._tries > _TRIES:
-            self.stop()
-            other.close()
-            raise AssertionError(f"'{other.windowTitle()}' was open instead of a {self.kind.__name__}")
+    def _close(self, other: Any) -> None:
+        self.stop()
+        other.close()
+        raise AssertionError(f"'{other.windowTitle()}' was open instead of a {self.kind.__name__}")

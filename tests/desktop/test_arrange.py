@@ -1,7 +1,7 @@
 """Arranging what is selected, by the actions' own keys."""
 
 import pytest
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QSpinBox
 
@@ -319,17 +319,11 @@ def test_alt_and_the_letter_of_a_field_goes_to_the_field_and_enter_takes_what_wa
     hands.click(-200, 50)
 
     def type_pitch(dialog: EditDialog) -> None:
-        if not dialog.isActiveWindow():
-            QTimer.singleShot(10, lambda: type_pitch(dialog))
-            return
-        try:
-            for letter, text in ((Qt.Key.Key_R, "2"), (Qt.Key.Key_U, "-100 mm")):
-                QTest.keyClick(dialog, letter, Qt.KeyboardModifier.AltModifier)
-                QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_A, CTRL)
-                QTest.keyClicks(QApplication.focusWidget(), text)
-            QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
-        finally:
-            dialog.reject()
+        for letter, text in ((Qt.Key.Key_R, "2"), (Qt.Key.Key_U, "-100 mm")):
+            QTest.keyClick(dialog, letter, Qt.KeyboardModifier.AltModifier)
+            QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_A, CTRL)
+            QTest.keyClicks(QApplication.focusWidget(), text)
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
 
     in_dialog(type_pitch)
     hands.action("arrange.repeat")

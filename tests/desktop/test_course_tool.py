@@ -10,7 +10,8 @@ from panelcad.desktop.tools.course_picture import course_picture
 from panelcad.editing.outline import edges, outline_of
 from panelcad.geometry.point import distance
 from panelcad.geometry.segment import Arc
-from tests.desktop.test_panel_dialogs import box, field, fill, in_dialog, press
+from tests.desktop.next_dialog import in_dialog
+from tests.desktop.test_panel_dialogs import box, field, fill, press
 
 ALT, SHIFT = Qt.KeyboardModifier.AltModifier, Qt.KeyboardModifier.ShiftModifier
 SPOTS = ((-250, -120), (250, -120), (250, 130), (-250, 130))

@@ -3,7 +3,8 @@
 from panelcad.editing.place import with_plate
 from panelcad.model.shape import Circle, Rectangle
 from tests import builders
-from tests.desktop.test_panel_dialogs import choose, fill, in_dialog, press, titles
+from tests.desktop.next_dialog import in_dialog
+from tests.desktop.test_panel_dialogs import choose, fill, press, titles
 
 
 def add_cut(project, option_id):

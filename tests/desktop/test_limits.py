@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox
 from panelcad.checks.profile_file import read_profile
 from panelcad.desktop.dialogs.new_project import NewProject
 from panelcad.desktop.dialogs.preferences import Preferences
-from tests.desktop.test_commands import in_dialog
+from tests.desktop.next_dialog import in_dialog
 
 OURS = 'name = "Our shop"\nunit = "mm"\n[limits]\nweb_advised = 9\n'
 
@@ -52,12 +52,12 @@ def prefer(hands, file, *, is_refused: bool = False) -> None:
         assert dialog.isVisible() == is_refused
         assert bool(dialog.problem.text()) == is_refused
 
-    in_dialog(Preferences, fill)
+    in_dialog(fill, Preferences)
     hands.action("edit.preferences")
 
 
 def begin(hands) -> None:
-    in_dialog(NewProject, lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Return))
+    in_dialog(lambda dialog: QTest.keyClick(dialog, Qt.Key.Key_Return), NewProject)
     hands.action("file.new")
 
 
@@ -90,7 +90,7 @@ def test_limits_that_have_gone_are_told_and_the_panel_begins_with_the_usual_ones
         told.append(box.text())
         box.accept()
 
-    in_dialog(NewProject, lambda dialog: (QTest.keyClick(dialog, Qt.Key.Key_Return), in_dialog(QMessageBox, read)))
+    in_dialog(lambda dialog: (QTest.keyClick(dialog, Qt.Key.Key_Return), in_dialog(read, QMessageBox)), NewProject)
     hands.action("file.new")
     assert "ours.toml" in told[0]
     assert hands.window.bench.document.path is None

@@ -9,7 +9,8 @@ from panelcad.editing.marks import add_dimension, add_note
 from panelcad.editing.plates import add_engraving
 from panelcad.model.markup import Along, DrawingNote, Hook
 from panelcad.model.plate import Engraving
-from tests.desktop.test_panel_dialogs import fill, in_dialog, press
+from tests.desktop.next_dialog import in_dialog
+from tests.desktop.test_panel_dialogs import fill, press
 
 ALT, CTRL, SHIFT = (
     Qt.KeyboardModifier.AltModifier,

@@ -23,7 +23,7 @@ def test_one_that_never_opens_is_told(qapp) -> None:
 
 
 def test_another_that_stands_in_the_way_is_closed_and_told(qtbot, monkeypatch) -> None:
-    monkeypatch.setattr(next_dialog, "_TRIES", 2)
+    monkeypatch.setattr(next_dialog, "_FOR_ANOTHER", 2)
     in_dialog(lambda _: pytest.fail("it is no message"), QMessageBox)
     dialog = QDialog()
     dialog.setWindowTitle("Another")

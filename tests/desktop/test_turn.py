@@ -13,7 +13,7 @@ from panelcad.editing.move import move_to
 from panelcad.editing.stack import place_stack
 from panelcad.geometry.point import Point
 from panelcad.library.catalogue import packaged_catalogue
-from tests.desktop.test_arrange import in_dialog
+from tests.desktop.next_dialog import in_dialog
 
 ALT, SHIFT, CTRL = (
     Qt.KeyboardModifier.AltModifier,
