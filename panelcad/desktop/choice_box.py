@@ -2,7 +2,7 @@
 wheel to what it stands in.
 """
 
-from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
 
@@ -11,7 +11,12 @@ _SLACK = 4
 
 
 class ChoiceBox(QComboBox):
-    """As wide as its longest entry where there is room, and never wider than what it stands in."""
+    """As wide as its longest entry where there is room, and never wider than what it stands in.
+
+    `closed` when its list was open and is no longer.
+    """
+
+    closed = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -57,6 +62,12 @@ class ChoiceBox(QComboBox):
         option.currentText = self.shown_text
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
         painter.end()
+
+    def hidePopup(self) -> None:
+        was_open = self.view().isVisible()
+        super().hidePopup()
+        if was_open:
+            self.closed.emit()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll the form; a choice is made by a click or by keys."""

@@ -35,6 +35,7 @@ class Chooser(QWidget):
         self._row.addWidget(self._word)
         self._row.addWidget(self.box)
         self.box.activated.connect(lambda _: self.choose(str(self.box.currentData())))
+        self.box.closed.connect(bench.view.setFocus)
         self.on_bar: QAction | None = None
         self.follow()
         self.refresh()

@@ -3,8 +3,8 @@
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QEvent, QSize, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QMainWindow, QStackedWidget
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
+from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget
 
 from panelcad.desktop.asking import Asking
 from panelcad.desktop.context_menu import ContextMenu
@@ -17,6 +17,7 @@ from panelcad.desktop.panes.docks import Docks
 from panelcad.desktop.safekeeping import Safekeeping
 from panelcad.desktop.screens import screen_of
 from panelcad.desktop.settings import Settings
+from panelcad.desktop.single_keys import is_single, stays_in
 from panelcad.desktop.start_page import StartPage
 from panelcad.desktop.status import Status
 from panelcad.desktop.theme import dress, theme_for
@@ -120,8 +121,6 @@ class MainWindow(QMainWindow):
     def _take_theme(self) -> None:
         theme = theme_for(self.settings.theme)
         if theme is not self.bench.theme:
-            from PySide6.QtWidgets import QApplication  # noqa: PLC0415 - only when the colours change
-
             app = QApplication.instance()
             if isinstance(app, QApplication):
                 dress(app, theme)
@@ -138,6 +137,30 @@ class MainWindow(QMainWindow):
         self.bench.stage.look_at_plate(finding.plate)
         self.bench.stage.look_at_finding(identity)
         self.bench.view.show_finding([self.bench.stage.to_picture(p) for p in finding.where])
+
+    # Keys
+
+    def event(self, event: QEvent) -> bool:
+        """A single letter takes up a tool only where the keyboard is on a drawing; a list searches by it."""
+        if (
+            event.type() is QEvent.Type.ShortcutOverride
+            and isinstance(event, QKeyEvent)
+            and stays_in(QApplication.focusWidget(), event)
+        ):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """What nothing in the window made use of: Esc goes to the panel, and a tool's letter says where it works."""
+        if not self.shows_panel:
+            super().keyPressEvent(event)
+        elif event.key() == Qt.Key.Key_Escape:
+            self.bench.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        elif is_single(event) and self.menus.has_single_key(event.keyCombination()):
+            self.bench.told.emit("A single letter takes up a tool while the keyboard is on the panel; Esc goes there")
+        else:
+            super().keyPressEvent(event)
 
     # Leaving
 

@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING, Final
 
+from PySide6.QtCore import QKeyCombination
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu
 
@@ -43,6 +44,7 @@ class Menus:
             bench.settings.changed,
             bench.stage.view_changed,
             bench.drawing.went_on,
+            bench.section.shown,
             parts.toolbox.changed,
         ):
             signal.connect(self.refresh)
@@ -57,7 +59,8 @@ class Menus:
             made.setShortcuts([QKeySequence(keys) for keys in (action.shortcut, action.also) if keys])
         made.setCheckable(action.checked is not None)
         keys = f"  ({action.keys})" if action.keys else ""
-        lines = (f"{action.plain_title}{keys}", action.hint, _EXPLAINED if action.id.startswith("tool.") else "")
+        is_tool = action.id.startswith("tool.") and action.checked is not None
+        lines = (f"{action.plain_title}{keys}", action.hint, _EXPLAINED if is_tool else "")
         made.setToolTip("\n".join(line for line in lines if line))
         made.setStatusTip(action.hint)
         made.triggered.connect(lambda: self.run(action.id))
@@ -70,6 +73,10 @@ class Menus:
         if action.enabled(self._parts):
             action.run(self._parts)
             self.refresh()
+
+    def has_single_key(self, keys: QKeyCombination) -> bool:
+        """Whether this is the key of an action."""
+        return any(QKeySequence(keys) in made.shortcuts() for made in self.actions.values())
 
     def _give_mnemonics(self) -> None:
         """Each action of a menu gets a letter of its own; the one its title marks where that is free."""

@@ -90,6 +90,8 @@ def _pilot(view_id: str, title: str, shortcut: str, hint: str, whose: int = 0) -
     return ViewKind(view_id, title, shortcut, hint, draw, place=place, moves_things=False)
 
 
+SHOWS_SECTION: Final = frozenset({"front", "behind"})
+"""Ids of the views that show where the section runs."""
 VIEWS: Final = (
     ViewKind("front", "Front", "F5", "The metal and its cuts, as the pilot sees it", _front),
     ViewKind(

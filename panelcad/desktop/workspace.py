@@ -8,11 +8,10 @@ from panelcad.desktop.canvas.grid import GridItem
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.canvas.ruler import Edge, Ruler
 from panelcad.desktop.cautions import SHORT
+from panelcad.desktop.views import SHOWS_SECTION
 from panelcad.desktop.workbench import Workbench
 from panelcad.geometry.across import Across
 from panelcad.geometry.point import Point
-
-_SHOWS_SECTION = frozenset({"front", "behind"})
 
 
 class CautionBar(QFrame):
@@ -70,7 +69,7 @@ class Workspace(QWidget):
     def _show_section(self) -> None:
         """The section's line reaches a little over the sheet."""
         bench = self._bench
-        if not bench.section.is_shown or bench.stage.view.id not in _SHOWS_SECTION:
+        if not bench.section.is_shown or bench.stage.view.id not in SHOWS_SECTION:
             bench.stage.scene.overlay.set_section(None)
             return
         line = bench.section

@@ -5,6 +5,7 @@ from typing import Final
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.tools.section import turn_section
 from panelcad.desktop.tools.table import TOOLS
 from panelcad.desktop.window_parts import Parts
 
@@ -31,8 +32,29 @@ _EYE: Final = Action(
 )
 
 
+def _turn_section(parts: Parts) -> None:
+    turn_section(parts.bench)
+
+
+def _shows_section(parts: Parts) -> bool:
+    return has_panel(parts) and parts.bench.section.is_shown
+
+
+_TURN_SECTION: Final = Action(
+    "tool.turn-section",
+    "&Turn the section",
+    "&Tools",
+    1,
+    _turn_section,
+    "T",
+    _shows_section,
+    icon="section",
+    hint="Upright becomes level, and the other way round",
+)
+
+
 def actions() -> tuple[Action, ...]:
-    return (*_tools(), _EYE)
+    return (*_tools(), _EYE, _TURN_SECTION)
 
 
 def _tools() -> tuple[Action, ...]:

@@ -4,8 +4,10 @@ from collections.abc import Callable
 from typing import Final
 
 from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.actions import Action
+from panelcad.desktop.canvas.view import PanelView
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.theme import ThemeChoice
@@ -16,16 +18,22 @@ _Keys = QKeySequence.StandardKey
 _STEP: Final = 1.25
 
 
+def _drawing(parts: Parts) -> PanelView:
+    """The drawing that the keyboard is on: the section, else the panel."""
+    focus = QApplication.focusWidget()
+    return focus if isinstance(focus, PanelView) else parts.bench.view
+
+
 def _zoom_in(parts: Parts) -> None:
-    parts.bench.view.zoom_by(_STEP)
+    _drawing(parts).zoom_by(_STEP)
 
 
 def _zoom_out(parts: Parts) -> None:
-    parts.bench.view.zoom_by(1 / _STEP)
+    _drawing(parts).zoom_by(1 / _STEP)
 
 
 def _zoom_all(parts: Parts) -> None:
-    parts.bench.view.show_all()
+    _drawing(parts).show_all()
 
 
 def _zoom_selection(parts: Parts) -> None:

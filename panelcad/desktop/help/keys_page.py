@@ -21,6 +21,23 @@ Menus open with Alt and the underlined letter of their title. In dialogs and pan
 field go to that field. Tab goes through the fields from above; Enter does what the coloured button says; Esc leaves all
 as it was.
 
+## Where a key works
+
+- **A single letter**, with or without Shift, takes up a tool while the keyboard is on the panel or on the section. In
+  a list, table or box it goes to the row that begins with what you type, as lists do everywhere; in a field it is
+  written.
+- **Arrows** nudge what is selected while the keyboard is on the panel. On the section they nudge along the panel, not
+  into its depth. In a list they go from row to row.
+- **Delete** takes away what is selected while the keyboard is on the panel, on the section or in the list *On the
+  panel*, where the rows are what is selected. In the other lists it does nothing.
+- **Esc** in a list, a pane or the tool bar puts the keyboard back on the panel; a field that was typed in takes its old
+  value back first.
+- **Keys with Ctrl or Alt, and F1 to F12**, work wherever the keyboard is. Zooming is that of the drawing the keyboard
+  is on.
+
+A tool goes to a view in which it works, and is put away in one in which it does not; an outline that is begun waits.
+What cannot be done now is grey in its menu, and its key does nothing.
+
 ## Find an action
 
 When you know what you want but not where it is: `{find}`, type a few words of it, and Enter does it. What cannot be
@@ -48,7 +65,6 @@ _POINTER: Final = (
     ("An arc for the next edge", "A while drawing point by point"),
     ("Take the last point back", "Backspace while drawing point by point"),
     ("Label the controls that are selected", "L while some are selected"),
-    ("Turn the section", "T with the section tool"),
     ("What one can do here", "right button"),
 )
 _HELP: Final = (

@@ -59,7 +59,9 @@ class FindingModel(QAbstractListModel):
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         entry = self.entries[index.row()]
-        if role in {Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole}:
+        if role == Qt.ItemDataRole.DisplayRole:
+            return entry.words
+        if role == Qt.ItemDataRole.AccessibleTextRole:
             return f"{entry.kind.value}: {entry.words}"
         if role == ENTRY_ROLE:
             return entry

@@ -5,6 +5,7 @@ from typing import NamedTuple
 from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from panelcad.desktop.single_keys import lists_the_panel
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.point import Point
@@ -26,6 +27,7 @@ class ItemsPane(QWidget):
         self._is_following = False
         self.tree = QTreeWidget()
         self.tree.setAccessibleName("On the panel")
+        lists_the_panel(self.tree)
         self.tree.setHeaderLabels(["Name", "x", "y"])
         self.tree.setRootIsDecorated(False)
         self.tree.setUniformRowHeights(True)

@@ -10,6 +10,7 @@ from panelcad.desktop.canvas.view import PanelView
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.elided import ElidedLabel
 from panelcad.desktop.fields import LengthField
+from panelcad.desktop.tools.base import ARROWS, nudge
 from panelcad.desktop.tools.picking import pickable
 from panelcad.desktop.tools.section import turn_section
 from panelcad.desktop.workbench import Workbench
@@ -20,6 +21,10 @@ from panelcad.model.project import Project
 
 _REACH_PX = 3.0
 _HEIGHT = 260
+_ALONG = {
+    Across.VERTICAL: {Qt.Key.Key_Up, Qt.Key.Key_Down},
+    Across.HORIZONTAL: {Qt.Key.Key_Left, Qt.Key.Key_Right},
+}
 _WORDS = {
     Across.VERTICAL: "Upright section, seen from the right: the pilot is at the left",
     Across.HORIZONTAL: "Level section, seen from above: the pilot is at the bottom",
@@ -152,8 +157,15 @@ class _Pick:
     def double_click(self, pointer: Pointer) -> None: ...
 
     def key(self, event: QKeyEvent) -> bool:
-        if event.key() == Qt.Key.Key_Escape:
+        """Esc lets go what is selected, then the section; arrows nudge along the panel, never into its depth."""
+        if event.key() == Qt.Key.Key_Escape and len(self._bench.selection):
             self._bench.selection.clear()
+            return True
+        if event.key() in ARROWS:
+            if event.key() in _ALONG[self._bench.section.across]:
+                nudge(self._bench, event)
+            else:
+                self._bench.told.emit("What is in depth follows from the equipment; arrows move along the panel")
             return True
         return False
 

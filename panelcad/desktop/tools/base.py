@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.marks import pull_dimensions
 from panelcad.editing.move import move_by
@@ -36,12 +37,18 @@ class Tool:
     cursor = Qt.CursorShape.ArrowCursor
     pane = ""
     """The pane that comes with the tool."""
+    home = "front"
+    """The view to go to where it does not work in the one that is shown."""
 
     def __init__(self, bench: Workbench) -> None:
         self.bench = bench
 
     def start(self) -> None:
         """The tool was taken up."""
+
+    def works_in(self, view: ViewKind) -> bool:
+        """Whether a place of the picture leads back to the plate, and what the tool makes is seen."""
+        return view.moves_things
 
     def press(self, pointer: Pointer) -> None: ...
 
@@ -54,7 +61,7 @@ class Tool:
     def key(self, event: QKeyEvent) -> bool:
         """True where the key was meant for the tool."""
         if event.key() in ARROWS:
-            self._nudge(event)
+            nudge(self.bench, event, mirrored=self.bench.stage.view.is_mirrored)
             return True
         return False
 
@@ -73,23 +80,30 @@ class Tool:
         """Another tool is taken up."""
         self.cancel()
 
-    def _nudge(self, event: QKeyEvent) -> None:
-        ids = self.bench.selection.ids
-        if not ids:
-            return
-        dx, dy = self.nudge_step(event)
-        whole = taken_along(self.bench.document.project, self.bench.document.option, ids)
-        title = "Nudge on" if event.isAutoRepeat() else "Nudge"
-
-        def nudged(project: Project, option_id: str) -> Project:
-            moved = move_by(project, option_id, whole, dx, dy)
-            return moved if whole else pull_dimensions(moved, option_id, ids, dx, dy)
-
-        self.bench.edit(title, nudged)
-
     def nudge_step(self, event: QKeyEvent) -> tuple[float, float]:
         """The mm of the plate that an arrow key means: a fine step, or a coarse one with Shift."""
-        step = "coarse" if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else "fine"
-        length = self.bench.settings.step(step, self.bench.unit)
-        right, up = ARROWS[Qt.Key(event.key())]
-        return length * (-right if self.bench.stage.view.is_mirrored else right), length * up
+        return nudge_step(self.bench, event, mirrored=self.bench.stage.view.is_mirrored)
+
+
+def nudge_step(bench: Workbench, event: QKeyEvent, *, mirrored: bool) -> tuple[float, float]:
+    """The mm of the plate that an arrow key means in a picture: a fine step, or a coarse one with Shift."""
+    step = "coarse" if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else "fine"
+    length = bench.settings.step(step, bench.unit)
+    right, up = ARROWS[Qt.Key(event.key())]
+    return length * (-right if mirrored else right), length * up
+
+
+def nudge(bench: Workbench, event: QKeyEvent, *, mirrored: bool = False) -> None:
+    """Move what is selected by one step; one undo step, which goes on while the key is held down."""
+    ids = bench.selection.ids
+    if not ids:
+        return
+    dx, dy = nudge_step(bench, event, mirrored=mirrored)
+    whole = taken_along(bench.document.project, bench.document.option, ids)
+    title = "Nudge on" if event.isAutoRepeat() else "Nudge"
+
+    def nudged(project: Project, option_id: str) -> Project:
+        moved = move_by(project, option_id, whole, dx, dy)
+        return moved if whole else pull_dimensions(moved, option_id, ids, dx, dy)
+
+    bench.edit(title, nudged)

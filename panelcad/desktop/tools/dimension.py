@@ -8,6 +8,7 @@ from PySide6.QtGui import QKeyEvent
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.hooks import hook_near, stand_off
 from panelcad.editing.marks import add_dimension
@@ -32,8 +33,10 @@ class DimensionTool(Tool):
         self._ends: list[Hook] = []
 
     def start(self) -> None:
-        self.bench.stage.look_from("front")
         self.bench.told.emit(self.hint)
+
+    def works_in(self, view: ViewKind) -> bool:
+        return view.id == self.home
 
     def _plate(self) -> PlateLayout:
         return self.bench.stage.layout().plate(self.bench.stage.plate_id)

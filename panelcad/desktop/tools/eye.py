@@ -8,6 +8,7 @@ from PySide6.QtGui import QKeyEvent
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.document import Gesture
 from panelcad.desktop.tools.base import DRAG_PX, Tool
+from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.eye import move_eye
 from panelcad.geometry.point import distance
@@ -26,8 +27,9 @@ _WAYS: Final = {
 
 
 class EyeTool(Tool):
-    hint = "Drag to move the eye · Arrow keys nudge · Page up and down go nearer and farther · Esc puts it back"
+    hint = "Drag to move the eye · Arrow keys nudge · Page up and down go nearer and farther · Esc is done"
     cursor = Qt.CursorShape.SizeAllCursor
+    home = PILOT_VIEW
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(bench)
@@ -36,8 +38,10 @@ class EyeTool(Tool):
         self._before: Project = bench.document.project
 
     def start(self) -> None:
-        self.bench.stage.look_from(PILOT_VIEW)
         self._tell(self.bench.document.project)
+
+    def works_in(self, view: ViewKind) -> bool:
+        return view.id == PILOT_VIEW
 
     def press(self, pointer: Pointer) -> None:
         self._start = pointer
@@ -74,6 +78,8 @@ class EyeTool(Tool):
 
     def key(self, event: QKeyEvent) -> bool:
         if event.key() == Qt.Key.Key_Escape:
+            if self._start is None:
+                self.bench.take_tool("select")
             self.cancel()
             return True
         way = _WAYS.get(Qt.Key(event.key()))

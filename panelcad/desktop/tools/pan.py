@@ -1,20 +1,25 @@
 """Move the view with the left button."""
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.base import Tool
+from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.geometry.point import Point
 
 
 class PanTool(Tool):
-    hint = "Drag to pan · Wheel zooms at the pointer"
+    hint = "Drag to pan · Wheel zooms at the pointer · Esc is done"
     cursor = Qt.CursorShape.OpenHandCursor
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(bench)
         self._from: Point | None = None
+
+    def works_in(self, view: ViewKind) -> bool:  # noqa: ARG002 - in every one
+        return True
 
     def press(self, pointer: Pointer) -> None:
         self._from = pointer.at
@@ -26,6 +31,12 @@ class PanTool(Tool):
 
     def release(self, pointer: Pointer) -> None:  # noqa: ARG002
         self.cancel()
+
+    def key(self, event: QKeyEvent) -> bool:
+        if event.key() == Qt.Key.Key_Escape:
+            self.bench.take_tool("select")
+            return True
+        return super().key(event)
 
     def cancel(self) -> None:
         self._from = None

@@ -6,6 +6,7 @@ from PySide6.QtGui import QKeyEvent
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.moving import plate_point, reading_step
+from panelcad.desktop.views import SHOWS_SECTION, ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.across import Across
@@ -23,6 +24,9 @@ class SectionTool(Tool):
     def __init__(self, bench: Workbench) -> None:
         super().__init__(bench)
         self._is_dragging = False
+
+    def works_in(self, view: ViewKind) -> bool:
+        return view.id in SHOWS_SECTION
 
     def press(self, pointer: Pointer) -> None:
         self._is_dragging = True
@@ -56,9 +60,6 @@ class SectionTool(Tool):
         return centre, f" through the centre of {name}"
 
     def key(self, event: QKeyEvent) -> bool:
-        if event.key() == Qt.Key.Key_T:
-            turn_section(self.bench)
-            return True
         if event.key() == Qt.Key.Key_Escape:
             self.bench.take_tool("select")
             return True
@@ -66,7 +67,7 @@ class SectionTool(Tool):
 
 
 def turn_section(bench: Workbench) -> None:
-    """Upright becomes level and the other way round, through the current thing or the middle of the sheet."""
+    """Upright becomes level and the other way round, through the current thing or the middle of the sheet; told."""
     stage, line = bench.stage, bench.section
     known = standings(stage.layout(), stage.plate_id)
     x1, y1, x2, y2 = stage.layout().plate(stage.plate_id).outline.bounds
@@ -74,6 +75,8 @@ def turn_section(bench: Workbench) -> None:
     through = known[bench.selection.current].centre if bench.selection.current in known else middle
     across = Across.HORIZONTAL if line.across is Across.VERTICAL else Across.VERTICAL
     bench.section.run_along(across, _along(across, through))
+    way, name = ("Upright", "x") if across is Across.VERTICAL else ("Level", "y")
+    bench.told.emit(f"{way} section at {name} {format_length(bench.section.at, bench.unit)}")
 
 
 def _along(across: Across, at: Point) -> float:

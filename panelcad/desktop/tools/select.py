@@ -13,6 +13,7 @@ from panelcad.desktop.tools.picking import all_at, picked_at
 from panelcad.desktop.tools.stack_drag import try_drag
 from panelcad.desktop.tools.turn import Turn, try_turn
 from panelcad.desktop.tools.turn_handle import TurnHandle
+from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import with_groups
 from panelcad.geometry.point import distance
@@ -48,6 +49,9 @@ class SelectTool(Tool):
     @property
     def turn_handle(self) -> TurnHandle:
         return self._turn_handle
+
+    def works_in(self, view: ViewKind) -> bool:  # noqa: ARG002 - in every one
+        return True
 
     def press(self, pointer: Pointer) -> None:
         self._turns, self._mark = self._turn_handle.is_under(pointer), ""

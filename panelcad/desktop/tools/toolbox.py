@@ -4,6 +4,7 @@ from PySide6.QtCore import QObject, Qt, Signal
 
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.place import PlaceTool
+from panelcad.desktop.tools.resting import Resting
 from panelcad.desktop.tools.table import make_tool
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.cutout import Cutout
@@ -23,6 +24,7 @@ class Toolbox(QObject):
         self.tool: Tool | None = None
         bench.tool_wanted.connect(self.take)
         bench.place_wanted.connect(self.place)
+        bench.stage.view_changed.connect(self._suit_view)
         bench.document.replaced.connect(lambda: self.take("select"))
 
     @property
@@ -41,9 +43,22 @@ class Toolbox(QObject):
         if self.tool is not None:
             self.tool.put_away()
         self.tool_id, self.tool = tool_id, tool
+        if not tool.works_in(self._bench.stage.view):
+            self._bench.stage.look_from(tool.home)
         self._bench.view.tool = tool
         self._bench.view.viewport().setCursor(tool.cursor)
         self._bench.view.setFocus(Qt.FocusReason.OtherFocusReason)
         self._bench.told.emit("")
         tool.start()
         self.changed.emit()
+
+    def _suit_view(self) -> None:
+        """A tool that cannot work in the view is put away, or rests where it has begun something."""
+        tool = self.tool
+        if tool is None:
+            return
+        works = tool.works_in(self._bench.stage.view)
+        if works or tool.own_step:
+            self._bench.view.tool = tool if works else Resting(self._bench, tool)
+        else:
+            self.take("select")

@@ -13,6 +13,7 @@ from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.tools.base import DRAG_PX, Tool
 from panelcad.desktop.tools.moving import reading_point
+from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.hooks import hook_near
 from panelcad.geometry.point import Point, distance
@@ -53,8 +54,10 @@ class WordsTool(Tool):
         self._pressed: Point | None = None
 
     def start(self) -> None:
-        self.bench.stage.look_from("front")
         self.bench.told.emit(self.hint)
+
+    def works_in(self, view: ViewKind) -> bool:
+        return view.id == self.home
 
     def press(self, pointer: Pointer) -> None:
         self._pressed = pointer.at
