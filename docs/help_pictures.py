@@ -427,7 +427,7 @@ def verify(studio: Studio) -> None:
             dialog.reject()
 
         QTimer.singleShot(1500, shoot)
-        show_verification(studio.window.parts, file)
+        show_verification(studio.window.parts, str(file))
 
 
 def preferences(studio: Studio) -> None:

@@ -1,7 +1,7 @@
 """After a release: hold a file or a paper against the project, and open the next revision."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Final
+from typing import Annotated, Final
 
 import typer
 from rich.markup import escape
@@ -9,13 +9,7 @@ from rich.markup import escape
 from panelcad.cli.base import AsJson, File, app, exit_for, out, print_json, progress, today
 from panelcad.units import LengthUnit
 
-if TYPE_CHECKING:
-    from panelcad.model.project import Project
-
-
 PAPER_HELP: Final = "A DXF, another paper, a release's folder, or the text of a paper's code."
-CODE: Final = "PANELCAD "
-"""What the text of a paper's QR code begins with."""
 
 
 @app.command(epilog="Example: panelcad verify tourer.panel.json from-the-machinist.dxf")
@@ -31,60 +25,20 @@ def verify(
     Of any other paper, or of what its scanned code says, it tells which revision it is of; of a folder, whether it is
     as its manifest says.
     """
+    from panelcad.outputs.verify import VerifyOptions  # noqa: PLC0415 - loads ezdxf
+    from panelcad.outputs.verify_held import hold  # noqa: PLC0415
+    from panelcad.outputs.verify_plain import verify_as_plain  # noqa: PLC0415
     from panelcad.store.project_file import load  # noqa: PLC0415
 
     project = load(file)
-    if held.is_dir():
-        _verify_folder(held)
-    elif str(held).startswith(CODE) and not held.exists():
-        _verify_code(project, str(held))
-    elif held.suffix.lower() != ".dxf":
-        _verify_paper(project, held)
-    else:
-        _verify_dxf(project, held, option, unit, as_json=as_json)
-
-
-def _verify_dxf(project: "Project", held: Path, option: str | None, unit: LengthUnit | None, *, as_json: bool) -> None:
-    from panelcad.outputs.verify import VerifyOptions  # noqa: PLC0415 - loads ezdxf
-    from panelcad.outputs.verify import verify as hold  # noqa: PLC0415
-    from panelcad.outputs.verify_plain import verify_as_plain  # noqa: PLC0415
-    from panelcad.outputs.verify_words import verify_text  # noqa: PLC0415
-
     wanted = project.option(option).id if option else None
     with progress("Verifying"):
-        report = hold(project, held, VerifyOptions(option=wanted, unit=unit))
-    if as_json:
-        print_json(verify_as_plain(report))
+        outcome = hold(project, str(held), VerifyOptions(option=wanted, unit=unit))
+    if as_json and outcome.report is not None:
+        print_json(verify_as_plain(outcome.report))
     else:
-        out.print(escape(verify_text(report)), end="")
-    exit_for(not report.is_same)
-
-
-def _verify_paper(project: "Project", held: Path) -> None:
-    from panelcad.outputs.verify_paper import paper_revision  # noqa: PLC0415
-
-    revision = paper_revision(project, held)
-    out.print(escape(f"{held}: {revision.text}"))
-    exit_for(not revision.is_current)
-
-
-def _verify_code(project: "Project", text: str) -> None:
-    from panelcad.outputs.verify_paper import revision_of_text  # noqa: PLC0415
-
-    revision = revision_of_text(project, text, "the code")
-    out.print(escape(revision.text))
-    exit_for(not revision.is_current)
-
-
-def _verify_folder(folder: Path) -> None:
-    from panelcad.outputs.verify_paper import folder_faults  # noqa: PLC0415
-
-    faults = folder_faults(folder)
-    for name in faults:
-        out.print(escape(f"{folder / name}: missing, or not as it was released"))
-    if not faults:
-        out.print(escape(f"{folder}: every file is as it was released"))
-    exit_for(bool(faults))
+        out.print(escape(outcome.text), end="")
+    exit_for(not outcome.is_same)
 
 
 @app.command(epilog="Example: panelcad revise tourer.panel.json --option glass --reason 'second display added'")

@@ -3,10 +3,11 @@
 import ezdxf
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QPushButton
 
 from panelcad.desktop.dialogs.release import ReleaseQuestion, shown_section
 from panelcad.desktop.dialogs.revision import RevisionQuestion
-from panelcad.desktop.dialogs.verifying import Verification, show_verification
+from panelcad.desktop.dialogs.verifying import Verification, VerifyQuestion, show_verification
 from panelcad.drawing.inks import Ink
 from panelcad.errors import PanelcadError
 from panelcad.geometry.across import Across
@@ -57,10 +58,58 @@ def test_a_cutting_file_is_verified_with_its_differences_to_read(window, release
 
     seen = []
     in_dialog(seen.append, Verification)
-    show_verification(window.parts, dxf)
+    show_verification(window.parts, str(dxf))
 
     assert "moved: " in seen[0].words.toPlainText()
     assert "revision A of 2026-05-01" in seen[0].words.toPlainText()
+
+
+@pytest.fixture
+def verified(window, qtbot):
+    """Types what is to be verified into the dialog; what the answer says."""
+
+    def type_and_verify(text: str) -> str:
+        def fill_in(question):
+            assert not question.verb.isEnabled()
+            qtbot.keyClicks(question.paper.text, text)
+            qtbot.keyClick(question.paper.text, Qt.Key.Key_Return)
+
+        seen = []
+        in_dialog(fill_in, VerifyQuestion)
+        in_dialog(seen.append, Verification)
+        window.menus.actions["file.verify"].trigger()
+        return seen[0].words.toPlainText()
+
+    return type_and_verify
+
+
+def test_papers_a_folder_and_a_code_are_verified_in_the_window(released, verified):
+    drawing = next(file for file in released.files if file.name.endswith("drawing.pdf"))
+    assert "revision A of 2026-05-01; the option is still so" in verified(str(drawing))
+    assert "every file is as it was released" in verified(str(released.folder))
+    assert "revision A of 2026-05-01; the option is still so" in verified(f"PANELCAD {released.stamp.fingerprint} A")
+    drawing.write_text("other")
+    told = verified(str(released.folder))
+    assert f"{drawing}: missing, or not as it was released" in told
+    assert "Released from: option New (new), revision A of 2026-05-01; the option is still so" in told
+
+
+def test_a_file_or_a_folder_is_looked_for(window, released, monkeypatch, qtbot):
+    question = VerifyQuestion(window, released.folder)
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(released.files[0]), ""))
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(released.folder))
+    looks = {each.text(): each for each in question.paper.findChildren(QPushButton)}
+    qtbot.mouseClick(looks["&File…"], Qt.MouseButton.LeftButton)
+    assert question.paper.what == str(released.files[0])
+    qtbot.mouseClick(looks["F&older…"], Qt.MouseButton.LeftButton)
+    assert question.paper.what == str(released.folder)
+
+
+def test_what_cannot_be_verified_is_told(window, tmp_path):
+    told = []
+    in_dialog(lambda box: told.append(box.text()), QMessageBox)
+    show_verification(window.parts, str(tmp_path / "none.pdf"))
+    assert "none.pdf: it cannot be read" in told[0]
 
 
 def test_the_release_question_chooses_where_the_sections_of_the_drawing_run(window, tmp_path):

@@ -66,9 +66,9 @@ def _revise(parts: Parts) -> None:
 
 
 def _verify(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.verifying import verify_file  # noqa: PLC0415 - as above
+    from panelcad.desktop.dialogs.verifying import verify_paper  # noqa: PLC0415 - as above
 
-    verify_file(parts)
+    verify_paper(parts)
 
 
 def _close(parts: Parts) -> None:
@@ -129,13 +129,13 @@ ACTIONS: Final = (
     ),
     Action(
         "file.verify",
-        "&Verify a cutting file…",
+        "&Verify a cutting file or paper…",
         "&File",
         2,
         _verify,
         None,
         has_panel,
-        hint="Hold a DXF against the project: what moved, grew, is missing or new",
+        hint="Hold a DXF, another paper, a release's folder or a code against the project",
     ),
     Action("file.start", "S&tart page", "&File", 3, _close, "Ctrl+W", has_panel),
     Action("file.quit", "&Quit", "&File", 3, _quit, "Ctrl+Q"),

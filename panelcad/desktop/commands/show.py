@@ -60,7 +60,7 @@ def _has_photograph(parts: Parts) -> bool:
 
 
 def _write_preview(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.release import Progress  # noqa: PLC0415 - the writers load when they are needed
+    from panelcad.desktop.dialogs.progress import Progress  # noqa: PLC0415 - a dialog loads when it is opened
     from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415
 
     folder = parts.asking.folder("Where to write pictures, proposal and page", parts.desk.folder())

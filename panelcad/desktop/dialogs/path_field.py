@@ -13,10 +13,10 @@ class PathField(QWidget):
         look = QPushButton(button)
         look.setAutoDefault(False)
         look.clicked.connect(self._look)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.text, 1)
-        row.addWidget(look)
+        self.row = QHBoxLayout(self)
+        self.row.setContentsMargins(0, 0, 0, 0)
+        self.row.addWidget(self.text, 1)
+        self.row.addWidget(look)
         self.setFocusProxy(self.text)
 
     def _look(self) -> None:

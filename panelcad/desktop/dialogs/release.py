@@ -6,12 +6,13 @@ from pathlib import Path
 
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QApplication, QDialog, QDialogButtonBox, QProgressDialog, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.folder_field import FolderField
+from panelcad.desktop.dialogs.progress import Progress
 from panelcad.desktop.dialogs.ticks import Ticks
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
@@ -182,27 +183,3 @@ def _show_folder(folder: Path) -> None:
 
 def _suggested_folder(parts: Parts) -> Path:
     return parts.desk.folder() / "released"
-
-
-class Progress:
-    """Says what is being written."""
-
-    def __init__(self, parent: QWidget, title: str = "Releasing", first: str = "Checking the option") -> None:
-        self._first = first
-        self._dialog = QProgressDialog(first, "", 0, 0, parent)
-        self._dialog.setWindowTitle(title)
-        self._dialog.setCancelButton(None)
-        self._dialog.setMinimumDuration(400)
-
-    def __enter__(self) -> "Progress":
-        self.tell(self._first)
-        return self
-
-    def tell(self, words: str) -> None:
-        self._dialog.setLabelText(words)
-        self._dialog.setValue(0)
-        QApplication.processEvents()
-
-    def __exit__(self, *error: object) -> None:
-        self._dialog.close()
-        self._dialog.deleteLater()
