@@ -11,6 +11,7 @@ from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacl
 
 PlatePart = Cut | AttachScrew | Engraving
 Standing = Obstacle | DepthLimit | MovingPart | KeepOut
+STANDING: Final = (Obstacle, DepthLimit, MovingPart, KeepOut)
 Thing = Item | PlatePart | Standing | DrawingNote
 Holder = TypeVar("Holder", bound=Record)
 Change = Callable[[tuple[Any, ...]], tuple[Any, ...]]

@@ -58,6 +58,15 @@ class GroupItem(QGraphicsRectItem):
         outlines = (outline for node in walk((self.picture,)) if isinstance(node, Path) for outline in node.outlines)
         return all(isinstance(outline, Track) for outline in outlines)
 
+    @property
+    def is_bare(self) -> bool:
+        """Drawn with unfilled lines alone: what is behind it shows through."""
+        return not any(isinstance(node, Path) and node.fill is not None for node in walk((self.picture,)))
+
+    def has_line_at(self, spot: QRectF) -> bool:
+        """Whether a line of its contours runs through a spot."""
+        return self.outline.intersects(spot) and not self.outline.contains(spot)
+
     def is_touched(self, spot: QRectF, reach: float, mm_per_pixel: float) -> bool:
         """Whether a pointer at a spot means this; lines are met a little farther away, and by their words."""
         if not self.is_line:

@@ -149,6 +149,10 @@ class Overlay:
         words = tuple(guide.words for guide in guides if guide.label)
         self._labels.show("guides", words, QColor(self._theme.guide), QColor(self._theme.label_ground))
 
+    def set_words(self, words: tuple[Label, ...]) -> None:
+        """Words beside what is being drawn out, with no line of their own."""
+        self._labels.show("words", words, QColor(self._theme.guide), QColor(self._theme.label_ground))
+
     def set_section(self, line: Guide | None) -> None:
         """The line along which the section runs."""
         if self._section is not None:

@@ -100,6 +100,12 @@ class PanelScene(QGraphicsScene):
         hits.sort(key=lambda item: (not item.is_line, item.box.width() * item.box.height()))
         return tuple(dict.fromkeys(item.owner for item in hits))
 
+    def is_within_outline(self, owner: str, at: Point, reach: float) -> bool:
+        """Whether what an owner shows is unfilled, and a place is more than `reach` mm from its lines."""
+        spot = QRectF(at.x - reach, at.y - reach, 2 * reach, 2 * reach)
+        items = [item for item in self._of((owner,)) if item.isVisible()]
+        return all(item.is_bare for item in items) and not any(item.has_line_at(spot) for item in items)
+
     def owners_within(self, area: Bounds) -> tuple[str, ...]:
         """The owners that lie wholly in a box."""
         return tuple(o for o in self._owners() if _holds(area, self.box((o,))))

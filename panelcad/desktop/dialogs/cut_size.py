@@ -4,8 +4,9 @@ from PySide6.QtWidgets import QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import start
-from panelcad.desktop.dialogs.shape_entry import CUTTABLE, ShapeEntry
+from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.shape_kinds import CUTTABLE
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.cut_size import own_opening, reshape_cut
 

@@ -1,7 +1,5 @@
 """Rows of a dialog that say what shape a thing has and how large it is."""
 
-from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QObject, Signal
@@ -10,37 +8,11 @@ from PySide6.QtWidgets import QLabel
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import LengthEntry
 from panelcad.desktop.panes.form import Form
+from panelcad.desktop.shape_kinds import PLAIN, ShapeKind, sizes_of
 from panelcad.errors import UnusableInput
-from panelcad.model.shape import Circle, FlattedCircle, Rectangle, Shape, Slot
+from panelcad.model.shape import Shape
 from panelcad.units import LengthUnit
 
-
-@dataclass(frozen=True)
-class ShapeKind:
-    """`sizes` are what people measure; `make` takes them in that order, `measure` gives them, all in mm."""
-
-    key: str
-    title: str
-    sizes: tuple[str, ...]
-    make: Callable[..., Shape]
-
-
-RECTANGLE: Final = ShapeKind(
-    "rectangle",
-    "Rectangle",
-    ("Width", "Height", "Corner radius"),
-    lambda width, height, radius: Rectangle(width=width, height=height, corner_radius=radius),
-)
-CIRCLE: Final = ShapeKind("circle", "Circle", ("Diameter",), lambda diameter: Circle(diameter=diameter))
-SLOT: Final = ShapeKind("slot", "Slot", ("Length", "Width"), lambda length, width: Slot(length=length, width=width))
-D_SHAPE: Final = ShapeKind(
-    "flatted circle",
-    "D-shape",
-    ("Diameter", "Across the flat"),
-    lambda diameter, across: FlattedCircle(diameter=diameter, flat_depth=diameter - across),
-)
-PLAIN: Final = (RECTANGLE, CIRCLE, SLOT)
-CUTTABLE: Final = (*PLAIN, D_SHAPE)
 _FREE: Final = "free"
 
 
@@ -82,7 +54,7 @@ class ShapeEntry(QObject):
             if self.kind.findData(_FREE) < 0:
                 self.kind.addItem("Free contour", _FREE)
         self.kind.setCurrentIndex(self.kind.findData(shape.kind if shape.kind in self._kinds else _FREE))
-        for entry, mm in zip(self.sizes, _sizes_of(shape), strict=True):
+        for entry, mm in zip(self.sizes, sizes_of(shape), strict=True):
             entry.show_mm(mm)
         self._name_sizes()
 
@@ -114,18 +86,3 @@ class ShapeEntry(QObject):
         except ValueError as error:
             expected = "sizes larger than 0 that fit together"
             raise UnusableInput("", "", f"these sizes make no {kind.title.lower()}", expected) from error
-
-
-def _sizes_of(shape: Shape) -> tuple[float, float, float]:
-    """Three sizes in mm to begin with, whatever the shape."""
-    match shape:
-        case Rectangle():
-            return shape.width, shape.height, shape.corner_radius
-        case Circle():
-            return shape.diameter, shape.diameter, 0.0
-        case Slot():
-            return shape.length, shape.width, 0.0
-        case FlattedCircle():
-            return shape.diameter, shape.diameter - shape.flat_depth, 0.0
-    x1, y1, x2, y2 = shape.contour().bounds
-    return x2 - x1, y2 - y1, 0.0

@@ -4,34 +4,31 @@ They begin with what was drawn on the canvas or with what is selected, and show 
 """
 
 from collections.abc import Callable
-from enum import Enum
 from typing import Any, Final
 
-from PySide6.QtWidgets import QDoubleSpinBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.sight import Sight
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.around import add_standing, revise_standing
+from panelcad.editing.depths import depth_measures
 from panelcad.editing.made import Made
 from panelcad.editing.parts import Standing
+from panelcad.geometry.boxes import Box
+from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.shape import Circle, Rectangle, Shape
 from panelcad.model.surroundings import DepthLimit, KeepOut, MovingPart, Obstacle, ObstacleKind, Volume
 from panelcad.model.travel import Travel
 from panelcad.units import LengthUnit
 
-
-class _Sight(Enum):
-    """Whether the pilot sees the panel through a keep-out."""
-
-    CLEAR = "a space to be kept free"
-    HIDES = "hides what is behind it"
-
-
 Fields = Callable[[], dict[str, Any]]
+Rest = Callable[[Box], dict[str, Any]]
+"""What the rows below the place say of a thing that covers a box."""
 _FIRST: Final = {LengthUnit.INCH: 25.4, LengthUnit.MM: 25.0}
 """A first size in mm; what depths begin with are whole multiples of it."""
 
@@ -125,42 +122,30 @@ def _fields(dialog: EditDialog, thing: Standing) -> Fields:
     rest = _RESTS[type(thing)](dialog, thing)
 
     def fields() -> dict[str, Any]:
-        said: dict[str, Any] = {"name": name.text().strip(), "shape": shape.shape(), "x": x.mm, "y": y.mm, **rest()}
+        found = shape.shape()
+        box = Placement(x.mm, y.mm, place.rotation).contour(found.contour()).bounds
+        said: dict[str, Any] = {"name": name.text().strip(), "shape": found, "x": x.mm, "y": y.mm, **rest(box)}
         return said if kind is None else {**said, "kind": ObstacleKind(kind.currentData())}
 
     return fields
 
 
-def _depths(dialog: EditDialog, thing: Standing) -> Fields:
-    """Behind the front face depths are positive."""
-    if isinstance(thing, DepthLimit):
-        raise TypeError("a depth limit is a plane")
-    near = length_row(dialog, "F&rom, behind the front face", thing.volume.near)
-    far = length_row(dialog, "&To, behind the front face", thing.volume.far)
-    return lambda: {"near": near.mm, "far": far.mm}
+def _depths(dialog: EditDialog, thing: Standing) -> Rest:
+    """A row for each measure of how deep it is."""
+    measures = depth_measures(thing)
+    figures = zip(measures.titles, measures.read(thing), strict=True)
+    rows = tuple(length_row(dialog, title, mm) for title, mm in figures)
+    return lambda box: measures.changes(tuple(row.mm for row in rows), box)
 
 
-def _heights(dialog: EditDialog, thing: Standing) -> Fields:
-    """In front of the face z is negative; people give how far toward the pilot."""
-    if isinstance(thing, DepthLimit):
-        raise TypeError("a depth limit is a plane")
-    near = length_row(dialog, "F&rom, in front of the face", -thing.volume.far)
-    far = length_row(dialog, "&To, in front of the face", -thing.volume.near)
+def _front(dialog: EditDialog, thing: Standing) -> Rest:
+    depths = _depths(dialog, thing)
     is_solid = isinstance(thing, KeepOut) and thing.is_solid
-    sight = choice_row(dialog, "Fro&m the eye", _Sight, _Sight.HIDES if is_solid else _Sight.CLEAR)
-    return lambda: {"near": -far.mm, "far": -near.mm, "is_solid": sight.currentData() is _Sight.HIDES}
+    sight = choice_row(dialog, "Fro&m the eye", Sight, Sight.HIDES if is_solid else Sight.CLEAR)
+    return lambda box: {**depths(box), "is_solid": sight.currentData() is Sight.HIDES}
 
 
-def _plane(dialog: EditDialog, thing: Standing) -> Fields:
-    if not isinstance(thing, DepthLimit):
-        raise TypeError("a volume is no plane")
-    depth = length_row(dialog, "&Depth at the datum", thing.at_origin)
-    up = _slope(dialog, "Deeper per unit &up", thing.slope_y)
-    across = _slope(dialog, "Deeper per unit to the &right", thing.slope_x)
-    return lambda: {"at_origin": depth.mm, "slope_y": up.value(), "slope_x": across.value()}
-
-
-def _travel(dialog: EditDialog, thing: Standing) -> Fields:
+def _travel(dialog: EditDialog, thing: Standing) -> Rest:
     """One straight way each along x, y and z; other ways the part may have stay."""
     if not isinstance(thing, MovingPart):
         raise TypeError("only a moving part travels")
@@ -173,33 +158,20 @@ def _travel(dialog: EditDialog, thing: Standing) -> Fields:
     )
     others = tuple(way for way in thing.travels if way is not first)
 
-    def fields() -> dict[str, Any]:
+    def rest(box: Box) -> dict[str, Any]:
         dx, dy, dz = (way.mm for way in ways)
         travels = (Travel(dx=dx, dy=dy, dz=dz), *others) if (dx, dy, dz) != (0.0, 0.0, 0.0) else others
-        return {**depths(), "travels": travels}
+        return {**depths(box), "travels": travels}
 
-    return fields
+    return rest
 
 
-_RESTS: Final[dict[type, Callable[[EditDialog, Standing], Fields]]] = {
+_RESTS: Final[dict[type, Callable[[EditDialog, Standing], Rest]]] = {
     Obstacle: _depths,
-    KeepOut: _heights,
-    DepthLimit: _plane,
+    KeepOut: _front,
+    DepthLimit: _depths,
     MovingPart: _travel,
 }
-
-
-def _slope(dialog: EditDialog, title: str, value: float) -> QDoubleSpinBox:
-    box = QDoubleSpinBox()
-    box.setRange(-20.0, 20.0)
-    box.setDecimals(4)
-    box.setSingleStep(0.05)
-    box.setValue(value)
-    box.setMinimumHeight(28)
-    box.setAccessibleName(title.replace("&", ""))
-    box.valueChanged.connect(lambda _: dialog.preview())
-    dialog.form.row(title, box)
-    return box
 
 
 def _volume(bench: Workbench, shape: Shape, at: Point, near: int, far: int) -> Volume:

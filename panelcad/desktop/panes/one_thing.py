@@ -4,6 +4,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import AngleField, LengthField, TextField
+from panelcad.desktop.panes.around_rows import AroundRows
 from panelcad.desktop.panes.facts import facts
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.lettering_rows import LetteringRows
@@ -11,7 +12,7 @@ from panelcad.desktop.panes.meaning_rows import MeaningRows
 from panelcad.desktop.panes.references import Reference, references
 from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.parts import Thing, all_things
+from panelcad.editing.parts import STANDING, Thing, all_things
 from panelcad.editing.places import place_of
 from panelcad.editing.rename import rename
 from panelcad.editing.rotate import rotate_to
@@ -36,6 +37,7 @@ class OneThing(Form):
         self.name.committed.connect(self._rename)
         self._add_position()
         self.lettering = LetteringRows(self, bench, thing) if isinstance(thing, Engraving) else None
+        self.around = AroundRows(self, bench, thing) if isinstance(thing, STANDING) else None
         self.unit = self._add_unit(thing)
         self.meaning = self._add_meaning(thing)
         self._add_facts(thing)
@@ -116,6 +118,8 @@ class OneThing(Form):
         self.up.show_value(place.y - start.y)
         self.turn.show_value(place.rotation)
         self.turn.setEnabled(not isinstance(thing, AttachScrew))
+        if self.around is not None and isinstance(thing, STANDING):
+            self.around.show(thing)
 
     def _reference(self, project: Project) -> Reference:
         laid = layout(project, project.option(self._bench.document.option_id))

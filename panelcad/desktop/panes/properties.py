@@ -9,6 +9,8 @@ from panelcad.desktop.panes.one_mark import OneMark
 from panelcad.desktop.panes.one_thing import OneThing
 from panelcad.desktop.panes.whole_panel import WholePanel
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.depths import shape_of
+from panelcad.editing.parts import standing_around
 from panelcad.model.plate import Cut
 from panelcad.model.project import Item, Project
 
@@ -40,7 +42,7 @@ class PropertiesPane(QScrollArea):
         """Another sheet where something else is selected, else the same one with its values as they are now."""
         document = self._bench.document
         stands_for = (self._bench.selection.ids, document.option_id, self._bench.stage.plate_id, self._bench.unit)
-        shows = (*stands_for, self._cutout())
+        shows = (*stands_for, self._cutout(), self._shape())
         if shows != self._shows:
             self._shows = shows
             self._put(self._made())
@@ -53,6 +55,12 @@ class PropertiesPane(QScrollArea):
         cuts = (cut for plate in option.plates for cut in plate.cuts)
         things: tuple[Item | Cut, ...] = (*option.items, *cuts)
         return next((thing.cutout for thing in things if thing.id == current), None)
+
+    def _shape(self) -> str:
+        """The kind of shape of the thing around the panel that is selected: each has figures of its own."""
+        current = self._bench.selection.current
+        around = standing_around(self._bench.document.project.surroundings)
+        return next((shape_of(thing).kind for thing in around if thing.id == current), "")
 
     def _put(self, sheet: Sheet) -> None:
         """After Enter in a field the keyboard is on the canvas again, unless the field wants a button pressed."""

@@ -27,3 +27,10 @@ def picked_at(bench: Workbench, pointer: Pointer) -> str:
 def all_at(bench: Workbench, pointer: Pointer) -> tuple[str, ...]:
     """Everything under the pointer, the smallest first."""
     return pickable(bench, bench.stage.scene.owners_at(pointer.at, _REACH_PX * pointer.mm_per_pixel))
+
+
+def is_within_outline(bench: Workbench, pointer: Pointer, part: str) -> bool:
+    """Whether a pointer at a thing around the panel is inside a bare outline of it, away from its line."""
+    if part not in {thing.id for thing in bench.document.project.surroundings.things}:
+        return False
+    return bench.stage.scene.is_within_outline(part, pointer.at, 2 * _REACH_PX * pointer.mm_per_pixel)

@@ -9,16 +9,19 @@ from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.band import Band
 from panelcad.desktop.tools.base import DRAG_PX, Gesture, Tool
 from panelcad.desktop.tools.dimension_drag import DimensionDrag
-from panelcad.desktop.tools.picking import all_at, picked_at
+from panelcad.desktop.tools.picking import all_at, is_within_outline, picked_at
 from panelcad.desktop.tools.stack_drag import try_drag
+from panelcad.desktop.tools.stretch import StretchHandles, try_stretch
 from panelcad.desktop.tools.turn import Turn, try_turn
 from panelcad.desktop.tools.turn_handle import TurnHandle
 from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import with_groups
+from panelcad.editing.stretch import Pull
 from panelcad.geometry.point import distance
 
 _ON_HANDLE: Final = "Drag to turn in steps of 15° · Alt or Ctrl turns freely · figures typed meanwhile are the angle"
+_ON_STRETCH: Final = "Drag to stretch; the other side stays · Alt or Ctrl stretches freely · Esc puts it back"
 _ENTER: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
 
 
@@ -34,17 +37,27 @@ class SelectTool(Tool):
         self._mark = ""
         """The finding whose mark was pressed: a click means it, a drag what lies below."""
         self._turn_handle = TurnHandle(bench)
-        self._is_on_handle = False
+        self._stretch_handles = StretchHandles(bench)
+        self._pull: Pull | None = None
+        self._is_within = False
+        """Pressed within a bare outline: a click means it, a drag draws a box among what shows through."""
+        self._told_of_handle = ""
         self._turns = False
         self._is_refused = False
         """Until the button is released the sentence that said so stays in sight."""
 
     def start(self) -> None:
         self._turn_handle.put_up()
+        self._stretch_handles.put_up()
 
     def put_away(self) -> None:
         super().put_away()
         self._turn_handle.take_down()
+        self._stretch_handles.take_down()
+
+    @property
+    def stretch_handles(self) -> StretchHandles:
+        return self._stretch_handles
 
     @property
     def turn_handle(self) -> TurnHandle:
@@ -54,8 +67,9 @@ class SelectTool(Tool):
         return True
 
     def press(self, pointer: Pointer) -> None:
-        self._turns, self._mark = self._turn_handle.is_under(pointer), ""
-        if self._turns:
+        self._turns, self._mark, self._is_within = self._turn_handle.is_under(pointer), "", False
+        self._pull = None if self._turns else self._stretch_handles.under(pointer)
+        if self._turns or self._pull is not None:
             self._pressed = pointer
             return
         changes = pointer.held.adds or pointer.held.takes_out
@@ -63,7 +77,8 @@ class SelectTool(Tool):
         self._pressed = pointer
         self._grabbed = picked_at(self.bench, pointer)
         self._was_selected = self._grabbed in self.bench.selection
-        if not self._mark:
+        self._is_within = not self._was_selected and is_within_outline(self.bench, pointer, self._grabbed)
+        if not self._mark and not self._is_within:
             self._pick_grabbed(pointer)
 
     def _pick_grabbed(self, pointer: Pointer) -> None:
@@ -90,11 +105,17 @@ class SelectTool(Tool):
             self._hover(pointer)
 
     def _hover(self, pointer: Pointer) -> None:
-        is_on_handle = self._turn_handle.is_under(pointer)
-        self.bench.selection.hover("" if is_on_handle else picked_at(self.bench, pointer))
-        if is_on_handle != self._is_on_handle:
-            self._is_on_handle = is_on_handle
-            self.bench.told.emit(_ON_HANDLE if is_on_handle else "")
+        words = self._words_of_handle(pointer)
+        self.bench.selection.hover("" if words else picked_at(self.bench, pointer))
+        if words != self._told_of_handle:
+            self._told_of_handle = words
+            self.bench.told.emit(words)
+
+    def _words_of_handle(self, pointer: Pointer) -> str:
+        """What the handle under the pointer does; '' where there is none."""
+        if self._turn_handle.is_under(pointer):
+            return _ON_HANDLE
+        return _ON_STRETCH if self._stretch_handles.under(pointer) is not None else ""
 
     def _is_dragged(self, start: Pointer, pointer: Pointer) -> bool:
         return distance(start.at, pointer.at) > DRAG_PX * pointer.mm_per_pixel
@@ -103,17 +124,22 @@ class SelectTool(Tool):
         self._gesture = self._begun(start)
         if self._gesture is None:
             self._pressed, self._is_refused = None, True
-            self._is_on_handle = False
-        elif not self._turns:
+            self._told_of_handle = ""
+            return
+        if not self._turns:
             self._turn_handle.hide()
+        if self._pull is None:
+            self._stretch_handles.hide()
 
     def _begun(self, start: Pointer) -> Gesture | None:
         """What a drag from there does; None where it is refused, which is told."""
         if self._turns:
             return try_turn(self.bench, self._turn_handle, start)
+        if self._pull is not None:
+            return try_stretch(self.bench, self._stretch_handles, self._pull, start)
         if self._mark:
             self._pick_grabbed(start)
-        if not self._grabbed:
+        if not self._grabbed or self._is_within:
             return Band(self.bench, start)
         if self._grabbed in {dimension.id for dimension in self.bench.document.option.dimensions}:
             return DimensionDrag(self.bench, start, self._grabbed)
@@ -125,8 +151,8 @@ class SelectTool(Tool):
         self._is_refused = False
         if gesture is not None:
             gesture.release(pointer)
-            self._turn_handle.look()
-        elif pressed is not None and self._turns:
+            self._look_at_handles()
+        elif pressed is not None and (self._turns or self._pull is not None):
             self._pick_under_handle(pointer)
         elif pressed is not None and self._mark:
             self.bench.finding_chosen.emit(self._mark)
@@ -143,6 +169,8 @@ class SelectTool(Tool):
         if not self._grabbed:
             if not (pointer.held.adds or pointer.held.takes_out):
                 self.bench.selection.clear()
+        elif self._is_within:
+            self._pick(self._grabbed, pointer)
         elif self._was_selected:
             self._clicked_again(pointer)
 
@@ -183,11 +211,15 @@ class SelectTool(Tool):
     def _let_go(self) -> None:
         """The gesture is over while the button is still down."""
         self._gesture = self._pressed = None
+        self._look_at_handles()
+
+    def _look_at_handles(self) -> None:
         self._turn_handle.look()
+        self._stretch_handles.look()
 
     def cancel(self) -> None:
         gesture = self._gesture
         self._gesture = self._pressed = None
         if gesture is not None:
             gesture.cancel()
-            self._turn_handle.look()
+            self._look_at_handles()

@@ -24,10 +24,11 @@ from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.own.bodies import BodiesTable
 from panelcad.desktop.dialogs.own.holes import HolesEntry
 from panelcad.desktop.dialogs.own.picture import CutoutPicture
-from panelcad.desktop.dialogs.shape_entry import CUTTABLE, ShapeEntry
+from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
+from panelcad.desktop.shape_kinds import CUTTABLE
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.ids import fresh_id
 from panelcad.errors import PanelcadError
