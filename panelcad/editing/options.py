@@ -20,7 +20,7 @@ class NewOption:
 @edit
 def option_from_as_found(project: Project, name: str = "Option") -> NewOption:
     """A new option that starts as the panel was found: every cut is there already, and its plates may be reworked."""
-    plates = tuple(_reworked(plate) for plate in project.as_found.plates)
+    plates = tuple(reworked(plate) for plate in project.as_found.plates)
     return _added(project, project.as_found.revised(plates=plates, acceptances=(), locked=()), name)
 
 
@@ -79,5 +79,6 @@ def _added(project: Project, option: Option, name: str) -> NewOption:
     return NewOption(project.revised(options=(*project.options, made)), option_id)
 
 
-def _reworked(plate: Plate) -> Plate:
+def reworked(plate: Plate) -> Plate:
+    """A plate of the panel as found as an option has it to begin with: its cuts are there, and more may be cut."""
     return plate.revised(state=PlateState.REWORKED) if plate.state is PlateState.KEPT else plate

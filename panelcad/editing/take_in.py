@@ -4,13 +4,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from panelcad.editing.fixed import new_cut_state, refuse_kept
+from panelcad.editing.found_outline import is_just_begun, with_outline
 from panelcad.editing.ids import fresh_id, ids_in
+from panelcad.editing.options import reworked
 from panelcad.editing.outline import refuse_crossing
 from panelcad.editing.place import with_plate
 from panelcad.editing.refusal import edit
 from panelcad.model.cutout import Opening
 from panelcad.model.plate import Cut
-from panelcad.model.project import Option, Project
+from panelcad.model.project import AS_FOUND, Option, Project
 from panelcad.model.shape import Shape
 from panelcad.model.source import Source, Standing
 
@@ -37,14 +39,30 @@ class TakenSheet:
 def take_in_sheet(project: Project, option_id: str, plate_id: str, sheet: TakenSheet) -> Project:
     """The plate with this outline, and a cut more for each opening: existing on the panel as found, else new.
 
-    Raises `EditRefused` for a kept plate or an outline that crosses itself, `UnknownName`.
+    The panel as found takes the outline too, where it is still the sheet that was begun with. Raises `EditRefused` for
+    a kept plate or an outline that crosses itself, `UnknownName`.
     """
     option = project.option(option_id)
     plate = option.plate(plate_id)
     refuse_kept(option, plate)
     refuse_crossing(sheet.outline)
-    cuts = (*plate.cuts, *_cuts(project, option, sheet))
-    return project.with_option(with_plate(option, plate.revised(outline=sheet.outline, cuts=cuts)))
+    cut = with_plate(option, plate.revised(cuts=(*plate.cuts, *_cuts(project, option, sheet))))
+    outlined = with_outline(project, option, plate_id, sheet.outline)
+    return outlined.with_option(with_plate(cut, cut.plate(plate_id).revised(outline=sheet.outline)))
+
+
+@edit
+def take_in_found(project: Project, plate_id: str, sheet: TakenSheet) -> Project:
+    """The panel in the aircraft with this outline, each opening cut already.
+
+    An option of which nothing but the outline was decided starts from it, as every later option does. Raises as
+    `take_in_sheet` does.
+    """
+    begun = [option for option in project.options if is_just_begun(project, option, plate_id)]
+    project = take_in_sheet(project, AS_FOUND, plate_id, sheet)
+    for option in begun:
+        project = project.with_option(with_plate(option, reworked(project.as_found.plate(plate_id))))
+    return project
 
 
 def _cuts(project: Project, option: Option, sheet: TakenSheet) -> Iterator[Cut]:
