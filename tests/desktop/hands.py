@@ -45,8 +45,12 @@ class Hands:
 
     def double_click(self, x, y) -> None:
         self.click(x, y)
-        self._mouse(QEvent.Type.MouseButtonDblClick, self.pixel(x, y), LEFT, LEFT, NONE)
+        self.press_again(x, y)
         self.release(x, y)
+
+    def press_again(self, x, y) -> None:
+        """So soon after a click that it is the second press of a double click."""
+        self._mouse(QEvent.Type.MouseButtonDblClick, self.pixel(x, y), LEFT, LEFT, NONE)
 
     def drag(self, start, end, held=NONE, button=LEFT, steps=4) -> None:
         """Press, move in steps, release."""

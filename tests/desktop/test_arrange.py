@@ -108,6 +108,7 @@ def test_a_group_is_picked_and_moved_as_one(hands) -> None:
     hands.action("arrange.group")
     hands.click(100, 130)
     hands.drag((0, 50), (0, 80), held=Qt.KeyboardModifier.AltModifier)
+    assert hands.window.bench.selection_words() == "2 things"
     moved = places(hands)
     assert moved["one"][1] == pytest.approx(80, abs=1)
     assert moved["one"][1] == moved["two"][1]
@@ -119,7 +120,7 @@ def test_what_is_locked_stays(hands) -> None:
     hands.action("arrange.lock")
     hands.drag((0, 50), (40, 80))
     assert places(hands)["two"] == (0, 50)
-    assert "locked" in hands.window.statusBar().words.text()
+    assert "'two' is locked" in hands.window.statusBar().words.text()
     hands.click(0, 50)
     hands.action("arrange.unlock")
     hands.drag((0, 50), (40, 80), held=Qt.KeyboardModifier.AltModifier)

@@ -55,6 +55,15 @@ def test_a_drag_moves_item_and_cut_as_one_step(hands) -> None:
     assert hands.item("two").x == pytest.approx(30, abs=1.0)
 
 
+def test_a_drag_right_after_a_click_moves_too(hands) -> None:
+    hands.click(0, 50)
+    hands.press_again(0, 50)
+    hands.move(20, 60, held=Qt.KeyboardModifier.AltModifier)
+    hands.release(20, 60, held=Qt.KeyboardModifier.AltModifier)
+    assert hands.item("two").x == pytest.approx(20, abs=1)
+    assert hands.window.bench.selection.ids == ("two",)
+
+
 def test_a_drag_snaps_to_the_centre_line_of_another(hands) -> None:
     hands.drag((200, -50), (2, -60), steps=6)
     assert hands.item("three").x == 0.0
