@@ -65,6 +65,11 @@ class QuantityField(CommittingField):
             self.setCursorPosition(0)
             self._mark("")
 
+    def take_typed(self) -> bool:
+        """Commit what is typed, as Enter does; False where it is nonsense, which is told."""
+        self._commit()
+        return not self.isModified()
+
     def _commit(self) -> None:
         if not self.isModified():
             return

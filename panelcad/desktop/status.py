@@ -106,6 +106,7 @@ class Status(QStatusBar):
         counts = [(report.count(severity), severity.value) for severity in Severity]
         words = [f"{count} {word}{'s' if count != 1 and word != 'advice' else ''}" for count, word in counts if count]
         if report.not_judged:
-            words.append(f"{len(report.not_judged)} rules could not judge")
+            count = len(report.not_judged)
+            words.append(f"{count} rule{'s' if count != 1 else ''} could not judge")
         self.found.setText(", ".join(words) or "nothing found")
         self.found_place.make_room()

@@ -44,7 +44,14 @@ def refuse_locked(option: Option, ids: Collection[str]) -> None:
     """Raises `EditRefused` where one of these is locked."""
     for one in option.locked:
         if one in ids:
-            raise EditRefused(f"'{one}' is locked; unlock it first.")
+            raise EditRefused(f"'{_called(option, one)}' is locked; unlock it first.")
+
+
+def _called(option: Option, part_id: str) -> str:
+    """What people call an item or a cut; the id of what has no name of its own."""
+    cuts = {cut.id: cut.name for plate in option.plates for cut in plate.cuts}
+    items = {item.id: item.name for item in option.items}
+    return (cuts | items).get(part_id, part_id)
 
 
 def refuse_kept(option: Option, plate: Plate) -> None:

@@ -80,6 +80,47 @@ def test_several_things_move_by_figures(hands) -> None:
     assert [hands.item(name).x for name in ("one", "two", "three")] == [-190.0, 10.0, 200.0]
 
 
+def test_enter_and_the_buttons_key_move_several_things_by_what_is_typed(hands) -> None:
+    hands.drag((-260, 120), (100, 0))
+    sheet = pane(hands, "properties").sheet
+    sheet.dx.setFocus()
+    sheet.dx.selectAll()
+    QTest.keyClicks(sheet.dx, "10")
+    QTest.keyClick(sheet.dx, Qt.Key.Key_Tab)
+    QTest.keyClicks(sheet.dy, "-5")
+    QTest.keyClick(sheet.dy, Qt.Key.Key_Return)
+    assert (hands.item("one").x, hands.item("one").y) == (-190.0, 45.0)
+    assert (sheet.dx.text(), sheet.dy.text()) == ("0", "0")
+    sheet.dx.setFocus()
+    sheet.dx.selectAll()
+    QTest.keyClicks(sheet.dx, "-10")
+    sheet.move_button.click()
+    assert (hands.item("one").x, hands.item("one").y) == (-200.0, 45.0)
+    assert len(hands.window.bench.document.done) == 2
+
+
+def test_nonsense_moves_nothing(hands) -> None:
+    hands.drag((-260, 120), (100, 0))
+    sheet = pane(hands, "properties").sheet
+    type_into(sheet.dx, "10")
+    type_into(sheet.dy, "2 apples")
+    assert hands.item("one").y == 50.0
+    assert len(hands.window.bench.document.done) == 1
+
+
+def test_what_is_locked_is_seen_in_properties_and_in_the_list(hands) -> None:
+    hands.click(0, 50)
+    sheet, tree = pane(hands, "properties").sheet, pane(hands, "items").tree
+    sheet.locked.click()
+    assert hands.window.bench.document.option.locked == ("two", "two-cut")
+    assert sheet.locked.isChecked()
+    assert not tree.findItems("two", Qt.MatchFlag.MatchExactly)[0].icon(0).isNull()
+    assert tree.findItems("one", Qt.MatchFlag.MatchExactly)[0].icon(0).isNull()
+    sheet.locked.click()
+    assert hands.window.bench.document.option.locked == ()
+    assert tree.findItems("two", Qt.MatchFlag.MatchExactly)[0].icon(0).isNull()
+
+
 # Library
 
 

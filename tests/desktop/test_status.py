@@ -1,7 +1,11 @@
 """The status bar tells without moving anything: words that change with the pointer lay nothing out anew."""
 
+from dataclasses import replace
+
 from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QApplication
+
+from panelcad.checks.report import NotJudged
 
 
 class Layouts(QObject):
@@ -47,3 +51,13 @@ def test_the_pointers_place_is_never_clipped(hands) -> None:
     QApplication.processEvents()
     assert status.place.text().startswith("x -2")
     assert status.place.width() >= status.place.sizeHint().width()
+
+
+def test_one_rule_is_not_many(window) -> None:
+    judge, found = window.bench.judge, window.statusBar().found
+    judge.check_now()
+    broken = NotJudged("web", "gone")
+    for not_judged, words in (((broken,), "1 rule could not judge"), ((broken, broken), "2 rules could not judge")):
+        judge.report = replace(judge.report, not_judged=not_judged)
+        judge.reported.emit()
+        assert words in found.text()

@@ -3,6 +3,7 @@ import pytest
 from panelcad.editing.groups import group, lock, ungroup, unlock, with_groups
 from panelcad.editing.move import move_by
 from panelcad.editing.remove import remove
+from panelcad.editing.rename import rename
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.project import Project
 from tests import builders
@@ -43,10 +44,11 @@ def test_what_is_removed_leaves_its_group() -> None:
 
 
 def test_what_is_locked_neither_moves_nor_goes_nor_does_its_cut() -> None:
-    locked = lock(one_instrument(), "new", ["gauge"])
+    named = rename(one_instrument(), "new", "gauge", "Altimeter")
+    locked = lock(named, "new", ["gauge"])
     assert locked.option("new").locked == ("gauge", "hole")
-    with pytest.raises(EditRefused, match="is locked; unlock it first"):
+    with pytest.raises(EditRefused, match="'Altimeter' is locked; unlock it first"):
         move_by(locked, "new", ["hole"], 1.0, 0.0)
     with pytest.raises(EditRefused, match="is locked"):
         remove(locked, "new", ["gauge"])
-    assert unlock(locked, "new", ["hole"]) == one_instrument()
+    assert unlock(locked, "new", ["hole"]) == named

@@ -5,6 +5,7 @@ from typing import NamedTuple
 from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from panelcad.desktop.icons import icon
 from panelcad.desktop.single_keys import lists_the_panel
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.snapping.on_plate import standings
@@ -18,6 +19,7 @@ class _Entry(NamedTuple):
     part: str
     name: str
     at: Point | None = None
+    is_locked: bool = False
 
 
 class ItemsPane(QWidget):
@@ -59,16 +61,20 @@ class ItemsPane(QWidget):
         figures = (format_number(value, self._bench.unit) for value in entry.at or ())
         row = QTreeWidgetItem(self.tree, [entry.name, *figures])
         row.setData(0, Qt.ItemDataRole.UserRole, entry.part)
-        row.setToolTip(0, entry.name)
+        row.setToolTip(0, f"{entry.name}, locked in place" if entry.is_locked else entry.name)
+        if entry.is_locked:
+            row.setIcon(0, icon("lock", self._bench.theme.ink, self._bench.theme.disabled))
         for column in (1, 2):
             row.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _things(self) -> list[_Entry]:
         """What is cut or fitted; screws that hold the plate are left out."""
         stage = self._bench.stage
-        screws = {screw.id for screw in self._bench.document.option.plate(stage.plate_id).attach_screws}
+        option = self._bench.document.option
+        screws = {screw.id for screw in option.plate(stage.plate_id).attach_screws}
         places = standings(stage.layout(), stage.plate_id)
-        return [_Entry(part, one.name, one.centre) for part, one in places.items() if part not in screws]
+        things = ((part, one) for part, one in places.items() if part not in screws)
+        return [_Entry(part, one.name, one.centre, part in option.locked) for part, one in things]
 
     def _words(self) -> list[_Entry]:
         """Lettering in the metal and notes on the drawing."""
@@ -76,7 +82,7 @@ class ItemsPane(QWidget):
         notes = [note for note in option.drawing_notes if note.plate == plate_id]
         places = {one.id: Point(one.x, one.y) for one in option.plate(plate_id).engravings}
         places |= {note.id: Point(note.x, note.y) for note in notes}
-        return [_Entry(part, self._bench.name_of(part), at) for part, at in places.items()]
+        return [_Entry(part, self._bench.name_of(part), at, part in option.locked) for part, at in places.items()]
 
     def _dimensions(self) -> list[_Entry]:
         here = (one for one in self._bench.document.option.dimensions if one.plate == self._bench.stage.plate_id)

@@ -27,6 +27,7 @@ class ManyThings(Form):
         for field in (self.dx, self.dy):
             field.show_value(0.0)
             field.refused.connect(bench.told)
+            field.done.connect(self._move)
         self.row("&Right", self.dx)
         self.row("&Up", self.dy)
         self.move_button = QPushButton("&Move")
@@ -46,9 +47,16 @@ class ManyThings(Form):
         self.together.setText(f"{format_number(x2 - x1, unit)} × {format_length(y2 - y1, unit)}")
 
     def _move(self) -> None:
+        """As typed, once: the fields say nothing more afterwards, so that the next figure is a move of its own."""
+        if not (self.dx.take_typed() and self.dy.take_typed()):
+            return
         ids, dx, dy = self._bench.selection.ids, self.dx.value, self.dy.value
+        if dx == dy == 0.0:
+            return
 
         def moved(project: Project, option_id: str) -> Project:
             return move_by(project, option_id, taken_along(project, project.option(option_id), ids), dx, dy)
 
-        self._bench.edit(f"Move {len(ids)} things", moved)
+        if self._bench.edit(f"Move {len(ids)} things", moved):
+            self.dx.show_value(0.0)
+            self.dy.show_value(0.0)

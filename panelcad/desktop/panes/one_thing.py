@@ -1,6 +1,6 @@
 """The properties of one thing: its name, where it stands, how it is turned, and what is known of it."""
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import AngleField, LengthField, TextField
@@ -12,6 +12,7 @@ from panelcad.desktop.panes.meaning_rows import MeaningRows
 from panelcad.desktop.panes.references import Reference, references
 from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.groups import lock, unlock
 from panelcad.editing.parts import STANDING, Thing, all_things
 from panelcad.editing.places import place_of
 from panelcad.editing.rename import rename
@@ -56,6 +57,9 @@ class OneThing(Form):
         self.row("&x, middle", _with_unit(self.across, unit.value))
         self.row("&y, middle", _with_unit(self.up, unit.value))
         self.row("T&urned", _with_unit(self.turn, "°"))
+        self.locked = QCheckBox("Locked in place")
+        self.row("", self.locked)
+        self.locked.clicked.connect(lambda _: self._lock_or_free())
         for field in (self.across, self.up, self.turn):
             field.refused.connect(self._bench.told)
         self.across.committed.connect(lambda _: self._move())
@@ -99,6 +103,7 @@ class OneThing(Form):
         thing = self._thing(project)
         if thing is not None:
             self.name.show_text(str(getattr(thing, "name", "")))
+            self.locked.setChecked(self._part_id in project.option(self._bench.document.option_id).locked)
             self._origin = self._reference(project).origin
             self.follow(project)
         if self.lettering is not None and isinstance(thing, Engraving):
@@ -143,6 +148,11 @@ class OneThing(Form):
         what = f"Move {self._bench.name_of(self._part_id)}"
         if not self._bench.edit(what, lambda project, option: bring_to(project, option, self._part_id, x, y)):
             self.refresh(self._bench.document.project)
+
+    def _lock_or_free(self) -> None:
+        title, change = ("Lock", lock) if self.locked.isChecked() else ("Unlock", unlock)
+        self._bench.edit(title, lambda project, option: change(project, option, (self._part_id,)))
+        self.refresh(self._bench.document.project)
 
     def _turn(self, degrees: float) -> None:
         what = f"Turn {self._bench.name_of(self._part_id)}"
