@@ -3,7 +3,7 @@
 from panelcad.drawing.number_runs import runs
 from panelcad.drawing.schedule import sort_key
 from panelcad.drawing.subject import Subject
-from panelcad.model.found import standing_lettering
+from panelcad.model.found import dropped_lettering, standing_lettering
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import Engraving
 
@@ -18,6 +18,12 @@ def standing(subject: Subject, plate: PlateLayout) -> frozenset[str]:
     """The numbers of the lines that are on the sheet already."""
     there = standing_lettering(subject.project, plate.plate)
     return frozenset(subject.numbers.engravings[line] for line in there)
+
+
+def removed_words(subject: Subject, plate: PlateLayout) -> str:
+    """Which lines of old lettering are to be removed, by what they say; empty where none is."""
+    lines = dropped_lettering(subject.project, plate)
+    return f"Old lettering to be removed: {', '.join(line.text for line in lines)}." if lines else ""
 
 
 def standing_words(subject: Subject, plate: PlateLayout) -> str:

@@ -15,6 +15,7 @@ from panelcad.drawing.schedule import Hole, holes
 from panelcad.drawing.subject import Subject
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.segment import Arc
+from panelcad.model.found import dropped_lettering
 from panelcad.model.hole import HoleKind
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import PlateState
@@ -226,7 +227,7 @@ def _looked_at(listed: list[Hole]) -> Iterator[Characteristic]:
 
 
 def _lettering(subject: Subject, plate: PlateLayout) -> Iterator[Characteristic]:
-    """What each line says, and of a new one how high its letters are; where its middle is for reference."""
+    """What each line says, and of a new one how high its letters are; where its middle is for reference; which go."""
     there = standing(subject, plate)
     for number, engraving in numbered_engravings(subject, plate):
         line = _Feature(subject, number, number in there)
@@ -236,3 +237,6 @@ def _lettering(subject: Subject, plate: PlateLayout) -> Iterator[Characteristic]
         yield line.size("letter height", engraving.height, PROFILE[subject.unit])
         yield line.reference("middle X", engraving.x)
         yield line.reference("middle Y", engraving.y)
+    for engraving in dropped_lettering(subject.project, plate):
+        place = f"at X {subject.number(engraving.x)} Y {subject.number(engraving.y)}"
+        yield Characteristic("old lettering", "removed", f"{engraving.text}, {place}")

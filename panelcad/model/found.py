@@ -1,4 +1,4 @@
-"""What of a plate was there before the work: lettering that stays, and the contours of cuts that are enlarged.
+"""What of a plate was there before the work: lettering that stays or goes, and the contours of cuts that are enlarged.
 
 Told from the plate of the same id in the panel as found; a new sheet has nothing of it.
 """
@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from panelcad.geometry.gap import contains
+from panelcad.model.engraved import engraving_box
 from panelcad.model.layout import Feature, PlateLayout, layout
 from panelcad.model.plate import CutState, Engraving, Plate, PlateState
 from panelcad.model.project import Project
@@ -27,6 +28,14 @@ def standing_lettering(project: Project, plate: Plate) -> frozenset[str]:
     found = plate_as_found(project, plate)
     there = {_place(each) for each in found.engravings} if found else set()
     return frozenset(each.id for each in plate.engravings if _place(each) in there)
+
+
+def dropped_lettering(project: Project, plate: PlateLayout) -> tuple[Engraving, ...]:
+    """The lines that are on the sheet already and shall not stay; those that are cut away with their metal left out."""
+    found = plate_as_found(project, plate.plate)
+    stay = {_place(each) for each in plate.plate.engravings}
+    dropped = (each for each in (found.engravings if found else ()) if _place(each) not in stay)
+    return tuple(each for each in dropped if not _is_cut_away(each, plate))
 
 
 def enlarged_from(project: Project, plate: PlateLayout) -> dict[str, Feature]:
@@ -72,6 +81,12 @@ def _is_same(one: Feature, other: Feature) -> bool:
     pairs: Iterator[tuple[float, float]] = zip(one.contour.bounds, other.contour.bounds, strict=True)
     same_area = abs(one.contour.area - other.contour.area) < _SAME * max(1.0, one.contour.area)
     return same_area and all(abs(a - b) < _SAME for a, b in pairs)
+
+
+def _is_cut_away(line: Engraving, plate: PlateLayout) -> bool:
+    """Whether one cut takes in the whole line: its box has straight sides, so the corners tell."""
+    corners = [segment.start for segment in engraving_box(line).segments]
+    return any(all(contains(feature.contour, corner) for corner in corners) for feature in plate.features)
 
 
 def _place(line: Engraving) -> tuple[str, float, float, float, float]:

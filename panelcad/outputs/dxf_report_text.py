@@ -29,6 +29,7 @@ from panelcad.outputs.dxf_words import (
     no_unit_text,
     origin_text,
     piece_text,
+    removed_rows,
     sizes_text,
     used_sheet_rows,
 )
@@ -65,7 +66,7 @@ def report_text(project: Project, option: Option, plate_id: str, options: DxfOpt
         ("Plate", f"{plate.name} ({plate.id})"),
         *([(PIECE, piece_text(options))] if options.around else []),
         *_part(option, (plate,)),
-        *([] if options.around else used_sheet_rows(project, option, layout(project, option).plate(plate.id))),
+        *([] if options.around else _used_sheet(project, option, plate)),
         *_written_as(project, options, _plate_origin(project, option, plate, options)),
     ]
     sheet = _Sheet(project, options, plate, HoleNames(layout(project, option)))
@@ -88,6 +89,11 @@ def stock_report_text(
     before = relaid(project, option, sheet, unrelieved_options(options))
     figures = figures_of(sheet.plan, sheet.plate, options.cutter_of(project.profile), before)
     return _text(about, figures, _Sheet(project, options, sheet.plate, HoleNames(layout(project, option))))
+
+
+def _used_sheet(project: Project, option: Option, plate: Plate) -> Rows:
+    laid = layout(project, option).plate(plate.id)
+    return [*used_sheet_rows(project, option, laid), *removed_rows(project, laid)]
 
 
 def _head(project: Project, option: Option, mark: Stamp) -> Rows:

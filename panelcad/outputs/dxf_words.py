@@ -9,7 +9,7 @@ from panelcad.drawing.display import Bounds
 from panelcad.geometry.point import Point
 from panelcad.model.bending import allowance
 from panelcad.model.fingerprint import plate_fingerprint
-from panelcad.model.found import enlarged_from, standing_lettering
+from panelcad.model.found import dropped_lettering, enlarged_from, standing_lettering
 from panelcad.model.layout import PlateLayout, layout
 from panelcad.model.part import part_text
 from panelcad.model.plate import Plate, PlateState
@@ -214,6 +214,14 @@ def _of_a_used_sheet(project: Project, option: Option, plate: PlateLayout) -> It
     for key, words in used_sheet_rows(project, option, plate):
         plain = words.replace("Ø", "dia. ").replace("×", "x")
         yield f"{key}: {plain}, for reference on {Layer.REFERENCE}"
+    for key, words in removed_rows(project, plate):
+        yield f"{key}: {words}"
+
+
+def removed_rows(project: Project, plate: PlateLayout) -> list[tuple[str, str]]:
+    """What is on a used sheet and goes without being cut."""
+    gone = [line.text for line in dropped_lettering(project, plate)]
+    return [("Old lettering", f"to be removed: {', '.join(gone)}")] if gone else []
 
 
 def used_sheet_rows(project: Project, option: Option, plate: PlateLayout) -> list[tuple[str, str]]:

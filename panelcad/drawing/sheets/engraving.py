@@ -9,7 +9,7 @@ from panelcad.checks.pilot_words import PLACARDS
 from panelcad.drawing.box import grown, middle, share
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Group, Node, Text, walk
-from panelcad.drawing.engravings import numbered_engravings, standing, standing_words
+from panelcad.drawing.engravings import numbered_engravings, removed_words, standing, standing_words
 from panelcad.drawing.extent import extent
 from panelcad.drawing.inks import PLAIN, letters
 from panelcad.drawing.labels import Ground, Label, crowding, edges_of
@@ -25,6 +25,7 @@ from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
 from panelcad.drawing.views.front import front_view
 from panelcad.drawing.wishes import Wish, number_in
+from panelcad.model.found import dropped_lettering
 from panelcad.model.layout import PlacedItem, PlateLayout
 from panelcad.units import format_angle
 
@@ -49,7 +50,7 @@ _THIN: Final = 0.13
 
 def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     """The view and the list; none where nothing is engraved and no placard is fitted."""
-    rows = (*_engraved(subject, plate), *_placards(subject, plate))
+    rows = (*_engraved(subject, plate), *_removed(subject, plate), *_placards(subject, plate))
     if not rows:
         return []
     material = sheet_text(plate.plate, subject.unit)
@@ -60,8 +61,8 @@ def engraving_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
 
 
 def _words(subject: Subject, plate: PlateLayout) -> tuple[str, ...]:
-    there = standing_words(subject, plate)
-    return (*_WORDS, there) if there else _WORDS
+    used = standing_words(subject, plate), removed_words(subject, plate)
+    return (*_WORDS, *(words for words in used if words))
 
 
 def placards(plate: PlateLayout) -> list[PlacedItem]:
@@ -75,6 +76,14 @@ def _engraved(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
         place = subject.number(each.x), subject.number(each.y)
         height, turn = subject.number(each.height), format_angle(each.rotation)
         yield Row((number, each.text, *place, height, turn, "there" if number in there else "engrave"))
+
+
+def _removed(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
+    """Old lines that go have no number: they are no part of the option."""
+    for each in dropped_lettering(subject.project, plate):
+        place = subject.number(each.x), subject.number(each.y)
+        height, turn = subject.number(each.height), format_angle(each.rotation)
+        yield Row(("–", each.text, *place, height, turn, "remove"))
 
 
 def _placards(subject: Subject, plate: PlateLayout) -> Iterator[Row]:

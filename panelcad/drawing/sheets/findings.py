@@ -9,7 +9,7 @@ from panelcad.checks.wording import sentence, unknown_sentences
 from panelcad.drawing.datum_words import datum_on_part
 from panelcad.drawing.describe import contour_text, sheet_text
 from panelcad.drawing.drawing_plates import common_material, worked_plates
-from panelcad.drawing.engravings import standing_words
+from panelcad.drawing.engravings import removed_words, standing_words
 from panelcad.drawing.page import Page
 from panelcad.drawing.schedule import holes
 from panelcad.drawing.sheets.finish_notes import finish_notes
@@ -71,14 +71,13 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
 
 
 def _of_a_used_sheet(subject: Subject, laid: PlateLayout) -> Iterator[str]:
-    """What is enlarged, and what lettering stays."""
+    """What is enlarged, and what lettering stays or goes."""
     for hole in holes(subject, laid):
         if hole.was is not None:
             was = contour_text(hole.was.contour, subject.unit)
             yield f"hole {hole.number} is there as {was} and is enlarged; its old contour is dashed on the front."
-    stays = standing_words(subject, laid)
-    if stays:
-        yield stays
+    lettering = standing_words(subject, laid), removed_words(subject, laid)
+    yield from (words for words in lettering if words)
 
 
 def _sheet_words(subject: Subject) -> Iterator[str]:
