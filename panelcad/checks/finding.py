@@ -32,9 +32,13 @@ class Curable(Finding):
             self._moves = self._work_out()
         return self._moves
 
-    def cured(self, cure: Cure | None) -> Finding:
-        """The finding with this cure."""
-        return Finding.model_construct(**{name: getattr(self, name) for name in Finding.model_fields} | {"cure": cure})
+    def cured(self, cure: Cure | None) -> "Tried":
+        """The finding with this cure, or with none of its moves."""
+        return Tried.model_construct(**{name: getattr(self, name) for name in Finding.model_fields} | {"cure": cure})
+
+
+class Tried(Finding):
+    """A finding that some moves would cure, and the one of them that harms nothing else; no cure where all do harm."""
 
 
 class Bound(NamedTuple):

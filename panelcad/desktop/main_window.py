@@ -70,6 +70,7 @@ class MainWindow(QMainWindow):
         self.desk.written.connect(self._show_title)
         bench.settings.changed.connect(self._take_theme)
         bench.finding_chosen.connect(self._go_to_finding)
+        bench.action_wanted.connect(self.menus.run)
         self.workspace.cautions.read_all.connect(lambda: self.menus.run("help.cautions"))
         self.start_page.new_wanted.connect(lambda: self.menus.run("file.new"))
         self.start_page.open_wanted.connect(lambda: self.menus.run("file.open"))

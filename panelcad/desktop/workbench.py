@@ -32,12 +32,13 @@ CLOSEST: Final = 12.0
 
 
 class Workbench(QObject):
-    """Signals: `told` a passing word for the status bar; `tool_wanted` by its id, `place_wanted` with a cutout;
-    `finding_chosen` by its identity; `theme_changed`, `catalogue_changed`.
+    """Signals: `told` a passing word for the status bar; `tool_wanted` and `action_wanted` by their id, `place_wanted`
+    with a cutout; `finding_chosen` by its identity; `theme_changed`, `catalogue_changed`.
     """
 
     told = Signal(str)
     tool_wanted = Signal(str)
+    action_wanted = Signal(str)
     place_wanted = Signal(object)
     finding_chosen = Signal(str)
     theme_changed = Signal()

@@ -31,6 +31,8 @@ def move_eye(project: Project, dx: float, dy: float, dz: float = 0.0) -> Project
     return set_eye(project, eye.revised(**moved, source=_ENTERED))
 
 
-def place_eye(project: Project, x: float, y: float, z: float) -> Project:
-    """The project with the eye at this point of the aircraft, in mm, and the centre line through it."""
-    return set_eye(project, Eye(x=x, y=y, z=z, centre_line=x, source=_ENTERED))
+def place_eye(project: Project, x: float, y: float, z: float, centre_line: float | None = None) -> Project:
+    """The project with the eye at this point of the aircraft, in mm, and the pilot's centre line; through it where none
+    is given.
+    """
+    return set_eye(project, Eye(x=x, y=y, z=z, centre_line=x if centre_line is None else centre_line, source=_ENTERED))

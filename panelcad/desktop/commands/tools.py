@@ -21,17 +21,6 @@ def _is_held(tool_id: str) -> Callable[[Parts], bool]:
     return lambda parts: parts.toolbox.tool_id == tool_id
 
 
-def _eye_in_figures(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.eye_point import eye_point  # noqa: PLC0415 - a dialog loads when it is opened
-
-    eye_point(parts.bench, parts.window)
-
-
-_EYE: Final = Action(
-    "tool.eye-figures", "Eye point in &figures…", "&Tools", 1, _eye_in_figures, None, has_panel, icon="eye"
-)
-
-
 def _turn_section(parts: Parts) -> None:
     turn_section(parts.bench)
 
@@ -54,7 +43,7 @@ _TURN_SECTION: Final = Action(
 
 
 def actions() -> tuple[Action, ...]:
-    return (*_tools(), _EYE, _TURN_SECTION)
+    return (*_tools(), _TURN_SECTION)
 
 
 def _tools() -> tuple[Action, ...]:

@@ -13,6 +13,7 @@ from panelcad.desktop.help.pages import rule_link
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.help.window import open_help
 from panelcad.desktop.panes.form import Form
+from panelcad.desktop.remedies import asked_by, where_asked
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.finding import Finding
 from panelcad.model.profile import Profile, is_length, limit_source
@@ -41,6 +42,9 @@ def explain(bench: Workbench, finding: Finding, parent: QWidget) -> None:
         for limit in _limits(rule, document.project):
             form.words(limit, "faint")
     form.words(f"Source: {finding.source}", "faint")
+    asks = asked_by(finding.rule)
+    if asks is not None:
+        form.words(where_asked(asks))
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
     buttons.rejected.connect(dialog.reject)
     if rule is not None:

@@ -6,6 +6,8 @@ from typing import Final
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from panelcad.desktop.actions import Action
+from panelcad.desktop.remedies import asked_by, where_asked
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds, union
 from panelcad.editing.acceptances import withdraw_acceptance
@@ -41,7 +43,9 @@ class FindingDetail(QWidget):
         column.setSpacing(4)
         row = QHBoxLayout()
         row.setSpacing(4)
-        self.cure = self._button("&Do it", "Make the move, or set the pitch, that cures it", self._do_cure)
+        self.cure = self._button(
+            "&Do it", "Make the move, set the pitch, or enter the figure that cures it", self._do_cure
+        )
         self.word = self._button("A&ccept…", "", self._accept)
         self.back = self._button("Take &back", "The acceptance", self._withdraw)
         self.why = self._button("&Why?", "What the rule measures, its limits and their sources", self._explain)
@@ -66,8 +70,10 @@ class FindingDetail(QWidget):
         if finding is None:
             return
         cure = finding.cure
-        self.cure.setEnabled(cure is not None and not cure.advice)
-        self.cure.setText("&Do it (far)" if cure is not None and math.hypot(cure.dx, cure.dy) > _FAR else "&Do it")
+        asks = asked_by(finding.rule)
+        is_far = cure is not None and math.hypot(cure.dx, cure.dy) > _FAR
+        self.cure.setEnabled(asks is not None or (cure is not None and not cure.advice))
+        self.cure.setText("&Do it…" if asks is not None else "&Do it (far)" if is_far else "&Do it")
         together = len(self._chosen) > 1
         self.word.setText(f"A&ccept {len(self._chosen)}…" if together else "A&ccept…")
         self.word.setEnabled(together or (finding.acceptable and not is_accepted))
@@ -78,10 +84,14 @@ class FindingDetail(QWidget):
 
     def _why_grey(self, finding: Finding) -> str:
         from panelcad.checks.cures import FARTHEST  # noqa: PLC0415 - the rules load with the first check
+        from panelcad.checks.finding import Tried  # noqa: PLC0415 - as above
 
+        asks = asked_by(finding.rule)
+        if asks is not None:
+            return where_asked(asks)
         report = self._bench.judge.report
         looked = report is not None and report.project is self._bench.document.project
-        no_move = finding.cure is None and looked
+        no_move = isinstance(finding, Tried) and finding.cure is None and looked
         farthest = format_length(FARTHEST, self._bench.unit, places=1)
         words = [f"No move of {farthest} or less cures it without harm."] if no_move else []
         words += [] if finding.acceptable else ["It can never be right, so it cannot be accepted."]
@@ -89,13 +99,23 @@ class FindingDetail(QWidget):
 
     def _do_cure(self) -> None:
         finding = self._finding
-        cure = finding.cure if finding is not None else None
-        if finding is None or cure is None:
+        if finding is None:
             return
-        if cure.pitch is not None:
+        asks, cure = asked_by(finding.rule), finding.cure
+        if asks is not None:
+            self._ask(asks)
+        elif cure is None:
+            return
+        elif cure.pitch is not None:
             self._spread(finding, cure, cure.pitch)
         else:
             self._move(cure)
+
+    def _ask(self, asks: Action) -> None:
+        before = self._bench.document.project
+        self._bench.action_wanted.emit(asks.id)
+        if self._bench.document.project is not before:
+            self.dealt_with.emit()
 
     def _spread(self, finding: Finding, cure: Cure, pitch: float) -> None:
         row = row_with(self._bench.document.option, finding.items)
