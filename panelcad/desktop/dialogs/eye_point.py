@@ -69,5 +69,5 @@ def _centre_line(bench: Workbench, project: Project) -> tuple[Guide, ...]:
         return ()
     plate = layout(project, project.option(bench.document.option_id)).plate(stage.plate_id)
     x, (_, bottom, _, top) = pilot_line(project, plate), plate.outline.bounds
-    ends = (stage.to_picture(Point(x, y)) for y in (bottom, top))
-    return (Guide(*ends, label="pilot's centre line"),)
+    low, high = (stage.to_picture(Point(x, y)) for y in (bottom, top))
+    return (Guide(low, high, "pilot's centre line"),)
