@@ -62,14 +62,13 @@ def test_what_fits_the_same_opening_is_offered_first(hands) -> None:
     assert alike == sorted(alike, reverse=True)
 
 
-def test_enter_takes_the_first_that_is_like_what_is_typed_for_the_stack(hands) -> None:
+def test_the_button_takes_the_first_that_is_like_what_is_typed_for_the_stack(hands) -> None:
     listed = []
 
     def type_it(dialog) -> None:
         choice = dialog.findChild(CutoutChoice)
         choice.lineEdit().selectAll()
         QTest.keyClicks(choice.lineEdit(), "audio")
-        QTest.keyClick(choice.lineEdit(), Qt.Key.Key_Return)
         add = next(one for one in dialog.findChildren(QPushButton) if "Add below" in one.text().replace("&", ""))
         QTest.mouseClick(add, Qt.MouseButton.LeftButton)
         units = dialog.findChild(QListWidget)
@@ -83,6 +82,25 @@ def test_enter_takes_the_first_that_is_like_what_is_typed_for_the_stack(hands) -
     assert len(listed) == 2
     assert "audio" in listed[0].lower()
     assert "no such thing" in listed[1]
+
+
+def test_units_are_typed_one_after_the_other_and_enter_adds_each_to_the_stack(hands) -> None:
+    listed, said = [], []
+
+    def type_it(dialog) -> None:
+        choice, units = dialog.findChild(CutoutChoice), dialog.findChild(QListWidget)
+        choice.lineEdit().selectAll()
+        for words in ("audio", "transponder", "no such thing"):
+            QTest.keyClicks(choice, words)
+            QTest.keyClick(choice, Qt.Key.Key_Return)
+        listed.extend(units.item(i).text() for i in range(units.count()))
+        said.append(dialog.problem.text())
+        assert dialog.isVisible()
+
+    in_dialog(type_it)
+    hands.action("place.stack")
+    assert listed == ["Audio panel, rack", "Transponder, rack"]
+    assert "no such thing" in said[0]
 
 
 @pytest.mark.parametrize("x", [-200.0, 200.0])

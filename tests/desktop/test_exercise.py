@@ -75,9 +75,7 @@ def stack(op: Operator) -> None:
         for words in ("Audio panel, rack", "Large navigator, rack", "COM radio, rack", "Transponder, rack"):
             op.think()
             op.write(words)
-            op.keys("Alt+A")
-            op.keys("Alt+U")
-            op.keys("Ctrl+A")
+            op.keys("Return")
         op.keys("Tab", times=4)
         op.write("2")
         op.keys("Tab")

@@ -161,7 +161,7 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
     """Rack units one above the other in one opening, which follows when one is taken out or changed."""
     dialog = EditDialog(bench, "Place a stack", "Place", parent, at=Dialog.STACK)
     racks = [cutout for cutout in bench.catalogue.cutouts.values() if cutout.rack is not None]
-    choice, units = CutoutChoice("Rack unit", racks), _Units()
+    choice, units = CutoutChoice("Rack unit", racks, keeps_enter=True), _Units()
     add, take = QPushButton("&Add below"), QPushButton("&Take out")
     for button in (add, take):
         button.setAutoDefault(False)
@@ -172,7 +172,7 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
     laid = bench.stage.layout().plate(bench.stage.plate_id)
     x1, _, x2, top = laid.outline.bounds
     across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - _BELOW_THE_TOP), "&y of the upper edge")
-    dialog.form.words("x is the stack's middle.", "faint")
+    dialog.form.words("Enter adds the unit that is named below the others. x is the stack's middle.", "faint")
     document = bench.document
 
     def put() -> None:
@@ -183,12 +183,14 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
             dialog.problem.setText(str(refusal))
         else:
             dialog.preview()
+        choice.type_over()
 
     def take_out() -> None:
         units.takeItem(units.currentRow())
         dialog.preview()
 
     add.clicked.connect(put)
+    choice.entered.connect(put)
     take.clicked.connect(take_out)
     units.model().rowsMoved.connect(lambda *_: dialog.preview())
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QCompleter
 
@@ -13,10 +13,15 @@ _ENTERS: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
 
 
 class CutoutChoice(QComboBox):
-    """`nothing` offers an entry for no cutout at all."""
+    """`nothing` offers an entry for no cutout at all. With `keeps_enter` that key says `entered` and does nothing else;
+    otherwise it does what the dialog's does once a cutout is named.
+    """
 
-    def __init__(self, name: str, cutouts: Iterable[Cutout], nothing: str = "") -> None:
+    entered = Signal()
+
+    def __init__(self, name: str, cutouts: Iterable[Cutout], nothing: str = "", *, keeps_enter: bool = False) -> None:
         super().__init__()
+        self._keeps_enter = keeps_enter
         self.setAccessibleName(name)
         self.setEditable(True)
         self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
@@ -33,17 +38,33 @@ class CutoutChoice(QComboBox):
         line = self.lineEdit()
         if line is not None:
             line.installEventFilter(self)
-            line.returnPressed.connect(self.take_first)
+            line.returnPressed.connect(self._enter)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Coming here by keys, one types over what is chosen; Enter takes the first that is like what is typed."""
+        """Coming here by keys, one types over what is chosen."""
         line = self.lineEdit()
-        is_enter = isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress and event.key() in _ENTERS
-        if is_enter and self.take_first():
-            return True
         if event.type() is QEvent.Type.FocusIn and line is not None:
             QTimer.singleShot(0, line, line.selectAll)
         return super().eventFilter(watched, event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter takes the first that is like what is typed."""
+        if event.key() in _ENTERS and self._keeps_enter:
+            self._enter()
+        elif event.key() not in _ENTERS or not self.take_first():
+            super().keyPressEvent(event)
+
+    def _enter(self) -> None:
+        """Enter in the line itself; the list of what is like the words hands it on to the line alone."""
+        self.take_first()
+        self.entered.emit()
+
+    def type_over(self) -> None:
+        """The next thing typed takes the place of what is chosen."""
+        line = self.lineEdit()
+        self.setFocus()
+        if line is not None:
+            line.selectAll()
 
     @property
     def cutout(self) -> Cutout | None:
