@@ -22,6 +22,11 @@ if TYPE_CHECKING:
 _SWITCH_SECONDS: Final = 0.001
 """How long the checking thread may keep the interpreter to itself while the window wants it."""
 
+CHECKING: Final = "Checking…"
+"""What stands meanwhile where findings are counted."""
+_NOTICED_MS: Final = 500
+"""How long a check may take before the window says that one is under way."""
+
 
 @dataclass(frozen=True)
 class _Order:
@@ -31,9 +36,13 @@ class _Order:
 
 
 class Judge(QObject):
-    """`reported` after each check. Of several changes while a check is running only the last one is judged."""
+    """`reported` after each check, `waited` while one takes long enough to be noticed.
+
+    Of several changes while a check is running only the last one is judged.
+    """
 
     reported = Signal()
+    waited = Signal()
     _finished = Signal(object)
 
     def __init__(self, document: Document) -> None:
@@ -47,6 +56,10 @@ class Judge(QObject):
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.timeout.connect(self._start)
+        self._slow = QTimer(self)
+        self._slow.setSingleShot(True)
+        self._slow.setInterval(_NOTICED_MS)
+        self._slow.timeout.connect(self.waited)
         self._finished.connect(self._take)
         sys.setswitchinterval(_SWITCH_SECONDS)
         document.changed.connect(self._check_soon)
@@ -75,6 +88,7 @@ class Judge(QObject):
         if self._next is None or self._running is not None:
             return
         order, self._next = self._next, None
+        self._slow.start()
         self._running = self._thread.submit(self._check, order)
         self._running.add_done_callback(self._finished.emit)
 
@@ -89,6 +103,7 @@ class Judge(QObject):
         if finished is not self._running or finished.cancelled():
             return
         self._running = None
+        self._slow.stop()
         if self._next is not None:
             self._start()
         self.report = finished.result()
@@ -98,6 +113,7 @@ class Judge(QObject):
         """Bring the report up to date and wait for it."""
         self._wait()
         self._soon.stop()
+        self._slow.stop()
         order = self._next or _Order(self._document.project, self._document.option_id)
         self._next = None
         self.report = self._thread.submit(self._check, order).result()
@@ -111,5 +127,6 @@ class Judge(QObject):
     def stop(self) -> None:
         """Wait for the check that is running and start no other."""
         self._soon.stop()
+        self._slow.stop()
         self._next = self._running = None
         self._thread.shutdown(wait=True, cancel_futures=True)

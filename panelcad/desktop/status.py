@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QStatusBar
 
 from panelcad.desktop.elided import ElidedLabel
+from panelcad.desktop.judge import CHECKING
 from panelcad.desktop.steady import SteadyPlace
 from panelcad.desktop.window_parts import Parts
 from panelcad.geometry.point import Point
@@ -51,6 +52,8 @@ class Status(QStatusBar):
         bench.view.left.connect(self.place.clear)
         bench.view.zoomed.connect(self._show_zoom)
         bench.judge.reported.connect(self._count)
+        bench.judge.waited.connect(self._say_checking)
+        bench.document.replaced.connect(self.found.clear)
         parts.toolbox.changed.connect(lambda: self._tell(""))
         for signal in (bench.document.changed, bench.document.option_changed, bench.document.replaced):
             signal.connect(self._show_revision)
@@ -98,10 +101,18 @@ class Status(QStatusBar):
         per_mm = self._parts.bench.settings.pixels_per_mm or self._parts.bench.view.physicalDpiX() / 25.4
         self.zoom.setText(f"{pixels_per_mm / per_mm:.0%}")
 
+    def _say_checking(self) -> None:
+        """What stands here is of the project as it was, unless a dialog only tries something."""
+        if QApplication.activeModalWidget() is not None:
+            return
+        self.found.setText(CHECKING)
+        self.found_place.make_room()
+
     def _count(self) -> None:
         """What a dialog only tries is not announced."""
         report = self._parts.bench.judge.report
-        if report is None or QApplication.activeModalWidget() is not None:
+        is_tried = QApplication.activeModalWidget() is not None and self.found.text() != CHECKING
+        if report is None or is_tried:
             return
         counts = [(report.count(severity), severity.value) for severity in Severity]
         words = [f"{count} {word}{'s' if count != 1 and word != 'advice' else ''}" for count, word in counts if count]

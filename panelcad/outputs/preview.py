@@ -19,7 +19,7 @@ from panelcad.outputs.page.build import write_owner_page
 from panelcad.outputs.png import checked_height, write_png
 from panelcad.outputs.proposal import export_proposal
 from panelcad.outputs.svg_painter import svg
-from panelcad.store.atomic import write_atomically
+from panelcad.store.atomic import files_together, write_atomically
 
 USUAL_WIDTH: Final = 1920
 MARGIN: Final = 12.0
@@ -51,19 +51,26 @@ _DEFAULTS: Final = PreviewOptions()
 def write_preview(project: Project, folder: Path | str, options: PreviewOptions = _DEFAULTS) -> tuple[Path, ...]:
     """Write PNG and SVG pictures of every option, `proposal.pdf` and `panel.html`; return what was written, in order.
 
-    Raises `UnusableInput` for a folder that cannot be made or a size that cannot be painted.
+    An older set stays until the new one is complete. Raises `UnusableInput` for a folder that cannot be made or a size
+    that cannot be painted.
     """
     checked_height(picture_of(project, project.as_found)[1], options.width_px)
     place = _made(Path(folder))
-    written: list[Path] = []
+    with files_together(place) as beside:
+        written = tuple(_all(project, beside, options))
+    return tuple(place / file.name for file in written)
+
+
+def _all(project: Project, folder: Path, options: PreviewOptions) -> Iterator[Path]:
     for option in project.all_options:
         options.tell(f"Drawing {option.name}")
-        written.extend(_pictures(project, option, place, options))
+        yield from _pictures(project, option, folder, options)
     options.tell("Writing the proposal")
-    export_proposal(project, place / "proposal.pdf")
+    export_proposal(project, folder / "proposal.pdf")
+    yield folder / "proposal.pdf"
     options.tell("Writing the page")
-    write_owner_page(project, place / "panel.html")
-    return (*written, place / "proposal.pdf", place / "panel.html")
+    write_owner_page(project, folder / "panel.html")
+    yield folder / "panel.html"
 
 
 def picture_of(project: Project, option: Option, lighting: Lighting = DAY) -> tuple[tuple[Group, ...], Bounds]:

@@ -21,7 +21,7 @@ from panelcad.outputs.dxf_options import DxfOptions, Origin
 from panelcad.outputs.manifest import MANIFEST, differing_files
 from panelcad.outputs.release_papers import Issue, ReleaseOptions, write_cutting_draft, write_draft, write_papers
 from panelcad.outputs.trial_piece import named_cuts
-from panelcad.store.atomic import write_atomically
+from panelcad.store.atomic import files_together, write_atomically
 
 _DEFAULTS: Final = ReleaseOptions()
 
@@ -118,7 +118,9 @@ def _drafted(
 ) -> tuple[Path, ...]:
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        return write(issue, folder, options)
+        with files_together(folder) as beside:
+            names = tuple(file.name for file in write(issue, beside, options))
+        return tuple(folder / name for name in names)
     except OSError as error:
         problem = f"the draft cannot be written ({error.strerror})"
         raise UnusableInput(str(folder), "", problem, "a folder one may write in") from error

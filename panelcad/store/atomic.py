@@ -37,6 +37,15 @@ def write_atomically(path: Path, content: bytes) -> None:
         stream.write(content)
 
 
+@contextlib.contextmanager
+def files_together(folder: Path) -> Iterator[Path]:
+    """A folder inside `folder`, whose files take their places in it when the block ends without an error."""
+    with tempfile.TemporaryDirectory(dir=folder, prefix=".", suffix=_UNFINISHED) as beside:
+        yield Path(beside)
+        for file in sorted(Path(beside).iterdir()):
+            file.replace(folder / file.name)
+
+
 def _keep_mode(target: Path, beside: Path) -> None:
     """The old file's permissions, or those a new file would get."""
     if target.exists():

@@ -1,11 +1,13 @@
 """The status bar tells without moving anything: words that change with the pointer lay nothing out anew."""
 
+import threading
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QObject
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QApplication
 
 from panelcad.checks.report import NotJudged
+from panelcad.desktop.judge import CHECKING, Judge
 
 
 class Layouts(QObject):
@@ -61,3 +63,43 @@ def test_one_rule_is_not_many(window) -> None:
         judge.report = replace(judge.report, not_judged=not_judged)
         judge.reported.emit()
         assert words in found.text()
+
+
+def test_a_check_that_takes_long_says_so_until_it_is_over(hands, qtbot, monkeypatch) -> None:
+    window = hands.window
+    findings = window.docks.dock("findings").widget()
+    may_end, usual = threading.Event(), Judge._check
+
+    def slow(judge, order):
+        may_end.wait(10)
+        return usual(judge, order)
+
+    monkeypatch.setattr(Judge, "_check", slow)
+    hands.click(0, 50)
+    hands.key(Qt.Key.Key_Right)
+    qtbot.waitUntil(lambda: window.statusBar().found.text() == CHECKING)
+    assert findings.count.text() == CHECKING
+    may_end.set()
+    qtbot.waitUntil(lambda: window.statusBar().found.text() != CHECKING)
+    assert CHECKING not in findings.count.text()
+
+
+def test_findings_of_another_project_are_not_shown_while_the_new_one_is_checked(hands, qtbot, monkeypatch) -> None:
+    window, document = hands.window, hands.window.bench.document
+    findings = window.docks.dock("findings").widget()
+    hands.drag((0, 50), (-180, 50))
+    qtbot.waitUntil(lambda: bool(findings.model.entries))
+    may_end, usual = threading.Event(), Judge._check
+
+    def slow(judge, order):
+        may_end.wait(10)
+        return usual(judge, order)
+
+    monkeypatch.setattr(Judge, "_check", slow)
+    document.replace(document.project.revised(title="Another"), None)
+    assert not findings.model.entries
+    assert not window.statusBar().found.text()
+    may_end.set()
+    qtbot.waitUntil(lambda: bool(findings.model.entries))
+    document.replace(document.project, None)
+    qtbot.waitUntil(lambda: window.bench.judge.report is not None)

@@ -5,13 +5,15 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
-
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.long_work import Stopped, Tell, done_beside
 from panelcad.desktop.window_parts import Parts
 from panelcad.errors import PanelcadError
+
+
+def _silent(_words: str) -> None:
+    """Nobody waits for it."""
 
 
 def _aircraft(parts: Parts) -> None:
@@ -23,44 +25,48 @@ def _aircraft(parts: Parts) -> None:
 def _comparison(parts: Parts) -> None:
     folder = parts.asking.folder("Where should the comparison go?", _start(parts))
     if folder is not None:
-        _write(parts, lambda: (write_comparison_of(parts, folder),))
+        _write(parts, "Comparing the options", lambda tell: (write_comparison_of(parts, folder, tell),))
 
 
-def write_comparison_of(parts: Parts, folder: Path) -> Path:
+def write_comparison_of(parts: Parts, folder: Path, tell: Tell = _silent) -> Path:
     """Write the owner's report of all options into a folder; the file."""
     from panelcad.outputs.papers.write import write_comparison  # noqa: PLC0415 - the writers load when they are needed
     from panelcad.planning.compare import compare  # noqa: PLC0415
 
     file = folder / f"{_stem(parts)}-comparison.pdf"
-    write_comparison(compare(parts.bench.document.project), file)
+    comparison = compare(parts.bench.document.project)
+    tell(f"Writing {file.name}")
+    write_comparison(comparison, file)
     return file
 
 
 def _papers(parts: Parts) -> None:
     folder = parts.asking.folder("Where should the planning papers go?", _start(parts))
     if folder is not None:
-        _write(parts, lambda: write_papers_of(parts, folder))
+        _write(parts, "Judging the option", lambda tell: write_papers_of(parts, folder, tell))
 
 
-def write_papers_of(parts: Parts, folder: Path) -> tuple[Path, ...]:
+def write_papers_of(parts: Parts, folder: Path, tell: Tell = _silent) -> tuple[Path, ...]:
     """Write the shop's planning papers of the option on the canvas into a folder; the files."""
     from panelcad.outputs.papers.write import write_option_papers  # noqa: PLC0415 - the writers load when needed
     from panelcad.planning.judge import judge  # noqa: PLC0415
 
     document = parts.bench.document
     today = datetime.now(UTC).astimezone().date().isoformat()
-    return write_option_papers(judge(document.project, document.option), folder, today)
+    judgement = judge(document.project, document.option)
+    tell("Writing the papers")
+    return write_option_papers(judgement, folder, today)
 
 
-def _write(parts: Parts, write: Callable[[], tuple[Path, ...]]) -> None:
-    QApplication.setOverrideCursor(Qt.CursorShape.WaitCursor)
+def _write(parts: Parts, first: str, write: Callable[[Tell], tuple[Path, ...]]) -> None:
     try:
-        files = write()
+        files = done_beside(parts.window, "Writing papers", first, write)
+    except Stopped:
+        parts.bench.told.emit("Stopped: nothing was written")
+        return
     except (PanelcadError, OSError) as fault:
-        QApplication.restoreOverrideCursor()
         parts.asking.tell("Nothing was written", str(fault))
         return
-    QApplication.restoreOverrideCursor()
     parts.bench.told.emit(f"Wrote {files[0]}" if len(files) == 1 else f"Wrote {len(files)} files to {files[0].parent}")
 
 

@@ -4,6 +4,7 @@ from typing import Final
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.long_work import Stopped, done_beside
 from panelcad.desktop.window_parts import Parts
 from panelcad.errors import PanelcadError
 from panelcad.model.project import AS_FOUND
@@ -60,15 +61,22 @@ def _has_photograph(parts: Parts) -> bool:
 
 
 def _write_preview(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.progress import Progress  # noqa: PLC0415 - a dialog loads when it is opened
-    from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415
+    from panelcad.outputs.preview import PreviewOptions, write_preview  # noqa: PLC0415 - the writers load when needed
 
     folder = parts.asking.folder("Where to write pictures, proposal and page", parts.desk.folder())
     if folder is None:
         return
+    project = parts.bench.document.project
     try:
-        with Progress(parts.window, "For the owner", "Drawing") as progress:
-            files = write_preview(parts.bench.document.project, folder, PreviewOptions(tell=progress.tell))
+        files = done_beside(
+            parts.window,
+            "For the owner",
+            "Drawing",
+            lambda tell: write_preview(project, folder, PreviewOptions(tell=tell)),
+        )
+    except Stopped:
+        parts.bench.told.emit("Stopped: nothing was written")
+        return
     except (PanelcadError, OSError) as fault:
         parts.asking.tell("Nothing was written", str(fault))
         return

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
@@ -12,11 +13,11 @@ from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.folder_field import FolderField
-from panelcad.desktop.dialogs.progress import Progress
 from panelcad.desktop.dialogs.ticks import Ticks
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.long_work import Stopped, done_beside
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
@@ -29,6 +30,8 @@ from panelcad.outputs.dxf_name import issue_name, kind_suffix
 from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
 from panelcad.outputs.section_choices import section_word
+
+_RELEASING: Final = ("Releasing", "Checking the option")
 
 
 class ReleaseQuestion(FittedDialog):
@@ -125,11 +128,18 @@ def release_option(parts: Parts) -> None:
     options, folder = question.release_options(), question.folder.path
     bench.settings.initials = options.by
     try:
+        _release_or_draft(parts, folder, options)
+    except Stopped:
+        bench.told.emit("Stopped: nothing was released or written")
+    except PanelcadError as fault:
+        parts.asking.tell("Nothing was released", str(fault))
+
+
+def _release_or_draft(parts: Parts, folder: Path, options: ReleaseOptions) -> None:
+    try:
         _release(parts, folder, options)
     except ReleaseRefused as refusal:
         _offer_draft(parts, folder, options, str(refusal))
-    except PanelcadError as fault:
-        parts.asking.tell("Nothing was released", str(fault))
 
 
 def shown_section(bench: Workbench) -> str:
@@ -146,9 +156,12 @@ def shown_section(bench: Workbench) -> str:
 def _release(parts: Parts, folder: Path, options: ReleaseOptions) -> None:
     document = parts.bench.document
     today = datetime.now(tz=UTC).astimezone().date().isoformat()
-    with Progress(parts.window) as progress:
-        told = replace(options, tell=progress.tell)
-        released = release(document.project, document.option_id, folder, today, told)
+    project, option_id = document.project, document.option_id
+    released = done_beside(
+        parts.window,
+        *_RELEASING,
+        lambda tell: release(project, option_id, folder, today, replace(options, tell=tell)),
+    )
     if released.project is not document.project:
         document.record_release(released.project)
         parts.desk.save()
@@ -162,8 +175,10 @@ def _offer_draft(parts: Parts, folder: Path, options: ReleaseOptions, refusal: s
     if parts.asking.choice("Not released", refusal, detail, write, leave) != write:
         return
     document = parts.bench.document
-    with Progress(parts.window) as progress:
-        files = draft(document.project, document.option_id, folder, replace(options, tell=progress.tell))
+    project, option_id = document.project, document.option_id
+    files = done_beside(
+        parts.window, *_RELEASING, lambda tell: draft(project, option_id, folder, replace(options, tell=tell))
+    )
     parts.bench.told.emit(f"Wrote {files[0]}")
     _show_folder(folder)
 

@@ -16,9 +16,9 @@ from PySide6.QtWidgets import (
 
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.path_field import PathField
-from panelcad.desktop.dialogs.progress import Progress
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.long_work import Stopped, done_beside
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.window_parts import Parts
 from panelcad.errors import PanelcadError
@@ -123,9 +123,18 @@ def verify_paper(parts: Parts) -> None:
 
 def show_verification(parts: Parts, what: str) -> None:
     """Hold the file or folder of this path, or the text of a code, and show what came of it."""
+    project, name = parts.bench.document.project, Path(what).name
     try:
-        with Progress(parts.window, "Verifying", f"Holding {Path(what).name} against the project"):
-            outcome = hold(parts.bench.document.project, what)
+        outcome = done_beside(
+            parts.window,
+            "Verifying",
+            f"Holding {name} against the project",
+            lambda _: hold(project, what),
+            only_reads=True,
+        )
+    except Stopped:
+        parts.bench.told.emit(f"Stopped: {name} was not verified")
+        return
     except PanelcadError as fault:
         parts.asking.tell("Not verified", str(fault))
         return

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QLabel, QListView, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.badge import MarkKind
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.judge import CHECKING
 from panelcad.desktop.panes.finding_detail import FindingDetail
 from panelcad.desktop.panes.finding_row import FindingRow
 from panelcad.desktop.workbench import Workbench
@@ -105,12 +106,17 @@ class FindingsPane(QWidget):
         self.detail.dealt_with.connect(self._go_on)
         self.detail.taken_back.connect(self.list.setFocus)
         bench.judge.reported.connect(self.refresh)
+        bench.judge.waited.connect(lambda: self._say(CHECKING))
+        bench.document.replaced.connect(self.refresh)
         self.refresh()
         bench.finding_chosen.connect(self._follow)
 
     def refresh(self) -> None:
         report = self._bench.judge.report
         if report is None:
+            self.model.offer([])
+            self._say("")
+            self._show_detail()
             return
         found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]
         found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
@@ -118,7 +124,7 @@ class FindingsPane(QWidget):
         shown = [self._entry(finding, kind) for finding, kind in found if kind in kinds]
         known = {entry.finding.identity for entry in self.model.entries}
         self.model.offer(shown)
-        self.count.setText(self._summary(len(shown), len(found)))
+        self._say(self._summary(len(shown), len(found)))
         self._follow(self._bench.stage.current_finding)
         self._bring_into_sight(known)
         self._show_detail()
@@ -153,8 +159,11 @@ class FindingsPane(QWidget):
         if unknown:
             words += f" Not known: {len(unknown)} things."
         self.count.setToolTip("\n".join(unknown))
-        self.count.setVisible(bool(words))
         return words.strip()
+
+    def _say(self, words: str) -> None:
+        self.count.setText(words)
+        self.count.setVisible(bool(words))
 
     def _go_to(self, index: Index) -> None:
         self._bench.finding_chosen.emit(self.model.entries[index.row()].finding.identity)
