@@ -7,65 +7,80 @@ judged at its middle. The circular gives no combined cone and nothing for a tilt
 from collections.abc import Iterator
 from typing import Any, Final
 
-from panelcad.checks.pilot_primary import flight_instruments
+from panelcad.checks.pilot_primary import FLIGHT, flight_instruments
 from panelcad.checks.pilot_second import eye_for, second_pilots
 from panelcad.checks.pilot_sight import Seen, seen_items, seen_where, sight_of
-from panelcad.checks.pilot_zones import ANGLE_TIE, COURSE_ZONE, IMPORTANT_ZONE, PRIMARY_ZONE, Excess, Zone, worst_excess
+from panelcad.checks.pilot_zones import (
+    ADVISED_ZONE,
+    ANGLE_TIE,
+    IMPORTANT_ZONE,
+    PRIMARY_ZONE,
+    Excess,
+    Zone,
+    worst_excess,
+)
 from panelcad.checks.registry import TheWhole, rule
 from panelcad.model.finding import Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.layout import Layout
 from panelcad.model.pilot import LightMeaning
 from panelcad.model.profile import limit_source
-
-IMPORTANT: Final = frozenset(
-    {
-        *(Function.ATTITUDE, Function.AIRSPEED, Function.ALTITUDE, Function.HEADING, Function.VERTICAL_SPEED),
-        *(Function.RATE_OF_TURN, Function.SLIP, Function.COURSE_DEVIATION, Function.ANGLE_OF_ATTACK),
-        *(Function.TACHOMETER, Function.MANIFOLD_PRESSURE, Function.OIL_PRESSURE, Function.OIL_TEMPERATURE),
-        *(Function.COOLANT_TEMPERATURE, Function.FUEL_PRESSURE, Function.FUEL_QUANTITY, Function.GEAR_POSITION),
-    }
-)
-"""Standby instruments and required powerplant information (AC 23.1311-1C table 3, from memory; verify)."""
+from panelcad.model.view_zones import ViewZone, functions_in, functions_told
 
 
 @rule(
     "view-primary",
     title="Flight instruments in the primary field of view",
-    measures="angles from the eye to the middle of each primary flight instrument, each warning light, and the pilot's "
-    "course deviation indicator (advice: AC 23.1311-1C table 3, from memory)",
+    measures="angles from the eye to the middle of each warning light and of the instruments whose functions belong in "
+    "the primary field of view: by default attitude, airspeed, altitude and heading, and as advice course deviation",
     looks_at=TheWhole(),
     severities=(Severity.WARNING, Severity.ADVICE),
     limits=("primary_sideways", "primary_up", "primary_down", "line_of_sight_down"),
 )
 def view_primary(laid: Layout) -> Iterator[Finding]:
-    yield from _outside(laid, PRIMARY_ZONE, [*flight_instruments(laid).each, *_warning_lights(laid)])
-    yield from _outside(laid, COURSE_ZONE, _course_deviation(laid))
+    yield from _outside(laid, PRIMARY_ZONE, [*_serving(laid, ViewZone.PRIMARY), *_warning_lights(laid)])
+    primary = {seen.id for seen in _serving(laid, ViewZone.PRIMARY)}
+    advised = [seen for seen in _serving(laid, ViewZone.PRIMARY_ADVISED) if seen.id not in primary]
+    yield from _outside(laid, ADVISED_ZONE, advised)
 
 
 @rule(
     "view-important",
     title="Important instruments in the field of view",
-    measures="angles from the eye to the middle of standby, navigation and powerplant instruments; a second pilot's, "
+    measures="angles from the eye to the middle of standby, navigation and powerplant instruments, and of what else a "
+    "shop says; a second pilot's, "
     "which repeat on his side of the panel what the pilot has in view, from the eye's mirror image (common practice)",
     looks_at=TheWhole(),
     severities=(Severity.WARNING,),
     limits=("important_sideways", "important_up", "important_down", "line_of_sight_down"),
 )
 def view_important(laid: Layout) -> Iterator[Finding]:
-    primary = {seen.id for seen in flight_instruments(laid).each}
-    important = seen_where(laid, "important", lambda item: not item.shows.isdisjoint(IMPORTANT))
+    zones = laid.project.profile.zones
+    told = functions_told(zones)
+    primary = {seen.id for seen in _serving(laid, ViewZone.PRIMARY)}
+    important = seen_where(laid, ("important", zones), lambda item: not item.shows.isdisjoint(told))
     yield from _outside(laid, IMPORTANT_ZONE, [seen for seen in important if seen.id not in primary])
 
 
-def _course_deviation(laid: Layout) -> list[Seen]:
-    """The indicator nearest the centre line; none where a primary flight instrument shows course deviation itself."""
+def _serving(laid: Layout, zone: ViewZone) -> list[Seen]:
+    """The instruments that serve the functions of a zone, each once."""
+    functions = functions_in(zone, laid.project.profile.zones)
+    flight = flight_instruments(laid).by_function
+    serving = [flight[function] for function in FLIGHT if function in functions and function in flight]
+    for function in sorted(functions.difference(FLIGHT)):
+        serving += _nearest_with(laid, function)
+    return list({seen.id: seen for seen in serving}.values())
+
+
+def _nearest_with(laid: Layout, function: Function) -> list[Seen]:
+    """The flight instruments that show it too; where none does, the instrument nearest the centre line that does."""
     eye = laid.project.surroundings.eye
-    able = seen_where(laid, "shows course deviation", lambda item: Function.COURSE_DEVIATION in item.shows)
-    primary = {seen.id for seen in flight_instruments(laid).each}
-    if eye is None or not able or any(seen.id in primary for seen in able):
+    able = seen_where(laid, ("shows", function), lambda item: function in item.shows)
+    if eye is None or not able:
         return []
-    return [min(able, key=lambda seen: (abs(seen.middle.x - eye.centre_line), seen.id))]
+    in_use = {seen.id for seen in flight_instruments(laid).each}
+    serving = [seen for seen in able if seen.id in in_use]
+    return serving or [min(able, key=lambda seen: (abs(seen.middle.x - eye.centre_line), seen.id))]
 
 
 def _warning_lights(laid: Layout) -> tuple[Seen, ...]:

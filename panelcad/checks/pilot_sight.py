@@ -1,6 +1,6 @@
 """The pilot's eye and the panel: ways from the eye to points of a plate, in aircraft axes."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Hashable
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import chain
@@ -92,7 +92,7 @@ def seen_items(laid: Layout) -> tuple[Seen, ...]:
     return kept_with(laid, "seen items", lambda: tuple(chain.from_iterable(map(_seen_on, laid.plates))))
 
 
-def seen_where(laid: Layout, what: str, is_wanted: Callable[[PlacedItem], bool]) -> tuple[Seen, ...]:
+def seen_where(laid: Layout, what: Hashable, is_wanted: Callable[[PlacedItem], bool]) -> tuple[Seen, ...]:
     """Those of the seen items that are what is asked for: `what` names it, and stands for always the same question."""
     return kept_choice((what, laid.option.id), seen_items(laid), lambda seen: is_wanted(seen.item))
 

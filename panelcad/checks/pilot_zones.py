@@ -20,7 +20,7 @@ class Zone(NamedTuple):
 
 
 PRIMARY_ZONE: Final = Zone("view-primary", "primary_sideways", "primary_up", "primary_down", Severity.WARNING)
-COURSE_ZONE: Final = PRIMARY_ZONE._replace(severity=Severity.ADVICE)
+ADVISED_ZONE: Final = PRIMARY_ZONE._replace(severity=Severity.ADVICE)
 IMPORTANT_ZONE: Final = Zone("view-important", "important_sideways", "important_up", "important_down", Severity.WARNING)
 
 

@@ -6,7 +6,9 @@ from typing import Final
 
 from panelcad.checks.profile_file import limit_text, title_of
 from panelcad.checks.registry import Rule, all_rules
+from panelcad.model.function import Function
 from panelcad.model.profile import Profile, limit_source
+from panelcad.model.view_zones import DEFAULT_ZONES, ViewZone, zone_source
 from panelcad.units import LengthUnit
 
 PAGE: Final = Path("docs") / "rules.md"
@@ -33,7 +35,8 @@ accepts them: [help/findings.md](help/findings.md).
 
 def rules_page() -> str:
     """The whole page as Markdown."""
-    return "\n".join((_HEAD, *_index(), *(line for rule in all_rules() for line in _section(rule))))
+    sections = (line for rule in all_rules() for line in _section(rule))
+    return "\n".join((_HEAD, *_index(), *sections, *_zones()))
 
 
 def _index() -> Iterator[str]:
@@ -54,6 +57,17 @@ def _section(rule: Rule) -> Iterator[str]:
         yield f"- `{name}`: {title_of(name)}: {default_text(name)}. {limit_source(name)}."
     if not rule.limits or rule.source not in {str(limit_source(name)) for name in rule.limits}:
         yield f"- Source: {rule.source}."
+    yield ""
+
+
+def _zones() -> Iterator[str]:
+    yield from ("## Zones of the pilot's view", "")
+    yield "What [view-primary](#view-primary) and [view-important](#view-important) look at; how a shop states its own:"
+    yield "[own-rules.md](own-rules.md#zones-of-the-pilots-view)."
+    yield from ("", "| function | zone | source |", "| --- | --- | --- |")
+    for function, (zone, source) in DEFAULT_ZONES.items():
+        yield f"| {function.value} | {zone.value} | {source} |"
+    yield f"| every other | {ViewZone.ANYWHERE.value} | {zone_source(Function.COM)} |"
     yield ""
 
 

@@ -68,6 +68,7 @@ def _print(project: Any) -> None:
 
 def _print_json(project: Any) -> None:
     from panelcad.checks.profile_file import differences, limit_names  # noqa: PLC0415
+    from panelcad.model.view_zones import ViewZone, functions_in  # noqa: PLC0415
     from panelcad.outputs.plain import SHAPE  # noqa: PLC0415
 
     profile = project.profile
@@ -76,6 +77,7 @@ def _print_json(project: Any) -> None:
             "shape": SHAPE,
             "name": profile.name,
             "limits": {name: getattr(profile, name) for name in limit_names()},
+            "zones": {f.value: zone.value for zone in ViewZone for f in sorted(functions_in(zone, profile.zones))},
             "differing": [each.name for each in differences(profile)],
         }
     )

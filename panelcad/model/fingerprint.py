@@ -11,6 +11,7 @@ from typing import Any
 from panelcad.model.base import Record, in_nanometres
 from panelcad.model.layout import Feature
 from panelcad.model.plate import Plate
+from panelcad.model.profile import Profile
 from panelcad.model.project import Item, Option, Project
 
 _WORDS = {"name", "notes", "summary", "title", "words", "family", "source", "prefix"}
@@ -21,7 +22,7 @@ _NOT_GEOMETRY = _WORDS | _EQUIPMENT
 
 def option_fingerprint(project: Project, option: Option) -> str:
     """The fingerprint of an option's plates, cuts, items and profile."""
-    return _fingerprint(_geometry(project, option.plates, option.items) | {"profile": _plain(project.profile)})
+    return _fingerprint(_geometry(project, option.plates, option.items) | {"profile": _profile(project.profile)})
 
 
 def plate_fingerprint(project: Project, option: Option, plate: Plate) -> str:
@@ -41,6 +42,12 @@ def _geometry(project: Project, plates: tuple[Plate, ...], items: tuple[Item, ..
         "items": [_plain(item) for item in items],
         "cutouts": {cutout.name: _plain(cutout) for cutout in project.cutouts if cutout.name in used},
     }
+
+
+def _profile(profile: Profile) -> Any:
+    """Zones as the defaults are left out: they were no part of a profile once, and old papers must stay known."""
+    plain = _plain(profile)
+    return plain if profile.zones else {key: value for key, value in plain.items() if key != "zones"}
 
 
 def _plain(record: Record) -> Any:

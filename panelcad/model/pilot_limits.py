@@ -2,11 +2,12 @@
 
 from typing import Annotated, Final
 
-from pydantic import Field
+from pydantic import AfterValidator, Field
 
 from panelcad.model.base import NonNegativeLength, Number, PositiveLength, Record
 from panelcad.model.limit import limit
 from panelcad.model.source import Standing
+from panelcad.model.view_zones import FunctionZone, only_changed
 
 Degrees = Annotated[Number, Field(ge=0, le=180)]
 Share = Annotated[Number, Field(ge=0, le=1)]
@@ -37,6 +38,8 @@ class PilotLimits(Record):
     important_down: Degrees = limit(
         20.0, "Field of view for what is important, below the line of sight", Standing.PUBLISHED, _VIEW
     )
+    zones: Annotated[tuple[FunctionZone, ...], AfterValidator(only_changed)] = ()
+    """Where functions belong in the pilot's view, other than the defaults (`model.view_zones`)."""
     face_turned: Degrees = limit(45.0, "Face turned from the line of sight, at most", Standing.PUBLISHED, _TURNED)
     group_offset: NonNegativeLength = limit(
         101.6, "Middle of the flight instruments from the pilot's centre line, at most", Standing.MEMORY, _TABLE_3

@@ -7,11 +7,15 @@ import math
 
 import pytest
 
+from panelcad.checks.pilot_primary import FLIGHT
 from panelcad.checks.pilot_sight import sight_of
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
+from panelcad.model.function import Function
 from panelcad.model.plate import Frame
+from panelcad.model.project import Item
 from panelcad.model.surroundings import Surroundings
+from panelcad.model.view_zones import FunctionZone, ViewZone, functions_in, zone_source
 from tests.checks.pilot_cases import BESIDE, beside, second_attitude
 from tests.checks.pilot_panels import EYE_DISTANCE, INCH, blamed, eye, fitted, found, panel
 
@@ -149,3 +153,46 @@ def test_without_an_eye_point_the_view_is_unknown_and_said_so() -> None:
     assert len(found(project, "eye-point")) == 1
     assert found(panel(fitted("tachometer", 900, 0)), "eye-point") == []
     assert found(panel(fitted("nothing", 0, 0), around=Surroundings()), "eye-point") == []
+
+
+def judged_by(zones: dict[Function, ViewZone], *items: Item) -> dict[str, set[tuple[str, ...]]]:
+    """What the two rules blame with a shop's own zones."""
+    own = tuple(FunctionZone(function=function, zone=zone) for function, zone in zones.items())
+    project = panel(*items)
+    project = project.revised(profile=project.profile.revised(zones=own))
+    return {rule: blamed(found(project, rule)) for rule in ("view-primary", "view-important")}
+
+
+def test_a_shop_may_want_the_tachometer_in_the_primary_field() -> None:
+    """15 degrees at 30 in are 8.04 in and 35 degrees 21.0 in; the nearest serves, the other is held to the wider."""
+    near, far = fitted("near", 8.1 * INCH, -200, "tachometer"), fitted("far", 20 * INCH, -200, "tachometer")
+    nothing = {"view-primary": set(), "view-important": set()}
+    assert judged_by({}, near, far) == nothing
+    own = {Function.TACHOMETER: ViewZone.PRIMARY}
+    assert judged_by(own, near, far) == nothing | {"view-primary": {("near",)}}
+    inside = fitted("near", 8.0 * INCH, -200, "tachometer")
+    assert judged_by(own, inside, far) == nothing
+    assert judged_by(own, inside, fitted("far", 21.1 * INCH, -200, "tachometer"))["view-important"] == {("far",)}
+
+
+def test_a_flight_instrument_may_be_held_to_the_wider_field_or_to_none() -> None:
+    attitude = fitted("attitude", 0, -200)
+    aside, beyond = (fitted("airspeed", inches * INCH, -200) for inches in (12, 22))
+    assert judged_by({}, attitude, aside)["view-primary"] == {("airspeed",)}
+    wider = {Function.AIRSPEED: ViewZone.IMPORTANT}
+    assert judged_by(wider, attitude, aside) == {"view-primary": set(), "view-important": set()}
+    assert judged_by(wider, attitude, beyond) == {"view-primary": set(), "view-important": {("airspeed",)}}
+    none = {Function.AIRSPEED: ViewZone.ANYWHERE}
+    assert judged_by(none, attitude, beyond) == {"view-primary": set(), "view-important": set()}
+
+
+def test_what_is_advised_only_is_advice() -> None:
+    project = panel(fitted("tachometer", 9 * INCH, -200))
+    zones = (FunctionZone(function=Function.TACHOMETER, zone=ViewZone.PRIMARY_ADVISED),)
+    (finding,) = found(project.revised(profile=project.profile.revised(zones=zones)), "view-primary")
+    assert finding.severity is Severity.ADVICE
+
+
+def test_every_zone_has_a_source() -> None:
+    assert all(zone_source(function).text for function in Function)
+    assert functions_in(ViewZone.PRIMARY) == frozenset(FLIGHT)

@@ -6,7 +6,9 @@ from hypothesis import strategies as st
 
 from panelcad.checks.profile_file import differences, length_limits, limit_names, profile_text, read_profile
 from panelcad.errors import UnusableInput
+from panelcad.model.function import Function
 from panelcad.model.profile import Profile, limit_source
+from panelcad.model.view_zones import FunctionZone, ViewZone, functions_in, functions_told
 from panelcad.units import LengthUnit
 
 
@@ -43,7 +45,10 @@ def test_what_is_written_reads_back_the_same(tmp_path_factory, unit, web, bed):
         ('unit = "inch"\n', "'inch' is no unit; expected in or mm"),
         ("[limits]\n", "'' is no unit; expected in or mm"),
         ('unit = "mm"\nlimits = 3\n', "it is no table; expected a table such as [limits]"),
-        ('unit = "mm"\ncolour = "red"\n', "colour: this key is not known; expected name, unit or a table [limits]"),
+        (
+            'unit = "mm"\ncolour = "red"\n',
+            "colour: this key is not known; expected name, unit or a table",
+        ),
         ('unit = "mm"\n[limits]\nweb_advised = -3\n', "web_advised: -3.0 is not usable"),
         ('unit = "mm"\n[limits]\nweb_advised = "wide"\n', "web_advised: 'wide' is not usable"),
         ('unit = "mm"\n[limits]\nweb_advised = nan\n', "web_advised: nan is not usable"),
@@ -63,3 +68,43 @@ def test_every_limit_has_a_title_and_a_source():
         assert limit_source(name).text
     assert "web_advised" in length_limits()
     assert "edge_distance_plain" not in length_limits()
+
+
+def test_zones_are_read_told_and_written_back(tmp_path):
+    text = 'unit = "mm"\n[zones]\n"vertical speed" = "primary"\nattitude = "primary"\nclock = "important"\n'
+    profile = read_profile(written(tmp_path, text))
+    assert functions_in(ViewZone.PRIMARY, profile.zones) == functions_in(ViewZone.PRIMARY) | {Function.VERTICAL_SPEED}
+    assert Function.CLOCK in functions_told(profile.zones)
+    assert [d.text(LengthUnit.MM) for d in differences(profile)] == [
+        "Zone of the pilot's view for vertical speed: primary instead of important",
+        "Zone of the pilot's view for clock: important instead of anywhere",
+    ]
+    assert [d.name for d in differences(profile)] == ["zones.vertical speed", "zones.clock"]
+    assert read_profile(written(tmp_path, profile_text(profile, LengthUnit.INCH))) == profile
+    assert read_profile(written(tmp_path, profile_text(Profile(), LengthUnit.MM))) == Profile()
+
+
+def test_the_order_of_zones_and_zones_as_the_defaults_make_no_other_profile():
+    clock, slip = (FunctionZone(function=f, zone=ViewZone.PRIMARY) for f in (Function.CLOCK, Function.SLIP))
+    usual = FunctionZone(function=Function.ATTITUDE, zone=ViewZone.PRIMARY)
+    assert Profile(zones=(clock, slip, usual)) == Profile(zones=(slip, clock))
+    with pytest.raises(ValueError, match="the zone of 'clock' is stated twice"):
+        Profile(zones=(clock, clock))
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        (
+            '[zones]\n"vertcal speed" = "primary"\n',
+            "zones, vertcal speed: no function bears this name",
+        ),
+        ('[zones]\nclock = "first"\n', "zones, clock: 'first' is no zone; expected one of primary, primary advised"),
+        ("[zones]\nclock = 3\n", "zones, clock: 3 is no zone"),
+        ("[limits]\nzones = 3\n", "limits, zones: it is no limit; expected a table of its own, [zones]"),
+    ],
+)
+def test_an_unusable_zone_gets_one_sentence(tmp_path, text, said):
+    with pytest.raises(UnusableInput) as caught:
+        read_profile(written(tmp_path, f'unit = "mm"\n{text}'))
+    assert said in str(caught.value)

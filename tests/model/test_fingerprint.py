@@ -1,6 +1,10 @@
+from panelcad.model import fingerprint as fingerprint_module
+from panelcad.model.base import in_nanometres
 from panelcad.model.fingerprint import feature_fingerprint, option_fingerprint, plate_fingerprint
+from panelcad.model.function import Function
 from panelcad.model.layout import layout
 from panelcad.model.project import Project
+from panelcad.model.view_zones import FunctionZone, ViewZone
 from tests import builders
 
 
@@ -28,6 +32,16 @@ def test_names_and_notes_do_not_change_the_fingerprint() -> None:
 def test_the_profile_changes_the_fingerprint() -> None:
     project = drawn()
     assert of(project.revised(profile=project.profile.revised(bezel_gap=1.0))) != of(project)
+
+
+def test_zones_count_only_where_a_shop_changed_them() -> None:
+    """Files that were released before a profile had zones keep their fingerprint."""
+    project = drawn()
+    plain = project.profile.model_dump(mode="json", context=in_nanometres())
+    assert plain["zones"] == []
+    assert "zones" not in fingerprint_module._profile(project.profile)
+    zones = (FunctionZone(function=Function.CLOCK, zone=ViewZone.PRIMARY),)
+    assert of(project.revised(profile=project.profile.revised(zones=zones))) != of(project)
 
 
 def test_a_plate_has_its_own() -> None:
