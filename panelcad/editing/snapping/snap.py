@@ -16,6 +16,9 @@ from panelcad.editing.snapping.standing import Standing
 _AS_NEAR: Final = 0.35
 """Lines that differ by less than this share of the reach count as equally near."""
 
+_NEIGHBOURS: Final = 150.0
+"""mm from middle to middle; edges of things farther apart than this catch less and less."""
+
 
 class Rank(Enum):
     """What a line means, the most meaningful first."""
@@ -85,12 +88,20 @@ def _whole(start: float, shift: float, step: float) -> float:
 
 
 def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught | None:
-    near = list(_candidates(moving, axis, field, reach))
+    near = [caught for caught in _candidates(moving, axis, field, reach) if _catches(caught, moving, reach)]
     if not near:
         return _to_grid(moving, axis, field.grid, reach)
     nearest = min(abs(c.shift) for c in near)
     as_near = [c for c in near if abs(c.shift) <= nearest + _AS_NEAR * reach]
     return min(as_near, key=lambda c: (c.rank.value, _away(moving, c.other), abs(c.shift)))
+
+
+def _catches(caught: Caught, moving: Standing, reach: float) -> bool:
+    """An edge catches its neighbours; the farther off it stands, the nearer to its line one must come."""
+    if caught.rank not in {Rank.OWN_LINE, Rank.EDGE}:
+        return True
+    away = _away(moving, caught.other)
+    return away <= _NEIGHBOURS or abs(caught.shift) <= reach * _NEIGHBOURS / away
 
 
 def _away(moving: Standing, other: Standing | None) -> float:

@@ -38,10 +38,18 @@ def test_a_panel_axis_means_more_than_an_edge() -> None:
 
 
 def test_an_edge_catches_an_edge() -> None:
-    caught = snap(MOVING, 301.0, 101.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
+    caught = snap(MOVING, 71.0, 101.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
     # The clock's lower edge stands at 140, the moving one's upper edge 40 above its centre.
     assert caught.dy == 100.0
     assert caught.words == "lower edge of clock"
+
+
+@pytest.mark.parametrize(("away", "snapped"), [(100.0, 100.0), (420.0, 101.0)])
+def test_an_edge_far_off_catches_only_what_comes_close_to_its_line(away, snapped) -> None:
+    clock = box("clock", 0, 170, 60, 60)
+    assert snap(MOVING, away, 101.0, Field((clock,)), reach=1.5).dy == snapped
+    # At 420 mm across and 69 mm up, 150 of 489 mm are left of the reach: 0.46 mm.
+    assert snap(MOVING, away, 100.4, Field((clock,)), reach=1.5).dy == 100.0
 
 
 def test_equal_gaps_between_two_neighbours() -> None:
