@@ -98,7 +98,7 @@ def _settle(moving: Standing, axis: Axis, field: Field, reach: float) -> Caught 
 
 def _catches(caught: Caught, moving: Standing, reach: float) -> bool:
     """An edge catches its neighbours; the farther off it stands, the nearer to its line one must come."""
-    if caught.rank not in {Rank.OWN_LINE, Rank.EDGE}:
+    if caught.rank is not Rank.EDGE:
         return True
     away = _away(moving, caught.other)
     return away <= _NEIGHBOURS or abs(caught.shift) <= reach * _NEIGHBOURS / away

@@ -38,7 +38,7 @@ def test_a_panel_axis_means_more_than_an_edge() -> None:
 
 
 def test_an_edge_catches_an_edge() -> None:
-    caught = snap(MOVING, 71.0, 101.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
+    caught = snap(MOVING, 60.0, 101.0, Field((box("clock", 0, 170, 60, 60),)), reach=1.5)
     # The clock's lower edge stands at 140, the moving one's upper edge 40 above its centre.
     assert caught.dy == 100.0
     assert caught.words == "lower edge of clock"
