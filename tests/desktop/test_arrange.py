@@ -329,3 +329,49 @@ def test_alt_and_the_letter_of_a_field_goes_to_the_field_and_enter_takes_what_wa
     in_dialog(type_pitch)
     hands.action("arrange.repeat")
     assert (-200, -50) in {(round(x), round(y)) for x, y in places(hands).values()}
+
+
+def pitch_shown(dialog: EditDialog) -> float:
+    (pitch,) = (f for f in dialog.findChildren(LengthEntry) if f.accessibleName() == "Pitch")
+    return pitch.mm
+
+
+def write_over(words: str) -> None:
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_A, CTRL)
+    QTest.keyClicks(QApplication.focusWidget(), words)
+
+
+def choose(part_of_title: str) -> None:
+    write_over(part_of_title)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+
+
+def test_the_pitch_of_a_row_follows_the_cutout_and_leaves_nothing_to_find_between_two(hands) -> None:
+    pitches: list[float] = []
+
+    def fill(dialog: EditDialog) -> None:
+        for words in ("rocker", "push-pull"):
+            choose(words)
+            pitches.append(pitch_shown(dialog))
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+
+    in_dialog(fill)
+    hands.action("place.row")
+    assert pitches[0] > pitches[1] > 0.0
+    made = set(hands.window.bench.selection.ids)
+    hands.window.bench.judge.check_now()
+    found = hands.window.bench.judge.report.findings
+    assert [finding.rule for finding in found if len(made & set(finding.items)) > 1] == []
+
+
+def test_a_pitch_that_was_typed_stays_when_another_cutout_is_chosen(hands) -> None:
+    def fill(dialog: EditDialog) -> None:
+        QTest.keyClick(dialog, Qt.Key.Key_P, Qt.KeyboardModifier.AltModifier)
+        write_over("44")
+        QTest.keyClick(dialog, Qt.Key.Key_C, Qt.KeyboardModifier.AltModifier)
+        choose("rocker")
+        assert pitch_shown(dialog) == 44.0
+        QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+    in_dialog(fill)
+    hands.action("place.row")

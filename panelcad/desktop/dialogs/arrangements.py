@@ -17,6 +17,7 @@ from panelcad.editing.stack import place_stack
 from panelcad.errors import EditRefused, PanelcadError
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Cutout
+from panelcad.units import LengthUnit
 
 _SEATS: Final = {
     Seat.AIRSPEED: ("Airspeed", "airspeed indicator"),
@@ -93,7 +94,7 @@ def _seat(bench: Workbench, dialog: EditDialog, seat: Seat) -> CutoutChoice:
 
 
 def row_of(bench: Workbench, parent: QWidget) -> None:
-    """A row of switches, breakers or anything else with a pitch."""
+    """A row of switches, breakers or anything else, with the least pitch that leaves nothing to find."""
     dialog = EditDialog(bench, "Place a row", "Place", parent, at=Dialog.ROW)
     choice = CutoutChoice("Cutout", bench.catalogue.cutouts.values())
     found = bench.catalogue.search("toggle switch")
@@ -101,12 +102,28 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     count = QSpinBox()
     count.setRange(2, 100)
     count.setValue(6)
-    pitch = LengthEntry("Pitch", 25.4 if bench.unit.value == "in" else 25.0, bench.unit)
+    pitch = LengthEntry("Pitch", 0.0, bench.unit)
     dialog.form.row("&Cutout", choice)
     dialog.form.row("&How many", count)
     dialog.form.row(f"&Pitch, {bench.unit.value}", pitch)
-    across, up = _place_entries(dialog, _free_start(bench, choice.cutout, count.value(), pitch.mm))
+    across, up = _place_entries(dialog, _middle(bench))
     dialog.form.words("x and y are the first one's; a negative pitch goes left.", "faint")
+
+    def propose() -> None:
+        """A pitch and a place for what is chosen; what was typed stays."""
+        cutout = choice.cutout
+        if cutout is None:
+            return
+        if not pitch.is_typed:
+            pitch.show_mm(_pitch_of(bench, cutout))
+        if not (pitch.is_typed or across.is_typed or up.is_typed):
+            start = _free_start(bench, cutout, count.value(), pitch.mm)
+            across.show_mm(start.x)
+            up.show_mm(start.y)
+
+    propose()
+    for signal in (choice.currentTextChanged, count.valueChanged):
+        signal.connect(lambda *_: propose())
     for signal in (choice.currentTextChanged, count.valueChanged, pitch.edited):
         signal.connect(lambda *_: dialog.preview())
     document = bench.document
@@ -119,11 +136,18 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     dialog.ask(place)
 
 
-def _free_start(bench: Workbench, cutout: Cutout | None, count: int, pitch: float) -> Point:
+def _pitch_of(bench: Workbench, cutout: Cutout) -> float:
+    """The least pitch for it, or 1 in or 25 mm for what does not get on with its like at any."""
+    from panelcad.checks.pitch import least_pitch  # noqa: PLC0415 - checks load shapely, which waits until it is asked
+
+    project = bench.document.project
+    plate = bench.document.option.plate(bench.stage.plate_id)
+    return least_pitch(project, plate, cutout) or (25.4 if bench.unit is LengthUnit.INCH else 25.0)
+
+
+def _free_start(bench: Workbench, cutout: Cutout, count: int, pitch: float) -> Point:
     """Where a row covers nothing, as near as can be to where the pointer was last."""
     document, plate_id = bench.document, bench.stage.plate_id
-    if cutout is None:
-        return _middle(bench)
     try:
         trial = place_row(document.project, document.option_id, plate_id, cutout, Row(Point(0.0, 0.0), count, pitch))
     except PanelcadError:

@@ -23,15 +23,23 @@ _BESIDE = 16
 
 
 class LengthEntry(QLineEdit):
-    """A length that is read while it is typed; one that was not edited stays as exact as it came."""
+    """A length that is read while it is typed; one that was not edited stays as exact as it came.
+
+    `is_typed` says whether a person edited it.
+    """
 
     edited = Signal()
 
     def __init__(self, name: str, mm: float, unit: LengthUnit) -> None:
         super().__init__(format_brief(mm, unit))
         self._unit, self._mm = unit, mm
+        self.is_typed = False
         self.setAccessibleName(name)
-        self.textEdited.connect(lambda _: self.edited.emit())
+        self.textEdited.connect(self._type)
+
+    def _type(self) -> None:
+        self.is_typed = True
+        self.edited.emit()
 
     def show_mm(self, mm: float) -> None:
         self._mm = mm
