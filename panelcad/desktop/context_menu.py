@@ -8,12 +8,12 @@ from PySide6.QtWidgets import QMenu
 
 from panelcad.desktop.actions import with_mnemonics
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.tools.picking import all_at, picked_at
+from panelcad.desktop.tools.picking import all_at, opening_at, picked_at
 from panelcad.desktop.window_parts import Parts
 
 _ON_A_THING: Final = (
     ("edit.cut", "edit.copy", "edit.duplicate", "edit.delete"),
-    ("place.label", "place.replace", "panel.cut-size", "arrange.repeat"),
+    ("place.label", "place.replace", "panel.cut-size", "panel.standing", "arrange.repeat"),
     ("arrange.turn-left", "arrange.turn-right", "arrange.turn"),
     ("place.higher", "place.lower"),
     ("arrange.to-pilot", "arrange.to-middle"),
@@ -25,6 +25,9 @@ _ON_THE_SHEET: Final = (
     ("place.basic-t", "place.stack", "place.row"),
     ("view.all", "view.grid", "view.snap"),
 )
+
+
+_CHANGE_OPENING: Final = "&Change this opening…"
 
 
 class ContextMenu:
@@ -50,17 +53,29 @@ class ContextMenu:
         entry.setChecked(action.isChecked())
         entry.triggered.connect(action.trigger)
 
+    def _add_opening(self, menu: QMenu, title: str, opening: int) -> None:
+        from panelcad.desktop.dialogs.openings import change_opening  # noqa: PLC0415 - a dialog's module loads late
+
+        parts = self._parts
+        entry = menu.addAction(title)
+        entry.triggered.connect(lambda: change_opening(parts.bench, parts.window, opening))
+        menu.addSeparator()
+
     def made(self, pointer: Pointer, picked: str) -> QMenu:
         """The menu for this place; everything that lies there can be chosen where several things do."""
         menu = QMenu(self._parts.window)
         actions = self._parts.window.menus.actions
         sections = _ON_A_THING if picked else _ON_THE_SHEET
         offered = [[n for n in names if n in actions and actions[n].isEnabled()] for names in sections]
-        titles = with_mnemonics([actions[name].text() for names in offered for name in names])
-        marked = iter(titles)
+        titles = [actions[name].text() for names in offered for name in names]
+        change, *marked = with_mnemonics([_CHANGE_OPENING, *titles])
+        opening = None if picked else opening_at(self._parts.bench, pointer)
+        if opening is not None:
+            self._add_opening(menu, change, opening)
+        left = iter(marked)
         for names in offered:
             for name in names:
-                self._add(menu, actions[name], next(marked))
+                self._add(menu, actions[name], next(left))
             menu.addSeparator()
         under = all_at(self._parts.bench, pointer)
         if len(under) > 1:

@@ -11,9 +11,10 @@ from panelcad.editing.place import with_plate
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused
 from panelcad.geometry.curve import aside
-from panelcad.geometry.point import Point
+from panelcad.geometry.point import Point, distance
+from panelcad.geometry.segment import Segment
 from panelcad.model.hole import HoleForm
-from panelcad.model.plate import AttachScrew, Backing
+from panelcad.model.plate import AttachScrew, Backing, Plate
 from panelcad.model.project import Project
 from panelcad.model.shape import Shape
 
@@ -46,6 +47,18 @@ def places_along(outline: Shape, edge: int, spread: Spread) -> tuple[Point, ...]
     return tuple(line.at(share) for share in shares)
 
 
+def screws_along(plate: Plate, edge: int, spread: Spread) -> tuple[str, ...]:
+    """The ids of the attach screws that are nearer to this edge than to any other that has room for such a spread."""
+    segments = edges(outline_of(plate.outline))
+    roomy = [i for i in range(len(segments)) if i == edge or _has_room(segments[i], spread)]
+
+    def nearest_edge(screw: AttachScrew) -> int:
+        at = Point(screw.x, screw.y)
+        return min(roomy, key=lambda i: distance(segments[i].nearest(at), at))
+
+    return tuple(screw.id for screw in plate.attach_screws if nearest_edge(screw) == edge)
+
+
 @edit
 def attach_along(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     project: Project,
@@ -66,7 +79,7 @@ def attach_along(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     taken, screws = set(ids_in(project, option)), list(plate.attach_screws)
     made: list[str] = []
     for spot in places_along(plate.outline, edge, spread):
-        if any(math.hypot(screw.x - spot.x, screw.y - spot.y) < form.diameter for screw in screws):
+        if any(distance(Point(screw.x, screw.y), spot) < form.diameter for screw in screws):
             continue
         made.append(fresh_id("attach-1", taken))
         taken.add(made[-1])
@@ -89,7 +102,8 @@ def attach_all_round(  # noqa: PLR0913, PLR0917 - as `attach_along`
     Raises `EditRefused` for a kept plate or one with no edge long enough, `UnknownName`.
     """
     outline = project.option(option_id).plate(plate_id).outline
-    long_enough = [edge for edge in range(len(edges(outline_of(outline)))) if _has_room(outline, edge, spread)]
+    segments = edges(outline_of(outline))
+    long_enough = [edge for edge, segment in enumerate(segments) if _has_room(segment, spread)]
     if not long_enough:
         raise EditRefused("No edge is long enough for a screw at these distances.")
     made: list[str] = []
@@ -100,5 +114,5 @@ def attach_all_round(  # noqa: PLR0913, PLR0917 - as `attach_along`
     return Made(project, tuple(made))
 
 
-def _has_room(outline: Shape, edge: int, spread: Spread) -> bool:
-    return edges(outline_of(outline))[edge].length >= 2 * spread.ends
+def _has_room(edge: Segment, spread: Spread) -> bool:
+    return edge.length >= 2 * spread.ends

@@ -4,9 +4,15 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QPushButton
 
+from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.commands import panel, tools
+from panelcad.editing.plates import add_inner_opening
+from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Arc
+from panelcad.model.cutout import Opening
 from panelcad.model.plate import PlateState
+from panelcad.model.shape import Circle
+from panelcad.model.source import Source, Standing
 from tests.desktop.next_dialog import in_dialog
 
 ALT = Qt.KeyboardModifier.AltModifier
@@ -114,6 +120,29 @@ def test_screws_are_drilled_along_every_edge(hands, plate) -> None:
     hands.action("panel.screws")
     screws = plate().attach_screws
     assert len({(screw.x, screw.y) for screw in screws}) == len(screws) == 12
+
+
+def test_screws_are_spread_anew_after_the_outline_changed(hands, plate) -> None:
+    def drill(dialog) -> None:
+        fill(dialog, Hole="4.5")
+        press(dialog, "Drill")
+
+    def wider(dialog) -> None:
+        fill(dialog, Width="700")
+        press(dialog, "Take")
+
+    def drill_anew(dialog) -> None:
+        assert field(dialog, "Hole").text() == "4.5"
+        dialog.findChild(QCheckBox).setChecked(True)
+        press(dialog, "Drill")
+
+    for act, action in ((drill, "panel.screws"), (wider, "panel.measures"), (drill_anew, "panel.screws")):
+        in_dialog(act)
+        hands.action(action)
+    screws = plate().attach_screws
+    assert max(screw.x for screw in screws) == 350.0 - 12.0
+    assert not [screw for screw in screws if abs(screw.x) == 288.0]
+    assert {screw.form.diameter for screw in screws} == {4.5}
 
 
 def test_screws_begin_with_every_edge_until_one_is_picked(hands, plate) -> None:
@@ -297,6 +326,45 @@ def test_an_opening_is_drawn_changed_and_filled_in_again(hands, plate, qtbot) ->
     in_dialog(fill_in)
     hands.action("panel.opening")
     assert plate().inner_openings == ()
+
+
+@pytest.fixture
+def two_openings(hands):
+    """Round ones of 40 mm at 0, -100 and 100, -100."""
+    document = hands.window.bench.document
+    project = document.project
+    for x in (0.0, 100.0):
+        source = Source(standing=Standing.USER, text="measured")
+        opening = Opening(shape=Circle(diameter=40.0), x=x, y=-100.0, purpose="lamp", source=source)
+        project = add_inner_opening(project, document.option_id, "main", opening)
+    document.apply("two openings", project)
+    return hands
+
+
+def test_a_double_click_in_an_opening_of_the_sheet_changes_it(two_openings, plate, qtbot) -> None:
+    def act(dialog) -> None:
+        assert field(dialog, "x").text() == "100"
+        fill(dialog, Diameter="50")
+        press(dialog, "Take")
+
+    in_dialog(act)
+    two_openings.double_click(100, -100)
+    qtbot.waitUntil(lambda: [one.shape.diameter for one in plate().inner_openings] == [40.0, 50.0])
+
+
+def test_the_menu_at_an_opening_of_the_sheet_offers_to_change_it(two_openings, plate) -> None:
+    def act(dialog) -> None:
+        dialog.findChild(QCheckBox).setChecked(True)
+        press(dialog, "Take")
+
+    window = two_openings.window
+    at = window.bench.stage.to_picture(Point(100.0, -100.0))
+    menu = window.context_menu.made(Pointer(at, 1.0), "")
+    in_dialog(act)
+    next(entry for entry in menu.actions() if "opening" in entry.text()).trigger()
+    assert [one.x for one in plate().inner_openings] == [0.0]
+    menu = window.context_menu.made(Pointer(at, 1.0), "")
+    assert not [entry for entry in menu.actions() if "opening" in entry.text()]
 
 
 def test_escape_puts_the_drawing_away(hands) -> None:

@@ -2,8 +2,8 @@ import itertools
 
 import pytest
 
-from panelcad.editing.attach import Spread, attach_all_round, attach_along, places_along
-from panelcad.editing.outline import bow_by, outline_of, set_outline
+from panelcad.editing.attach import Spread, attach_all_round, attach_along, places_along, screws_along
+from panelcad.editing.outline import bow_by, move_corner, outline_of, set_outline
 from panelcad.editing.sharp_outline import SharpOutline
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point, distance
@@ -68,3 +68,16 @@ def test_all_round_leaves_out_edges_without_room() -> None:
     assert len(made.ids) == len(screws) == 2 * (5 + 3)
     with pytest.raises(EditRefused, match="No edge is long enough"):
         attach_all_round(project, "new", "main", Spread(12.0, 400.0, 150.0), FORM)
+
+
+def test_the_screws_along_an_edge_are_known_after_the_outline_changed() -> None:
+    """The upper edge is 15 mm higher by now; the first screw is still farther from the corner's other edge."""
+    spread = Spread(12.0, 30.0, 150.0)
+    project = attach_all_round(builders.project(), "new", "main", spread, FORM).project
+    upper = {screw.id for screw in project.option("new").plates[0].attach_screws if screw.y == 138.0}
+    higher = move_corner(move_corner(SHEET, 2, 300.0, 165.0), 3, -300.0, 165.0)
+    plate = set_outline(project, "new", "main", higher).option("new").plates[0]
+    assert set(screws_along(plate, 2, spread)) == upper
+    assert len(upper) == 5
+    by_edge = [screws_along(plate, edge, spread) for edge in range(4)]
+    assert sorted(id_ for ids in by_edge for id_ in ids) == sorted(screw.id for screw in plate.attach_screws)

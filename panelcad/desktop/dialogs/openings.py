@@ -31,10 +31,10 @@ def inner_opening(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] 
     dialog.ask(lambda: add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER)))
 
 
-def change_opening(bench: Workbench, parent: QWidget) -> None:
-    """One of the sheet's openings in numbers, or filled in again."""
+def change_opening(bench: Workbench, parent: QWidget, pointed: int | None = None) -> None:
+    """One of the sheet's openings, the one that was pointed at, in numbers, or filled in again."""
     project, option_id, plate_id = start(bench)
-    index = _which(bench, parent)
+    index = _which(bench, parent) if pointed is None else pointed
     if index is None:
         return
     dialog = EditDialog(bench, "An opening of the sheet", "Take", parent, at=Dialog.OPENING)

@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edge_names import edge_name
@@ -10,11 +10,13 @@ from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.attach import Spread, attach_all_round, attach_along
+from panelcad.editing.attach import Spread, attach_all_round, attach_along, screws_along
 from panelcad.editing.made import Made
 from panelcad.editing.outline import edges, outline_of
+from panelcad.editing.remove import remove
 from panelcad.errors import EditRefused
 from panelcad.model.hole import HoleForm
+from panelcad.model.plate import AttachScrew, Backing, Plate
 from panelcad.units import LengthUnit
 
 _EVERY: Final = -1
@@ -26,35 +28,60 @@ _SCREW: Final = {
 
 
 def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
-    """Attach screws along one edge or all of them; it begins with the edge that was picked."""
+    """Attach screws along one edge or all of them; it begins with the edge that was picked and the screws there are."""
     project, option_id, plate_id = start(bench)
-    segments = edges(outline_of(project.option(option_id).plate(plate_id).outline))
+    plate = project.option(option_id).plate(plate_id)
     dialog = EditDialog(bench, "Attach screws along edges", "Drill", parent, at=Dialog.SCREWS)
-    edge = ChoiceBox()
-    edge.setAccessibleName("Edge")
-    edge.addItem("every edge", _EVERY)
-    for i, segment in enumerate(segments):
-        edge.addItem(f"{i + 1}: {edge_name(segment, bench.unit)}", i)
-    if bench.outline.is_picked:
-        edge.setCurrentIndex(edge.findData(bench.outline.finished_edge))
-    edge.activated.connect(lambda _: dialog.preview())
-    dialog.form.row("&Edge", edge)
+    edge = _edge_row(dialog, plate)
+    like = next(iter(plate.attach_screws), None)
+    *spaces, hole, fastener = _SCREW[bench.unit]
+    if like is not None:
+        hole, fastener = like.form.diameter, like.form.fastener
     titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most", "&Hole", "Fa&stener")
-    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, _SCREW[bench.unit], strict=True)]
-    dialog.form.words("Screws that are there already stay, and no place is drilled twice.", "faint")
+    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, (*spaces, hole, fastener), strict=True)]
+    instead = QCheckBox("Instead of those that are there al&ong it")
+    instead.setEnabled(like is not None)
+    instead.toggled.connect(dialog.preview)
+    dialog.form.add(instead)
+    dialog.form.words("Otherwise screws that are there stay, and no place is drilled twice.", "faint")
 
     def change() -> Made:
         inset, ends, pitch, hole, fastener = (entry.mm for entry in entries)
-        form = _form(hole, fastener)
         spread, chosen = Spread(inset, ends, pitch), int(edge.currentData())
+        form, backing = _form(hole, fastener, like)
+        cleared = project
+        if instead.isChecked():
+            cleared = remove(project, option_id, _screws(plate, chosen, spread))
         if chosen == _EVERY:
-            return attach_all_round(project, option_id, plate_id, spread, form)
-        return attach_along(project, option_id, plate_id, chosen, spread, form)
+            return attach_all_round(cleared, option_id, plate_id, spread, form, backing)
+        return attach_along(cleared, option_id, plate_id, chosen, spread, form, backing)
 
     dialog.ask(change)
 
 
-def _form(hole: float, fastener: float) -> HoleForm:
+def _edge_row(dialog: EditDialog, plate: Plate) -> QComboBox:
+    bench = dialog.bench
+    box = ChoiceBox()
+    box.setAccessibleName("Edge")
+    box.addItem("every edge", _EVERY)
+    for i, segment in enumerate(edges(outline_of(plate.outline))):
+        box.addItem(f"{i + 1}: {edge_name(segment, bench.unit)}", i)
+    if bench.outline.is_picked:
+        box.setCurrentIndex(box.findData(bench.outline.finished_edge))
+    box.activated.connect(lambda _: dialog.preview())
+    dialog.form.row("&Edge", box)
+    return box
+
+
+def _screws(plate: Plate, edge: int, spread: Spread) -> tuple[str, ...]:
+    """The attach screws that new ones along this edge, or along all, would stand for."""
+    return tuple(screw.id for screw in plate.attach_screws) if edge == _EVERY else screws_along(plate, edge, spread)
+
+
+def _form(hole: float, fastener: float, like: AttachScrew | None) -> tuple[HoleForm, Backing | None]:
+    """The same hole and nut as those that are there, with a countersink they may have, while the sizes are theirs."""
     if hole <= 0 or fastener <= 0:
         raise EditRefused("A hole and a fastener larger than 0 are expected.")
-    return HoleForm(diameter=hole, fastener=fastener)
+    if like is not None and (hole, fastener) == (like.form.diameter, like.form.fastener):
+        return like.form, like.backing
+    return HoleForm(diameter=hole, fastener=fastener), None

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.lookup import sharers
+from panelcad.geometry.gap import contains
 
 _REACH_PX = 3.0
 
@@ -34,3 +35,10 @@ def is_within_outline(bench: Workbench, pointer: Pointer, part: str) -> bool:
     if part not in {thing.id for thing in bench.document.project.surroundings.things}:
         return False
     return bench.stage.scene.is_within_outline(part, pointer.at, 2 * _REACH_PX * pointer.mm_per_pixel)
+
+
+def opening_at(bench: Workbench, pointer: Pointer) -> int | None:
+    """The number of the sheet's own opening under the pointer, 0 for the first; None where there is none."""
+    at = bench.stage.to_plate(pointer.at)
+    inner = bench.stage.layout().plate(bench.stage.plate_id).inner
+    return next((i for i, feature in enumerate(inner) if contains(feature.contour, at)), None)

@@ -2,14 +2,14 @@
 
 from typing import Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.tools.band import Band
 from panelcad.desktop.tools.base import DRAG_PX, Gesture, Tool
 from panelcad.desktop.tools.dimension_drag import DimensionDrag
-from panelcad.desktop.tools.picking import all_at, is_within_outline, pickable, picked_at
+from panelcad.desktop.tools.picking import all_at, is_within_outline, opening_at, pickable, picked_at
 from panelcad.desktop.tools.stack_drag import try_drag
 from panelcad.desktop.tools.stretch import StretchHandles, try_stretch
 from panelcad.desktop.tools.turn import Turn, try_turn
@@ -192,11 +192,20 @@ class SelectTool(Tool):
         self._is_second_press = not (pointer.held.adds or pointer.held.takes_out)
 
     def _pick_below(self, pointer: Pointer) -> None:
-        """The next thing below: a case under a bezel, a cut under an item."""
+        """The next thing below: a case under a bezel, a cut under an item; an opening of the sheet is asked about."""
         under = all_at(self.bench, pointer)
+        opening = opening_at(self.bench, pointer)
+        if not under and opening is not None:
+            QTimer.singleShot(0, self.bench, lambda: self._ask_about(opening))
         current = self.bench.selection.current
         if current in under and len(under) > 1:
             self.bench.selection.set((under[(under.index(current) + 1) % len(under)],))
+
+    def _ask_about(self, opening: int) -> None:
+        """The dialog opens once the mouse button's event is over."""
+        from panelcad.desktop.dialogs.openings import change_opening  # noqa: PLC0415 - a dialog's module loads late
+
+        change_opening(self.bench, self.bench.view.window(), opening)
 
     def key(self, event: QKeyEvent) -> bool:
         if event.key() == Qt.Key.Key_Escape:
