@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QMenu
 
 from panelcad.desktop.actions import with_mnemonics
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.panes.library import CutoutList
 from panelcad.desktop.tools.picking import all_at, opening_at, picked_at
 from panelcad.desktop.window_parts import Parts
 
@@ -30,10 +31,21 @@ _ON_THE_SHEET: Final = (
 _CHANGE_OPENING: Final = "&Change this opening…"
 
 
+_IN_THE_LIBRARY: Final = ("place.own-like", "place.own-change", "place.own-forget")
+
+
 class ContextMenu:
     def __init__(self, parts: Parts) -> None:
         self._parts = parts
         parts.bench.view.menu_wanted.connect(self.open)
+        parts.window.docks.dock("library").visibilityChanged.connect(self._offer_in_the_library)
+
+    def _offer_in_the_library(self) -> None:
+        """The list of cutouts has a menu of its own, once it is seen."""
+        listed = self._parts.window.docks.dock("library").widget().findChild(CutoutList)
+        if listed is not None and not listed.actions():
+            listed.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+            listed.addActions([self._parts.window.menus.actions[name] for name in _IN_THE_LIBRARY])
 
     def open(self, pointer: Pointer, where: QPoint) -> None:
         picked = picked_at(self._parts.bench, pointer)

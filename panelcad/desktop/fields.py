@@ -22,6 +22,15 @@ def _is_back_or_forth(event: QEvent) -> bool:
     return isinstance(event, QKeyEvent) and any(event.matches(keys) for keys in _BACK_AND_FORTH)
 
 
+def mark_wrong(field: QLineEdit, problem: str) -> None:
+    """The field is framed as wrong and says why when it is pointed at; nothing is wrong where there is no problem."""
+    field.setToolTip(problem)
+    if bool(problem) != bool(field.property("wrong")):
+        field.setProperty("wrong", bool(problem))
+        field.style().unpolish(field)
+        field.style().polish(field)
+
+
 class CommittingField(QLineEdit):
     """Undo is the document's while nothing is typed here; `done` after Enter has committed what was typed."""
 
@@ -51,7 +60,7 @@ class QuantityField(CommittingField):
         self._value = 0.0
         self.setAccessibleName(name)
         self.editingFinished.connect(self._commit)
-        self.textEdited.connect(lambda _: self._mark(""))
+        self.textEdited.connect(lambda _: mark_wrong(self, ""))
 
     @property
     def value(self) -> float:
@@ -63,7 +72,7 @@ class QuantityField(CommittingField):
         if not (self.hasFocus() and self.isModified()):
             self.setText(self._write(value))
             self.setCursorPosition(0)
-            self._mark("")
+            mark_wrong(self, "")
 
     def take_typed(self) -> bool:
         """Commit what is typed, as Enter does; False where it is nonsense, which is told."""
@@ -77,7 +86,7 @@ class QuantityField(CommittingField):
             value = self._read(self.text())
         except UnreadableQuantity as problem:
             said = str(problem.of(self.accessibleName()))
-            self._mark(said)
+            mark_wrong(self, said)
             self.refused.emit(said)
             return
         self.setModified(False)
@@ -86,13 +95,6 @@ class QuantityField(CommittingField):
         self.setText(self._write(self._value))
         if changed:
             self.committed.emit(value)
-
-    def _mark(self, problem: str) -> None:
-        self.setToolTip(problem)
-        if bool(problem) != bool(self.property("wrong")):
-            self.setProperty("wrong", bool(problem))
-            self.style().unpolish(self)
-            self.style().polish(self)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape puts the old value back."""

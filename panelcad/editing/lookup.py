@@ -6,8 +6,9 @@ from dataclasses import dataclass
 
 from panelcad.editing.parts import plate_parts, standing_around
 from panelcad.errors import UnknownName
+from panelcad.model.cutout import Cutout
 from panelcad.model.kept import kept_lately
-from panelcad.model.plate import Plate
+from panelcad.model.plate import Cut, Plate
 from panelcad.model.project import Item, Option, Project
 
 
@@ -83,3 +84,10 @@ def parts_on(project: Project, option: Option, plate_id: str) -> tuple[str, ...]
         *(part.id for part in plate_parts(option.plate(plate_id))),
         *(thing.id for thing in standing_around(project.surroundings) if thing.plate == plate_id),
     )
+
+
+def carried_cutout(project: Project, option: Option, part_id: str) -> Cutout | None:
+    """The cutout that an item or a cut is made from, as the project carries it; None for any other part."""
+    things: tuple[Item | Cut, ...] = (*option.items, *(cut for plate in option.plates for cut in plate.cuts))
+    name = next((thing.cutout for thing in things if thing.id == part_id), None)
+    return project.cutout(name) if name is not None else None

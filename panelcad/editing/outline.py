@@ -145,10 +145,15 @@ def edges(outline: Outline) -> tuple[Segment, ...]:
 
 def refuse_crossing(shape: Shape) -> None:
     """Raises `EditRefused` where the contour crosses or touches itself."""
+    if crosses_itself(shape):
+        raise EditRefused("The outline would cross itself.")
+
+
+def crosses_itself(shape: Shape) -> bool:
+    """Whether the contour crosses or touches itself."""
     from panelcad.geometry.polygon import polygon  # noqa: PLC0415 - shapely waits until an outline changes
 
-    if not polygon(shape.contour()).is_valid:
-        raise EditRefused("The outline would cross itself.")
+    return not polygon(shape.contour()).is_valid
 
 
 def _put(outline: Outline, index: int, corner: Corner) -> Outline:

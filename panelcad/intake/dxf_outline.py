@@ -115,7 +115,10 @@ def _shape(source: str, layer: str, contour: Contour, origin: Point) -> Shape:
     except ValidationError as error:
         message = error.errors()[0]["msg"].removeprefix("Value error, ")
         raise UnusableInput(
-            source, f"layer {layer}", "a contour cannot be used", message.removesuffix(" are expected")
+            source,
+            f"layer {layer}",
+            "a contour cannot be used",
+            message.removesuffix(" are expected").removesuffix(" is expected"),
         ) from None
 
 

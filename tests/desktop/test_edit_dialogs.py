@@ -6,7 +6,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel, QListWidget, QPushButton
 
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
-from panelcad.desktop.dialogs.edit_dialog import LengthEntry
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.editing.rename import rename
 from panelcad.errors import EditRefused
 from panelcad.library.catalogue import packaged_catalogue

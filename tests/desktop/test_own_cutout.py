@@ -6,11 +6,15 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.dialogs.own.form import OwnCutout
+from panelcad.desktop.dialogs.own.keep import keep_cutout
+from panelcad.desktop.panes.library import CUTOUT_ROLE
 from panelcad.library.own import own_cutouts, own_file
 from panelcad.library.packaged import folder
 from panelcad.model.cutout import BodyKind
 from panelcad.model.shape import Circle, FlattedCircle, Outline, Rectangle
 from panelcad.units import LengthUnit
+from tests import builders
+from tests.desktop.next_dialog import in_dialog
 
 
 @pytest.fixture
@@ -118,7 +122,7 @@ def test_it_is_kept_found_in_the_library_and_changed_without_doubling(form, wind
     qtbot.mouseClick(form.keep, Qt.MouseButton.LeftButton)
     bench = window.bench
     assert [cutout.title for cutout in bench.catalogue.search("chronometer stick")] == ["Stick timer"]
-    again = OwnCutout(bench, window, bench.catalogue.cutout("stick-timer"))
+    again = OwnCutout(bench, window, bench.catalogue.cutout("stick-timer"), is_changed=True)
     qtbot.addWidget(again)
     type_in(again.name, "Our stick timer")
     qtbot.mouseClick(again.keep, Qt.MouseButton.LeftButton)
@@ -139,16 +143,125 @@ def test_any_cutout_of_the_library_is_a_pattern_for_one_of_our_own(window, qtbot
     assert (cutout.holes, cutout.rack, cutout.own_web) == (like.holes, like.rack, like.own_web)
 
 
-def test_a_free_contour_comes_from_a_dxf(form, tmp_path) -> None:
+def drawing(path, *contours, units: int = 4) -> None:
+    """Closed contours of (x, y) or (x, y, bulge); units as in $INSUNITS: 1 inches, 4 millimetres, 0 none."""
     import ezdxf
 
-    drawing = ezdxf.new(units=4)
-    drawing.modelspace().add_lwpolyline([(0, 0), (40, 0), (40, 20, 0.3), (0, 20)], format="xyb", close=True)
-    drawing.saveas(tmp_path / "part.dxf")
+    made = ezdxf.new(units=units)
+    for points in contours:
+        corners = [(*point, 0.0)[:3] for point in points]
+        made.modelspace().add_lwpolyline(corners, format="xyb", close=True)
+    made.saveas(path)
+
+
+ROOF = ((0, 0), (40, 0), (40, 20, 0.3), (0, 20))
+
+
+def test_a_free_contour_comes_from_a_dxf(form, tmp_path) -> None:
+    drawing(tmp_path / "part.dxf", ROOF)
     type_in(form.name, "Odd one")
-    form.take_contour(tmp_path / "part.dxf")
+    form.from_dxf.take(tmp_path / "part.dxf")
     shape = form.cutout.openings[0].shape
     assert isinstance(shape, Outline)
     assert shape.contour().bounds[0] == pytest.approx(-20.0)
-    form.take_contour(tmp_path / "gone.dxf")
-    assert "gone.dxf" in form.problem.text()
+    assert form.from_dxf.said.text().startswith("part.dxf: 40.00 × ")
+    form.from_dxf.take(tmp_path / "gone.dxf")
+    assert "gone.dxf" in form.from_dxf.said.text()
+    assert form.cutout.openings[0].shape == shape
+
+
+def test_what_a_dxf_holds_besides_and_an_unnamed_unit_are_told(form, tmp_path) -> None:
+    drawing(tmp_path / "two.dxf", ROOF, ((50, 0), (52, 0), (52, 2)), units=0)
+    form.from_dxf.take(tmp_path / "two.dxf")
+    words = form.from_dxf.said.text()
+    assert "the largest of 2 contours; the others are not taken" in words
+    assert "names no unit; its figures are read as millimetres" in words
+    drawing(tmp_path / "inches.dxf", ((0, 0), (3.125, 0), (3.125, 2), (0, 2)), units=1)
+    form.from_dxf.take(tmp_path / "inches.dxf")
+    assert form.from_dxf.said.text() == "inches.dxf: 79.38 × 50.80 mm."
+
+
+@pytest.mark.parametrize(
+    ("points", "told"),
+    [
+        (((0, 0), (60, 30), (60, 0), (0, 40)), "its largest contour crosses itself"),
+        (((0, 0), (60, 30), (60, 0), (0, 30)), "expected a contour that encloses an area."),
+    ],
+)
+def test_a_dxf_that_cannot_be_cut_is_told_below_its_button(form, tmp_path, points, told) -> None:
+    drawing(tmp_path / "tie.dxf", points)
+    form.from_dxf.take(tmp_path / "tie.dxf")
+    assert told in form.from_dxf.said.text()
+    assert form.from_dxf.said.property("role") == "wrong"
+
+
+def test_what_is_not_there_has_no_rows(form) -> None:
+    assert form.bezel.kind.isHidden()
+    assert form.thickness.isHidden()
+    form.has_bezel.setChecked(True)
+    form.has_opening.setChecked(False)
+    assert not form.bezel.kind.isHidden()
+    assert not form.thickness.isHidden()
+    assert form.opening.kind.isHidden()
+    assert form.from_dxf.isHidden()
+    form.has_opening.setChecked(True)
+    assert [not entry.isHidden() for entry in form.opening.sizes] == [True, False, False]
+
+
+def test_a_field_that_cannot_be_read_is_marked_and_says_why(form) -> None:
+    diameter = size(form.opening, "Diameter")
+    type_in(diameter, "5O")
+    assert diameter.property("wrong")
+    assert diameter.toolTip().startswith("Diameter: '5O' cannot be read")
+    type_in(diameter, "50")
+    assert not diameter.property("wrong")
+    assert diameter.toolTip() == ""
+
+
+@pytest.fixture
+def chosen(hands):
+    """A timer of our own is chosen in the library."""
+    keep_cutout(builders.round_cutout(name="our-timer", family="own-mm"))
+    hands.window.bench.read_catalogue_again()
+    pane = hands.window.docks.dock("library").widget()
+    rows = [pane.model.index(row) for row in range(pane.model.rowCount())]
+    pane.list.setCurrentIndex(next(i for i in rows if i.data(CUTOUT_ROLE).name == "our-timer"))
+    return pane
+
+
+def names() -> list[str]:
+    return [cutout.name for cutout in own_cutouts(own_file(LengthUnit.MM))]
+
+
+def keep_as(title: str):
+    def act(dialog) -> None:
+        type_in(dialog.name, title)
+        dialog.keep.click()
+
+    return act
+
+
+def test_a_cutout_of_our_own_is_changed_or_is_the_pattern_of_another(hands, chosen) -> None:
+    in_dialog(keep_as("Our timer, late"), OwnCutout)
+    hands.action("place.own-change")
+    assert names() == ["our-timer"]
+    assert hands.window.bench.catalogue.cutout("our-timer").title == "Our timer, late"
+
+
+def test_one_like_a_cutout_of_our_own_is_another(hands, chosen) -> None:
+    in_dialog(keep_as("Our stop watch"), OwnCutout)
+    hands.action("place.own-like")
+    assert sorted(names()) == ["our-stop-watch", "our-timer"]
+
+
+def test_a_cutout_that_came_with_a_project_is_kept_in_our_library(hands) -> None:
+    assert not hands.window.menus.actions["place.own-selected"].isEnabled()
+    hands.click(-200, 50)
+    in_dialog(keep_as("From another shop"), OwnCutout)
+    hands.action("place.own-selected")
+    assert names() == ["from-another-shop"]
+
+
+def test_the_librarys_own_menu_offers_to_change_and_forget(hands, chosen) -> None:
+    titles = [action.text().replace("&", "") for action in chosen.list.actions()]
+    assert titles == ["A cutout like the chosen one…", "Change our own cutout…", "Forget our own cutout…"]

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from panelcad.desktop.dialogs.edit_dialog import AngleEntry
+from panelcad.desktop.dialogs.entries import AngleEntry
 from panelcad.desktop.tools.turn import turn_to_step
 from panelcad.editing.groups import group, lock
 from panelcad.editing.move import move_to

@@ -43,8 +43,8 @@ from tests.desktop.dialog_walk import dialog_actions, walk_dialog, walk_finding,
 NARROW = (900, 650)
 WIDE_LETTERS = 135.0
 FIELDS = (QLineEdit, QComboBox, QAbstractSpinBox, QAbstractButton, QAbstractItemView, QPlainTextEdit, QSlider)
-NO_DIALOGS = {"place.find", "place.own-like", "place.own-forget", "view.owner"}
-"""The first goes to the library's search, two want a cutout chosen there, the last is a window of its own."""
+NO_DIALOGS = {"place.find", "place.own-like", "place.own-change", "place.own-forget", "view.owner"}
+"""The first goes to the library's search, three want a cutout chosen there, the last is a window of its own."""
 FILE_QUESTIONS = {"file.open", "file.take-in", "file.save-as", "file.take-limits", "file.write-limits"}
 NEEDS_A_RELEASE = {"file.revision"}
 

@@ -5,6 +5,7 @@ from typing import Final
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.lookup import carried_cutout
 from panelcad.errors import PanelcadError
 from panelcad.model.cutout import Cutout
 
@@ -20,17 +21,34 @@ def _chosen(parts: Parts) -> Cutout | None:
     return cutout if isinstance(cutout, Cutout) else None
 
 
-def _describe(parts: Parts, like: Cutout | None) -> None:
+def _own_chosen(parts: Parts) -> Cutout | None:
+    """The cutout of our own that is picked in the library pane; that there is none is told."""
+    cutout = _chosen(parts)
+    if cutout is None or not cutout.family.startswith("own-"):
+        parts.bench.told.emit("Choose a cutout of our own in the library first")
+        return None
+    return cutout
+
+
+def _describe(parts: Parts, like: Cutout | None, *, is_changed: bool = False) -> Cutout | None:
+    """What was kept in the library."""
     from panelcad.desktop.dialogs.own.form import OwnCutout  # noqa: PLC0415 - a dialog loads when it is opened
 
-    dialog = OwnCutout(parts.bench, parts.window, like)
-    if dialog.exec() and dialog.cutout is not None:
-        parts.bench.told.emit(f"'{dialog.cutout.title}' is kept in our library")
-        parts.bench.place_wanted.emit(dialog.cutout)
+    dialog = OwnCutout(parts.bench, parts.window, like, is_changed=is_changed)
+    if not dialog.exec() or dialog.cutout is None:
+        return None
+    parts.bench.told.emit(f"'{dialog.cutout.title}' is kept in our library")
+    return dialog.cutout
+
+
+def _describe_and_take(parts: Parts, like: Cutout | None) -> None:
+    cutout = _describe(parts, like)
+    if cutout is not None:
+        parts.bench.place_wanted.emit(cutout)
 
 
 def _new(parts: Parts) -> None:
-    _describe(parts, None)
+    _describe_and_take(parts, None)
 
 
 def _like(parts: Parts) -> None:
@@ -38,17 +56,34 @@ def _like(parts: Parts) -> None:
     if cutout is None:
         parts.bench.told.emit("Choose a cutout in the library first")
     else:
+        _describe_and_take(parts, cutout)
+
+
+def _change(parts: Parts) -> None:
+    cutout = _own_chosen(parts)
+    if cutout is not None:
+        _describe(parts, cutout, is_changed=True)
+
+
+def _selected(parts: Parts) -> Cutout | None:
+    """The cutout that the one thing selected is made from, as the project carries it."""
+    if not has_panel(parts) or len(parts.bench.selection) != 1:
+        return None
+    document = parts.bench.document
+    return carried_cutout(document.project, document.option, parts.bench.selection.current)
+
+
+def _keep_selected(parts: Parts) -> None:
+    cutout = _selected(parts)
+    if cutout is not None:
         _describe(parts, cutout)
 
 
 def _forget(parts: Parts) -> None:
     from panelcad.desktop.dialogs.own.keep import forget_cutout  # noqa: PLC0415
 
-    cutout = _chosen(parts)
-    if cutout is None or not cutout.family.startswith("own-"):
-        parts.bench.told.emit("Choose a cutout of our own in the library first")
-        return
-    if not _is_sure(parts, cutout):
+    cutout = _own_chosen(parts)
+    if cutout is None or not _is_sure(parts, cutout):
         return
     try:
         forget_cutout(cutout)
@@ -80,5 +115,16 @@ ACTIONS: Final = (
         hint="Describe a cutout in a form and keep it in your library",
     ),
     Action("place.own-like", "A cutout &like the chosen one…", _MENU, 9, _like, None, has_panel),
+    Action("place.own-change", "&Change our own cutout…", _MENU, 9, _change, None, has_panel),
+    Action(
+        "place.own-selected",
+        "&Keep the selected one's cutout…",
+        _MENU,
+        9,
+        _keep_selected,
+        None,
+        lambda parts: _selected(parts) is not None,
+        hint="In our library too, such as one that came with somebody's project",
+    ),
     Action("place.own-forget", "&Forget our own cutout…", _MENU, 9, _forget, None, has_panel),
 )

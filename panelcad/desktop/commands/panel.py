@@ -101,7 +101,7 @@ ACTIONS: Final = (
     ),
     Action(
         "panel.eye",
-        "Pilot's centre line and e&ye…",
+        "Pilot's &centre line and eye…",
         _MENU,
         0,
         dialog("eye_point", "eye_point"),

@@ -3,7 +3,8 @@
 from PySide6.QtWidgets import QSpinBox, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.edit_dialog import AngleEntry, EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import AngleEntry, LengthEntry
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import set_gaps

@@ -6,7 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QPushButton, QSpinBox, QWidget
 
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.tools.put import free_place
 from panelcad.desktop.workbench import Workbench

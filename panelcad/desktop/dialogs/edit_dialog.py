@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QPoint, Signal
+from PySide6.QtCore import QPoint
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.tab_order import fields_first
@@ -14,65 +14,11 @@ from panelcad.desktop.panes.form import Form
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
 from panelcad.editing.refusal import edit
-from panelcad.errors import PanelcadError, UnreadableQuantity
+from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
-from panelcad.units import LengthUnit, format_brief, parse_angle, parse_length
 
 Outcome = Project | Made
 _BESIDE = 16
-
-
-class LengthEntry(QLineEdit):
-    """A length that is read while it is typed; one that was not edited stays as exact as it came.
-
-    `is_typed` says whether a person edited it.
-    """
-
-    edited = Signal()
-
-    def __init__(self, name: str, mm: float, unit: LengthUnit) -> None:
-        super().__init__(format_brief(mm, unit))
-        self._unit, self._mm = unit, mm
-        self.is_typed = False
-        self.setAccessibleName(name)
-        self.textEdited.connect(self._type)
-
-    def _type(self) -> None:
-        self.is_typed = True
-        self.edited.emit()
-
-    def show_mm(self, mm: float) -> None:
-        self._mm = mm
-        self.setText(format_brief(mm, self._unit))
-
-    @property
-    def mm(self) -> float:
-        """Raises `UnreadableQuantity`."""
-        if self.text() == format_brief(self._mm, self._unit):
-            return self._mm
-        try:
-            return parse_length(self.text(), self._unit)
-        except UnreadableQuantity as fault:
-            raise fault.of(self.accessibleName()) from None
-
-
-class AngleEntry(QLineEdit):
-    """An angle in degrees that is read while it is typed."""
-
-    edited = Signal()
-
-    def __init__(self, name: str, degrees: float) -> None:
-        super().__init__(f"{degrees:g}")
-        self.setAccessibleName(name)
-        self.textEdited.connect(lambda _: self.edited.emit())
-
-    @property
-    def degrees(self) -> float:
-        """Raises `UnreadableQuantity`."""
-        try:
-            return parse_angle(self.text())
-        except UnreadableQuantity as fault:
-            raise fault.of(self.accessibleName()) from None
 
 
 class EditDialog(FittedDialog):
@@ -153,6 +99,7 @@ class EditDialog(FittedDialog):
         except PanelcadError as refusal:
             self.problem.setText(str(refusal))
             self.verb.setEnabled(False)
+            self.grow()
             return
         self.problem.clear()
         self.verb.setEnabled(True)

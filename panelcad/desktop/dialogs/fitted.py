@@ -51,6 +51,18 @@ class FittedDialog(QDialog):
         self._area.setMinimumWidth(self._scrolled.minimumSizeHint().width() + bar)
         return self.sizeHint() + QSize(max(0, form.width() - area.width()), max(0, form.height() - area.height()))
 
+    def grow(self) -> None:
+        """Higher where what it shows has become higher, so that a sentence more scrolls nothing away."""
+        layout = self.layout()
+        if not self.isVisible() or layout is None:
+            return
+        layout.activate()
+        scrolled = self._wanted().height() - self.sizeHint().height()
+        height = layout.totalHeightForWidth(self.width()) if layout.hasHeightForWidth() else self.sizeHint().height()
+        if height + scrolled > self.height():
+            self.resize(self.width(), height + scrolled)
+            self.fit()
+
     def fit(self) -> None:
         """Within the screen, as near as can be to where it is."""
         room = self._room()

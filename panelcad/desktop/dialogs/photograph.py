@@ -5,7 +5,8 @@ from pathlib import Path
 from PySide6.QtGui import QImageReader
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QSizePolicy, QWidget
 
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.photo_board import PhotoBoard
 from panelcad.desktop.window_parts import Parts

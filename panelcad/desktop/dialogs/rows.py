@@ -6,7 +6,8 @@ from enum import Enum
 from PySide6.QtWidgets import QComboBox, QLineEdit
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.project import Project
 

@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QLabel
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.edit_dialog import LengthEntry
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.shape_kinds import PLAIN, ShapeKind, sizes_of
 from panelcad.errors import UnusableInput
@@ -30,7 +30,8 @@ class ShapeEntry(QObject):
         word: str = "&Shape",
     ) -> None:
         super().__init__()
-        self._unit = unit
+        self._form, self._unit = form, unit
+        self._is_shown = True
         self._kinds = {kind.key: kind for kind in kinds}
         self._free: Shape | None = None
         self.kind = ChoiceBox()
@@ -58,6 +59,12 @@ class ShapeEntry(QObject):
             entry.show_mm(mm)
         self._name_sizes()
 
+    def set_shown(self, *, is_shown: bool) -> None:
+        """All of its rows, or none."""
+        self._is_shown = is_shown
+        self._form.set_row_shown(self.kind, is_shown=is_shown)
+        self._name_sizes()
+
     def _take_kind(self) -> None:
         self._name_sizes()
         self.edited.emit()
@@ -68,8 +75,7 @@ class ShapeEntry(QObject):
         names = self._kinds[key].sizes if key in self._kinds else ()
         for i, (label, entry) in enumerate(zip(self._labels, self.sizes, strict=True)):
             is_there = i < len(names)
-            label.setVisible(is_there)
-            entry.setVisible(is_there)
+            self._form.set_row_shown(entry, is_shown=is_there and self._is_shown)
             if is_there:
                 label.setText(f"{names[i]}, {self._unit.value}")
                 entry.setAccessibleName(names[i])

@@ -8,7 +8,8 @@ from typing import Any, Final
 
 from PySide6.QtWidgets import QWidget
 
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.topics import Dialog

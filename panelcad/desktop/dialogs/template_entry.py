@@ -3,7 +3,8 @@
 from PySide6.QtWidgets import QLabel
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.edit_dialog import EditDialog, LengthEntry
+from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.editing.outline import outline_of
 from panelcad.editing.templates import TEMPLATES, Template, measured
 from panelcad.units import rounded

@@ -45,6 +45,12 @@ class Form(QWidget):
         label.setMinimumHeight(field.sizeHint().height())
         self._rows.addRow(label, field)
 
+    def set_row_shown(self, field: QWidget, *, is_shown: bool) -> None:
+        """The row of this field with its word, or not."""
+        for rows in self.findChildren(QFormLayout):
+            if rows.indexOf(field) >= 0:
+                rows.setRowVisible(field, is_shown)
+
     def name_row(self, name: str, field: QWidget) -> None:
         """A row under a name that people gave: beside its field however long, ending in dots where there is no room."""
         label = ElidedLabel(name)

@@ -74,7 +74,9 @@ class BodiesTable(QWidget):
             chooser.addItem(each.value, each)
         chooser.setCurrentIndex(chooser.findData(kind))
         chooser.activated.connect(lambda _: self.edited.emit())
+        above = self.table.cellWidget(row - 1, 0) if row else None
         self.table.setCellWidget(row, 0, chooser)
+        QWidget.setTabOrder(above or self.table, chooser)
         for column, text in enumerate(texts, 1):
             cell = QTableWidgetItem(text)
             cell.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)

@@ -1,6 +1,5 @@
 """A cutout described in a form, with a live picture, kept in the user's own library."""
 
-from pathlib import Path
 from typing import Final
 
 from pydantic import ValidationError
@@ -8,20 +7,19 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialogButtonBox,
-    QFileDialog,
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QPushButton,
     QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.edit_dialog import LengthEntry
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.own.bodies import BodiesTable
+from panelcad.desktop.dialogs.own.contour import ContourFromDxf
 from panelcad.desktop.dialogs.own.holes import HolesEntry
 from panelcad.desktop.dialogs.own.picture import CutoutPicture
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
@@ -34,7 +32,7 @@ from panelcad.editing.ids import fresh_id
 from panelcad.errors import PanelcadError
 from panelcad.model.cutout import Bezel, Cutout, Mounting, Opening
 from panelcad.model.faults import first_fault
-from panelcad.model.shape import Circle
+from panelcad.model.shape import Circle, Shape
 from panelcad.model.source import Source, Standing
 from panelcad.units import LengthUnit
 
@@ -45,14 +43,16 @@ _FIRST_BEZEL: Final = {LengthUnit.INCH: 2.5 * 25.4, LengthUnit.MM: 63.0}
 
 
 class OwnCutout(FittedDialog):
-    """`like` is a cutout to begin with; one of the user's own is changed, another is the pattern for a new one."""
+    """`like` is a cutout to begin with: the pattern for a new one, or one of the user's own that is changed."""
 
-    def __init__(self, bench: Workbench, parent: QWidget, like: Cutout | None = None) -> None:
+    def __init__(
+        self, bench: Workbench, parent: QWidget, like: Cutout | None = None, *, is_changed: bool = False
+    ) -> None:
         super().__init__(parent)
-        self._bench, self._like = bench, like
+        self._bench, self._like, self._is_changed = bench, like, is_changed
         self._unit = like.unit if like is not None else bench.unit
         self._cutout: Cutout | None = None
-        self.setWindowTitle("A cutout of our own")
+        self.setWindowTitle("Change our own cutout" if is_changed else "A cutout of our own")
         self.form = Form()
         self._add_names()
         self._add_metal()
@@ -98,9 +98,8 @@ class OwnCutout(FittedDialog):
         self.has_opening = self._tick("An &opening", is_on=like is None or bool(like.openings))
         self.opening = ShapeEntry(self.form, self._unit, first, CUTTABLE)
         self.opening.edited.connect(self._refresh)
-        self.from_dxf = QPushButton("Contour from a &DXF…")
-        self.from_dxf.setAutoDefault(False)
-        self.from_dxf.clicked.connect(self._take_contour)
+        self.from_dxf = ContourFromDxf(self._unit)
+        self.from_dxf.taken.connect(self._take_contour)
         self.form.add(self.from_dxf)
         self.holes = HolesEntry(self.form, self._unit, like.holes if like else ())
         self.holes.edited.connect(self._refresh)
@@ -175,6 +174,7 @@ class OwnCutout(FittedDialog):
 
     def _refresh(self) -> None:
         """Show what is described, even before it is named, and in one sentence why it is no cutout yet."""
+        self._show_ticked()
         title, drawn = self.name.text().strip(), None
         try:
             drawn = self._described(title or _UNNAMED)
@@ -186,6 +186,14 @@ class OwnCutout(FittedDialog):
         self.problem.setText(words)
         self.picture.show_cutout(drawn)
         self.keep.setEnabled(self._cutout is not None)
+
+    def _show_ticked(self) -> None:
+        """Only what is there has rows."""
+        has_opening, has_bezel = self.has_opening.isChecked(), self.has_bezel.isChecked()
+        self.opening.set_shown(is_shown=has_opening)
+        self.from_dxf.setVisible(has_opening)
+        self.bezel.set_shown(is_shown=has_bezel)
+        self.form.set_row_shown(self.thickness, is_shown=has_bezel)
 
     def _described(self, title: str) -> Cutout:
         """Raises `PanelcadError`, or pydantic's error where the parts make no cutout."""
@@ -212,8 +220,8 @@ class OwnCutout(FittedDialog):
         )
 
     def _id(self, title: str) -> str:
-        """A cutout of the user's own keeps its name, so that it is changed and not doubled."""
-        if self._like is not None and self._like.family.startswith("own-"):
+        """A cutout that is changed keeps its name, so that it is not doubled."""
+        if self._like is not None and self._is_changed:
             return self._like.name
         return fresh_id(title, self._bench.catalogue.cutouts)
 
@@ -229,22 +237,8 @@ class OwnCutout(FittedDialog):
             {"shape": self.bezel.shape(), "thickness": self.thickness.mm, "source": source, **place}
         )
 
-    def _take_contour(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(self, "Contour from a DXF", "", "Drawings (*.dxf)")
-        if name:
-            self.take_contour(Path(name))
-
-    def take_contour(self, path: Path) -> None:
-        """The largest contour of a drawing as the opening; a drawing without a unit is taken in the form's."""
-        from panelcad.intake.dxf_outline import read_contours  # noqa: PLC0415 - loads where a drawing is taken in
-
-        try:
-            found = max(read_contours(path, self._unit), key=lambda each: each.shape.contour().area)
-        except PanelcadError as refusal:
-            self.problem.setText(str(refusal))
-            return
-        self.has_opening.setChecked(True)
-        self.opening.show_shape(found.shape)
+    def _take_contour(self, shape: Shape) -> None:
+        self.opening.show_shape(shape)
         self._refresh()
 
     def _keep(self) -> None:

@@ -6,12 +6,12 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QLabel, QLineEdit
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.edit_dialog import LengthEntry
+from panelcad.desktop.dialogs.entries import AngleEntry, LengthEntry
 from panelcad.desktop.panes.form import Form
 from panelcad.errors import UnreadableQuantity
 from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup, Spot
 from panelcad.model.source import Source
-from panelcad.units import LengthUnit, parse_angle
+from panelcad.units import LengthUnit
 
 _NONE, _CIRCLE, _RECTANGLE, _KEPT = "none", "circle", "rectangle", "kept"
 _SHOWN: Final = {
@@ -48,9 +48,8 @@ class HolesEntry(QObject):
             self.pattern.setCurrentIndex(self.pattern.count() - 1)
         form.row("Screw &holes", self.pattern)
         self._lengths = {key: LengthEntry(title, _FIRST[key], unit) for key, title in _TITLES.items()}
-        self._count, self._first = QLineEdit("4"), QLineEdit("45")
+        self._count, self._first = QLineEdit("4"), AngleEntry("First at", 45.0)
         self._count.setAccessibleName("How many")
-        self._first.setAccessibleName("First at, in degrees")
         self._rows: dict[str, tuple[QLabel, QLineEdit]] = {}
         for key in ("ring", "across", "up"):
             self._add(form, key, f"{_TITLES[key]}, {unit.value}", self._lengths[key])
@@ -93,6 +92,5 @@ class HolesEntry(QObject):
     def _ring(self) -> BoltCircle:
         text = self._count.text().strip()
         if not text.isdecimal():
-            raise UnreadableQuantity(text, "a whole number of holes")
-        first = parse_angle(self._first.text())
-        return BoltCircle(diameter=self._lengths["ring"].mm, count=int(text[:4]), first_angle=first)
+            raise UnreadableQuantity(text, "a whole number of holes", "How many")
+        return BoltCircle(diameter=self._lengths["ring"].mm, count=int(text[:4]), first_angle=self._first.degrees)
