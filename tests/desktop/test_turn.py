@@ -277,3 +277,16 @@ def test_the_button_let_go_takes_the_typed_angle(hands) -> None:
     typed(hands, "12,5")
     hands.release(*about((0, 50), start, 44.0))
     assert hands.item("two").rotation == 12.5
+
+
+def test_the_handle_stands_on_no_neighbour_while_there_is_room_elsewhere(hands) -> None:
+    bench = hands.window.bench
+    around = {"one": (0.0, 135.0), "three": (85.0, 50.0)}
+    for name, (x, y) in around.items():
+        bench.edit("Move", lambda project, option, name=name, x=x, y=y: move_to(project, option, name, x, y))
+    hands.click(0, 50)
+    at = handle(hands)
+    radius = 9.0 / bench.view.zoom
+    for x, y in around.values():
+        assert math.hypot(at.x - x, at.y - y) > 42.0 + radius
+    assert abs(at.x) > 42.0 or abs(at.y - 50.0) > 42.0

@@ -13,7 +13,7 @@ from panelcad.geometry.point import Point, distance
 
 _HEIGHT: Final = 1_000_008.0
 _HALF: Final = 5.0
-_TURN_RADIUS: Final = 9.0
+TURN_RADIUS: Final = 9.0
 REACH_PX: Final = 9.0
 
 
@@ -75,7 +75,7 @@ class HandleItem(QGraphicsItem):
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
 
     def boundingRect(self) -> QRectF:
-        reach = (_TURN_RADIUS if self._handle.grip is Grip.TURN else _HALF) + 2.0
+        reach = (TURN_RADIUS if self._handle.grip is Grip.TURN else _HALF) + 2.0
         return QRectF(-reach, -reach, 2 * reach, 2 * reach)
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
@@ -92,8 +92,8 @@ class HandleItem(QGraphicsItem):
 
 def _paint_turn(painter: QPainter, ink: QColor) -> None:
     """A disc with an arrow bent three quarters round."""
-    painter.drawEllipse(QPointF(0.0, 0.0), _TURN_RADIUS, _TURN_RADIUS)
-    radius, head = _TURN_RADIUS * 0.52, _TURN_RADIUS * 0.42
+    painter.drawEllipse(QPointF(0.0, 0.0), TURN_RADIUS, TURN_RADIUS)
+    radius, head = TURN_RADIUS * 0.52, TURN_RADIUS * 0.42
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawArc(QRectF(-radius, -radius, 2 * radius, 2 * radius), 90 * 16, -270 * 16)
     painter.setBrush(ink)

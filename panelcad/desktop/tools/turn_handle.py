@@ -3,7 +3,7 @@
 from typing import Final
 
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.canvas.handles import Grip, Handle, Handles
+from panelcad.desktop.canvas.handles import TURN_RADIUS, Grip, Handle, Handles
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds
 from panelcad.editing.rotate import can_turn
@@ -12,6 +12,8 @@ from panelcad.geometry.point import Point
 
 _AWAY_PX: Final = 30.0
 _MARGIN_PX: Final = 14.0
+_CORNER_PX: Final = 4.0
+"""From a corner of the box; round things leave room there."""
 
 
 class TurnHandle:
@@ -69,21 +71,22 @@ class TurnHandle:
             self._handles.show((handle,), self._bench.theme)
 
     def _place(self, box: Bounds) -> Point:
-        """Above the box, or on the first side of it that is in view."""
-        x1, y1, x2, y2 = box
-        away, middle = _AWAY_PX / self._bench.view.zoom, Point((x1 + x2) / 2, (y1 + y2) / 2)
-        sides = (
-            Point(middle.x, y2 + away),
-            Point(middle.x, y1 - away),
-            Point(x2 + away, middle.y),
-            Point(x1 - away, middle.y),
-        )
+        """Above the box, or on the first side or corner of it that is in view and covers nothing else."""
+        sides = _around(box, _AWAY_PX / self._bench.view.zoom, _CORNER_PX / self._bench.view.zoom)
+        in_view = [at for at in sides if self._is_in_view(at)]
+        return next(filter(self._is_clear, in_view), (in_view or sides)[0])
+
+    def _is_in_view(self, at: Point) -> bool:
         left, bottom, right, top = self._bench.view.seen()
         margin = _MARGIN_PX / self._bench.view.zoom
-        return next(
-            (at for at in sides if left + margin < at.x < right - margin and bottom + margin < at.y < top - margin),
-            sides[0],
-        )
+        return left + margin < at.x < right - margin and bottom + margin < at.y < top - margin
+
+    def _is_clear(self, at: Point) -> bool:
+        """Whether nothing is there but a sheet and what is selected."""
+        sheets = {plate.id for plate in self._bench.document.option.plates}
+        own = self._bench.stage.whole(self._bench.selection.ids)
+        there = self._bench.stage.scene.owners_at(at, TURN_RADIUS / self._bench.view.zoom)
+        return (sheets | own).issuperset(there)
 
     @property
     def at(self) -> Point | None:
@@ -96,3 +99,13 @@ class TurnHandle:
 
     def is_under(self, pointer: Pointer) -> bool:
         return self._handles.at(pointer.at, pointer.mm_per_pixel) is not None
+
+
+def _around(box: Bounds, away: float, corner: float) -> tuple[Point, ...]:
+    """The sides of a box so far away, above first, and then its corners."""
+    x1, y1, x2, y2 = box
+    x, y = (x1 + x2) / 2, (y1 + y2) / 2
+    above, below = Point(x, y2 + away), Point(x, y1 - away)
+    right, left = Point(x2 + away, y), Point(x1 - away, y)
+    corners = (Point(cx, cy) for cy in (y2 + corner, y1 - corner) for cx in (x2 + corner, x1 - corner))
+    return (above, below, right, left, *corners)
