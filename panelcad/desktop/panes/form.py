@@ -30,10 +30,10 @@ class Form(QWidget):
         return rows
 
     def row(self, word: str, field: QWidget) -> None:
-        """`&` before a letter of the word makes it the key to the field."""
+        """`&` before a letter of the word makes it the key to the field, or to the one that a holder stands for."""
         label = QLabel(word)
         label.setProperty("role", "faint")
-        label.setBuddy(field)
+        label.setBuddy(field.focusProxy() or field)
         if not field.accessibleName():
             field.setAccessibleName(word.replace("&", ""))
         label.setMinimumHeight(min(field.sizeHint().height(), field.maximumHeight()))
@@ -41,7 +41,7 @@ class Form(QWidget):
 
     def label_row(self, label: QLabel, field: QWidget) -> None:
         """A row whose word may change."""
-        label.setBuddy(field)
+        label.setBuddy(field.focusProxy() or field)
         label.setMinimumHeight(field.sizeHint().height())
         self._rows.addRow(label, field)
 

@@ -1,12 +1,14 @@
 """The properties of one thing: its name, where it stands, how it is turned, and what is known of it."""
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication, QCheckBox, QHBoxLayout, QLabel, QWidget
 
-from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.fields import AngleField, LengthField, TextField
 from panelcad.desktop.panes.around_rows import AroundRows
 from panelcad.desktop.panes.facts import facts
 from panelcad.desktop.panes.form import Form
+from panelcad.desktop.panes.from_box import FromBox
 from panelcad.desktop.panes.lettering_rows import LetteringRows
 from panelcad.desktop.panes.meaning_rows import MeaningRows
 from panelcad.desktop.panes.references import Reference, references
@@ -49,10 +51,7 @@ class OneThing(Form):
         unit = self._bench.unit
         self.across, self.up = LengthField("x", unit), LengthField("y", unit)
         self.turn = AngleField("Rotation in degrees")
-        self.origin = ChoiceBox()
-        self.origin.setAccessibleName("Position from")
-        self.origin.setMinimumContentsLength(8)
-        self.origin.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.origin = FromBox()
         self.row("F&rom", self.origin)
         self.row("&x, middle", _with_unit(self.across, unit.value))
         self.row("&y, middle", _with_unit(self.up, unit.value))
@@ -65,7 +64,21 @@ class OneThing(Form):
         self.across.committed.connect(lambda _: self._move())
         self.up.committed.connect(lambda _: self._move())
         self.turn.committed.connect(self._turn)
-        self.origin.activated.connect(lambda _: self.refresh(self._bench.document.project))
+        self.origin.closed.connect(lambda: self.across.setFocus(Qt.FocusReason.ShortcutFocusReason))
+        self.origin.activated.connect(lambda _: self._reckon())
+        self.origin.typed.connect(self._begin)
+
+    def _reckon(self) -> None:
+        """From another place; the figure that is typed next is x."""
+        self.refresh(self._bench.document.project)
+        if self.across.hasFocus():
+            self.across.selectAll()
+
+    def _begin(self, key: QKeyEvent) -> None:
+        """A figure typed at the choice is x."""
+        self.across.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.across.selectAll()
+        QApplication.sendEvent(self.across, key)
 
     def _add_unit(self, thing: Thing | None) -> UnitChoice | None:
         """For what is equipment; controls and hardware of the panel are none unless somebody said so."""
