@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from panelcad.desktop.document import Document
+from panelcad.model.finding import Finding
 from panelcad.model.project import Project
 
 if TYPE_CHECKING:
@@ -108,6 +109,14 @@ class Judge(QObject):
             self._start()
         self.report = finished.result()
         self.reported.emit()
+
+    def finding(self, identity: str) -> Finding | None:
+        """The finding of this identity, accepted or not; None where there is none now."""
+        report = self.report
+        if report is None:
+            return None
+        everything = (*report.findings, *(accepted.finding for accepted in report.accepted))
+        return next((one for one in everything if one.identity == identity), None)
 
     def check_now(self) -> None:
         """Bring the report up to date and wait for it."""

@@ -128,11 +128,7 @@ class MainWindow(QMainWindow):
             self.bench.take_theme(theme)
 
     def _go_to_finding(self, identity: str) -> None:
-        report = self.bench.judge.report
-        if report is None:
-            return
-        everything = (*report.findings, *(accepted.finding for accepted in report.accepted))
-        finding = next((f for f in everything if f.identity == identity), None)
+        finding = self.bench.judge.finding(identity)
         if finding is None:
             return
         self.bench.stage.look_at_plate(finding.plate)

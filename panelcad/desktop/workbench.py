@@ -33,7 +33,8 @@ CLOSEST: Final = 12.0
 
 class Workbench(QObject):
     """Signals: `told` a passing word for the status bar; `tool_wanted` and `action_wanted` by their id, `place_wanted`
-    with a cutout; `finding_chosen` by its identity; `theme_changed`, `catalogue_changed`.
+    with a cutout; `finding_chosen` by its identity, to go there, and `finding_marked` to choose it in the list;
+    `theme_changed`, `catalogue_changed`.
     """
 
     told = Signal(str)
@@ -41,6 +42,7 @@ class Workbench(QObject):
     action_wanted = Signal(str)
     place_wanted = Signal(object)
     finding_chosen = Signal(str)
+    finding_marked = Signal(str)
     theme_changed = Signal()
     catalogue_changed = Signal()
 
@@ -132,6 +134,11 @@ class Workbench(QObject):
         wanted = tuple(one for one in ids if one not in plates)
         anchors = tuple(bundle.anchor for bundle in bundles(self.document.option, wanted))
         self.selection.set(anchors or wanted)
+
+    def mark_finding(self, identity: str) -> None:
+        """A finding stands out on the panel and is the one that is chosen in the list."""
+        self.stage.look_at_finding(identity)
+        self.finding_marked.emit(identity)
 
     def take_tool(self, tool_id: str) -> None:
         self.tool_wanted.emit(tool_id)

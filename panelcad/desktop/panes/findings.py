@@ -110,6 +110,7 @@ class FindingsPane(QWidget):
         bench.document.replaced.connect(self.refresh)
         self.refresh()
         bench.finding_chosen.connect(self._follow)
+        bench.finding_marked.connect(self._follow)
 
     def refresh(self) -> None:
         report = self._bench.judge.report

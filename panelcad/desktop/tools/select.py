@@ -157,10 +157,10 @@ class SelectTool(Tool):
             self._look_at_handles()
         elif pressed is not None and (self._turns or self._pull is not None):
             self._pick_under_handle(pointer)
+        elif pressed is not None and self._mark:
+            self._sign_clicked(pointer)
         elif pressed is not None and self._is_second_press:
             self._pick_below(pointer)
-        elif pressed is not None and self._mark:
-            self.bench.finding_chosen.emit(self._mark)
         elif pressed is not None:
             self._clicked(pointer)
 
@@ -169,6 +169,19 @@ class SelectTool(Tool):
         part = picked_at(self.bench, pointer)
         if part:
             self._pick(part, pointer)
+
+    def _sign_clicked(self, pointer: Pointer) -> None:
+        """A click picks what the finding is about, of several things the one below; the second of two goes there."""
+        if self._is_second_press:
+            self.bench.finding_chosen.emit(self._mark)
+            return
+        finding = self.bench.judge.finding(self._mark)
+        about = finding.items if finding is not None else ()
+        if self._grabbed and self.bench.stage.whole((self._grabbed,)) & set(about):
+            self._pick(self._grabbed, pointer)
+        else:
+            self.bench.select_parts(about)
+        self.bench.mark_finding(self._mark)
 
     def _clicked(self, pointer: Pointer) -> None:
         if not self._grabbed:
