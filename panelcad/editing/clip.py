@@ -10,7 +10,15 @@ from typing import Any, Final, Literal
 from pydantic import ValidationError
 
 from panelcad.editing.carry import carry, carry_unit
-from panelcad.editing.clip_marks import Shift, bare_places, dimensions_along, marks_with, notes_along, staying_behind
+from panelcad.editing.clip_marks import (
+    Marks,
+    Shift,
+    bare_places,
+    dimensions_along,
+    groups_along,
+    notes_along,
+    staying_behind,
+)
 from panelcad.editing.fixed import new_cut_state, refuse_kept
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.lookup import plate_holding, together
@@ -23,7 +31,7 @@ from panelcad.geometry.point import Point
 from panelcad.model.base import Record
 from panelcad.model.cutout import Cutout
 from panelcad.model.equipment import EquipmentUnit
-from panelcad.model.markup import Dimension, DrawingNote
+from panelcad.model.markup import Dimension, DrawingNote, Group
 from panelcad.model.planning import Circuit
 from panelcad.model.plate import AttachScrew, Cut, Engraving, Plate
 from panelcad.model.project import Item, Option, Project
@@ -42,6 +50,7 @@ class Clip(Record):
     engravings: tuple[Engraving, ...] = ()
     dimensions: tuple[Dimension, ...] = ()
     drawing_notes: tuple[DrawingNote, ...] = ()
+    groups: tuple[Group, ...] = ()
     cutouts: tuple[Cutout, ...] = ()
     units: tuple[EquipmentUnit, ...] = ()
 
@@ -93,6 +102,7 @@ def copy(project: Project, option_id: str, ids: Collection[str]) -> Clip:
         engravings=engravings,
         dimensions=dimensions_along(option, ids, copied),
         drawing_notes=notes_along(option, ids, copied),
+        groups=groups_along(option, copied),
         cutouts=tuple(cutout for cutout in project.cutouts if cutout.name in cutouts),
         units=tuple(unit for unit in project.units if unit.name in units),
     )
@@ -140,14 +150,10 @@ def paste(  # noqa: PLR0913, PLR0917 - what, and where on which plate
     plate_id = option.plate(plate_id).id
     items = tuple(_item(fresh, item, plate_id, buses) for item in clip.items)
     option = _with_metal(option, plate_id, clip, fresh)
-    shift = Shift(fresh.ids, fresh.by)
-    marks = marks_with(
-        option,
-        [shift.dimension(one, plate_id) for one in clip.dimensions],
-        [shift.note(one, plate_id) for one in clip.drawing_notes],
-    )
+    marks = Marks(clip.dimensions, clip.drawing_notes, clip.groups).beside(option, plate_id, Shift(fresh.ids, (dx, dy)))
     option = option.revised(items=(*option.items, *items), **marks)
-    return Made(project.with_option(option), tuple(fresh.ids.values()))
+    groups = {group.id for group in clip.groups}
+    return Made(project.with_option(option), tuple(new for old, new in fresh.ids.items() if old not in groups))
 
 
 def to_text(clip: Clip) -> str:
@@ -184,7 +190,7 @@ def _with_units(project: Project, clip: Clip, cutouts: Mapping[str, str]) -> tup
 
 def _fresh_ids(project: Project, option: Option, clip: Clip) -> dict[str, str]:
     taken, fresh = set(ids_in(project, option)), dict[str, str]()
-    for part in (*clip.parts, *clip.dimensions, *clip.drawing_notes):
+    for part in (*clip.parts, *clip.dimensions, *clip.drawing_notes, *clip.groups):
         fresh[part.id] = fresh_id(part.id, taken)
         taken.add(fresh[part.id])
     return fresh

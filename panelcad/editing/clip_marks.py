@@ -4,9 +4,12 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from panelcad.editing.ids import fresh_name
+from panelcad.editing.label_row import labels
+from panelcad.editing.lookup import together
 from panelcad.editing.parts import standing_around
 from panelcad.geometry.point import Point
-from panelcad.model.markup import Dimension, DrawingNote, Hook
+from panelcad.model.markup import Dimension, DrawingNote, Group, Hook
 from panelcad.model.plate import Engraving
 from panelcad.model.project import Option, Project
 
@@ -19,25 +22,30 @@ class Shift:
     by: tuple[float, float]
 
     def dimension(self, dimension: Dimension, plate_id: str) -> Dimension:
-        """The copy, holding on to the copies."""
-        start, end = self._hook(dimension.start), self._hook(dimension.end)
+        """The copy, holding on to the copies, and to this plate where it was measured from the other."""
+        plates = {dimension.plate: plate_id}
+        start, end = self._hook(dimension.start, plates), self._hook(dimension.end, plates)
         return dimension.revised(id=self.ids[dimension.id], plate=plate_id, start=start, end=end)
 
     def note(self, note: DrawingNote, plate_id: str) -> DrawingNote:
         """The copy, its leader pointing at the copy."""
-        to = self._hook(note.to) if note.to is not None else None
+        to = self._hook(note.to, {note.plate: plate_id}) if note.to is not None else None
         return note.revised(id=self.ids[note.id], plate=plate_id, to=to, x=note.x + self.by[0], y=note.y + self.by[1])
 
-    def _hook(self, hook: Hook) -> Hook:
+    def group(self, group: Group, name: str) -> Group:
+        """The copies as a group."""
+        return Group(id=self.ids[group.id], name=name, members=tuple(self.ids[one] for one in group.members))
+
+    def _hook(self, hook: Hook, plates: Mapping[str, str]) -> Hook:
         if hook.part is not None:
-            return hook.revised(part=self.ids[hook.part])
+            return hook.revised(part=plates.get(hook.part) or self.ids[hook.part])
         return hook.revised(x=hook.x + self.by[0], y=hook.y + self.by[1])
 
 
 def dimensions_along(option: Option, chosen: Collection[str], copied: Collection[str]) -> tuple[Dimension, ...]:
     """The dimensions that go along when these parts are copied: those that measure nothing else.
 
-    One that measures from a mere place of the plate goes along where it was chosen itself.
+    One that measures from a mere place of the plate, or from its edge, goes along where it was chosen itself.
     """
     return tuple(one for one in option.dimensions if _goes_along(one, chosen, copied))
 
@@ -45,7 +53,26 @@ def dimensions_along(option: Option, chosen: Collection[str], copied: Collection
 def notes_along(option: Option, chosen: Collection[str], copied: Collection[str]) -> tuple[DrawingNote, ...]:
     """The chosen notes; the leader to a part that stays behind is taken off."""
     notes = (note for note in option.drawing_notes if note.id in chosen)
-    return tuple(note if set(note.parts) <= set(copied) else note.revised(to=None) for note in notes)
+    return tuple(note if set(note.parts) <= {*copied, note.plate} else note.revised(to=None) for note in notes)
+
+
+def groups_along(option: Option, copied: Collection[str]) -> tuple[Group, ...]:
+    """The groups of which all is copied."""
+    return tuple(one for one in option.groups if set(one.members) <= set(copied))
+
+
+def attached(project: Project, option: Option, ids: Collection[str]) -> tuple[str, ...]:
+    """The labels of the controls among these things, and the notes that point at one of them, by their ids."""
+    parts = together(option, ids)
+    mine = [label.words.id for one, label in labels(project, option).items() if one in parts]
+    notes = [note.id for note in option.drawing_notes if not parts.isdisjoint(note.parts)]
+    return tuple(one for one in (*mine, *notes) if one not in ids)
+
+
+def measured_to_others(option: Option, parts: Collection[str], dimensions: Collection[Dimension]) -> tuple[str, ...]:
+    """The ids of the dimensions that hold on to one of these parts and are not among those that go along."""
+    along = {dimension.id for dimension in dimensions}
+    return tuple(one.id for one in option.dimensions if one.id not in along and not set(one.parts).isdisjoint(parts))
 
 
 def staying_behind(
@@ -58,12 +85,26 @@ def staying_behind(
     return (*measures, *around)
 
 
-def marks_with(option: Option, dimensions: Collection[Dimension], notes: Collection[DrawingNote]) -> dict[str, Any]:
-    """The option's dimensions and notes with these beside them."""
-    return {
-        "dimensions": (*option.dimensions, *dimensions),
-        "drawing_notes": (*option.drawing_notes, *notes),
-    }
+@dataclass(frozen=True)
+class Marks:
+    """What is drawn on what is copied, and how it is grouped."""
+
+    dimensions: tuple[Dimension, ...]
+    drawing_notes: tuple[DrawingNote, ...]
+    groups: tuple[Group, ...]
+
+    def beside(self, option: Option, plate_id: str, shift: Shift) -> dict[str, Any]:
+        """The option's marks with the copies of these beside them."""
+        taken = {group.name for group in option.groups}
+        groups: list[Group] = []
+        for one in self.groups:
+            groups.append(shift.group(one, fresh_name(one.name, taken)))
+            taken.add(groups[-1].name)
+        return {
+            "dimensions": (*option.dimensions, *(shift.dimension(one, plate_id) for one in self.dimensions)),
+            "drawing_notes": (*option.drawing_notes, *(shift.note(one, plate_id) for one in self.drawing_notes)),
+            "groups": (*option.groups, *groups),
+        }
 
 
 def bare_places(dimensions: Iterable[Dimension]) -> tuple[Point, ...]:
@@ -83,5 +124,5 @@ def words_and_places(option: Option, plate_id: str) -> tuple[Point, ...]:
 def _goes_along(dimension: Dimension, chosen: Collection[str], copied: Collection[str]) -> bool:
     measured = (dimension.start.part, dimension.end.part)
     if dimension.id in chosen:
-        return all(part is None or part in copied for part in measured)
+        return all(part is None or part == dimension.plate or part in copied for part in measured)
     return all(part is not None and part in copied for part in measured)

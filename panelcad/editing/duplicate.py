@@ -3,7 +3,8 @@
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from panelcad.editing.clip import copy, paste, plate_of
+from panelcad.editing.clip import copy, left_out, paste, plate_of
+from panelcad.editing.clip_marks import measured_to_others
 from panelcad.editing.made import Made
 from panelcad.errors import EditRefused
 from panelcad.model.project import Project
@@ -29,6 +30,18 @@ def duplicate(project: Project, option_id: str, ids: Collection[str], dx: float,
     """These things once more on the same plate, moved by mm. Raises `EditRefused`, `UnknownName`."""
     plate = plate_of(project, option_id, ids)
     return paste(project, option_id, plate.id, copy(project, option_id, ids), dx, dy)
+
+
+def not_repeated(project: Project, option_id: str, ids: Collection[str]) -> tuple[str, ...]:
+    """What is left behind when these are repeated: the chosen that cannot be, and dimensions to what is not repeated.
+
+    Raises `EditRefused`, `UnknownName`.
+    """
+    option = project.option(option_id)
+    clip = copy(project, option_id, ids)
+    behind = left_out(project, option_id, ids, clip)
+    others = measured_to_others(option, {part.id for part in clip.parts}, clip.dimensions)
+    return tuple(dict.fromkeys((*behind, *others)))
 
 
 def duplicate_in_grid(project: Project, option_id: str, ids: Collection[str], grid: Grid) -> Made:

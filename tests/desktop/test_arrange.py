@@ -3,14 +3,16 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QSpinBox
+from PySide6.QtWidgets import QApplication, QCheckBox, QLabel, QSpinBox
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.entries import LengthEntry
+from panelcad.editing.marks import add_dimension, add_note
 from panelcad.editing.options import copy_option
 from panelcad.editing.stack import place_stack
 from panelcad.editing.swap import swap
 from panelcad.library.catalogue import packaged_catalogue
+from panelcad.model.markup import Along, DrawingNote, Hold, Hook
 from panelcad.model.plate import CutState, PlateState
 from panelcad.store.project_file import save
 from tests import builders
@@ -161,6 +163,35 @@ def test_a_grid_is_seen_while_it_is_filled_in(hands) -> None:
     assert len(places(hands)) == 8
     assert (50.8, 50.0) in places(hands).values()
     assert len(hands.window.bench.document.done) == 1
+
+
+def test_a_grid_takes_notes_along_and_says_what_it_leaves_out(hands) -> None:
+    bench, said = hands.window.bench, []
+    note = DrawingNote(id="note", plate="main", text="Ream", x=0.0, y=120.0, to=Hook(part="two"))
+    bench.edit("Note", lambda project, option: add_note(project, option, note)[0])
+    edge, two = Hook(part="main", hold=Hold.TOP), Hook(part="two")
+    bench.edit(
+        "Dimension", lambda project, option: add_dimension(project, option, "main", edge, two, Along.UP, 60.0)[0]
+    )
+    hands.click(-30, 60)
+
+    def fill(dialog) -> None:
+        dialog.findChildren(QSpinBox)[1].setValue(2)
+        said.extend(label.text() for label in dialog.findChildren(QLabel))
+        said.append(dialog.findChild(QCheckBox).text())
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+
+    in_dialog(fill)
+    hands.action("arrange.repeat")
+    assert "Left out: 1 dimension to what is not copied too" in said
+    assert "Labels and &notes that belong to them, 1" in said
+    assert len(bench.document.option.drawing_notes) == 4
+    assert len(bench.document.option.dimensions) == 1
+    hands.window.bench.document.undo()
+    in_dialog(lambda dialog: (dialog.findChild(QCheckBox).click(), QTest.keyClick(dialog, Qt.Key.Key_Return)))
+    hands.click(-30, 60)
+    hands.action("arrange.repeat")
+    assert len(bench.document.option.drawing_notes) == 1
 
 
 def test_calling_a_grid_off_leaves_nothing(hands) -> None:

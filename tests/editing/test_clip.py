@@ -1,10 +1,16 @@
 import pytest
 
 from panelcad.editing.clip import copy, from_text, left_out, paste, to_text
+from panelcad.editing.clip_marks import attached
+from panelcad.editing.groups import group
+from panelcad.editing.label_row import Side, label_row
 from panelcad.editing.marks import add_dimension, add_note
 from panelcad.editing.place import place
+from panelcad.editing.row import Row, place_row
 from panelcad.errors import EditRefused, UnusableInput
-from panelcad.model.markup import Along, DrawingNote, Hook
+from panelcad.geometry.point import Point
+from panelcad.library.catalogue import packaged_catalogue
+from panelcad.model.markup import Along, DrawingNote, Hold, Hook
 from panelcad.model.plate import CutState, Engraving
 from panelcad.model.project import AS_FOUND, Project
 from tests import builders
@@ -134,3 +140,44 @@ def test_marks_go_to_another_project_as_text_and_onto_a_kept_plate() -> None:
     option = paste(builders.project(cutouts=()), "new", "main", whole).project.option("new")
     assert option.dimensions == dimensioned().option("new").dimensions
     assert option.drawing_notes == dimensioned().option("new").drawing_notes
+
+
+def test_a_dimension_from_the_edge_goes_along_where_it_was_chosen_and_measures_from_the_other_plate() -> None:
+    project, edge = add_dimension(
+        dimensioned(), "new", "main", Hook(part="main", hold=Hold.LEFT), Hook(part="left"), Along.ACROSS, -60.0
+    )
+    assert copy(project, "new", ["left"]).dimensions == ()
+    clip = from_text(to_text(copy(project, "new", ["left", edge])))
+    other = builders.project(builders.sheet(id="side"))
+    (made,) = paste(other, "new", "side", clip).project.option("new").dimensions
+    assert (made.plate, made.start, made.end) == ("side", Hook(part="side", hold=Hold.LEFT), Hook(part="left"))
+
+
+def test_a_dimension_of_the_plate_alone_is_pasted_onto_another() -> None:
+    sides = Hook(part="main", hold=Hold.LEFT), Hook(part="main", hold=Hold.RIGHT)
+    project, width = add_dimension(dimensioned(), "new", "main", *sides, Along.ACROSS, 60.0)
+    clip = copy(project, "new", [width])
+    pasted = paste(builders.project(builders.sheet(id="side")), "new", "side", clip).project.option("new")
+    assert [dimension.parts for dimension in pasted.dimensions] == [("side", "side")]
+
+
+def test_a_group_that_is_copied_whole_is_one_again() -> None:
+    project, _ = group(dimensioned(), "new", ["left", "right"], "Engine")
+    pasted = paste(project, "new", "main", copy(project, "new", ["left", "right"]), 0.0, -90.0)
+    assert [(one.name, set(one.members)) for one in pasted.project.option("new").groups[1:]] == [
+        ("Engine 2", {"left-2", "left-cut-2", "right-2", "right-cut-2"})
+    ]
+    assert set(pasted.ids) == {"left-2", "left-cut-2", "right-2", "right-cut-2", "dimension-3"}
+    assert copy(project, "new", ["left"]).groups == ()
+
+
+def test_labels_and_notes_belong_to_what_they_stand_for() -> None:
+    cutout = packaged_catalogue().cutout("toggle-plain")
+    placed = place_row(builders.project(builders.sheet()), "new", "main", cutout, Row(Point(0.0, 0.0), 2, 25.4))
+    first, second = (item.id for item in placed.project.option("new").items)
+    labelled = label_row(placed.project, "new", {first: "NAV", second: "LDG"}, 3.0, Side.BELOW)
+    note = DrawingNote(id="note", plate="main", text="Guard", x=0.0, y=40.0, to=Hook(part=first))
+    project, _ = add_note(labelled.project, "new", note)
+    option = project.option("new")
+    assert attached(project, option, [first]) == (labelled.ids[0], "note")
+    assert attached(project, option, [second, labelled.ids[1]]) == ()

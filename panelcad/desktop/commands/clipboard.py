@@ -1,6 +1,5 @@
 """Copy and paste: within an option, between options, and, as text, between projects and windows."""
 
-from collections.abc import Collection
 from typing import Final
 
 from PySide6.QtGui import QGuiApplication, QKeySequence
@@ -8,11 +7,12 @@ from PySide6.QtGui import QGuiApplication, QKeySequence
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.left_out import left_out_words
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.clip import Clip, copy, from_text, left_out, paste, to_text
-from panelcad.editing.clip_marks import words_and_places
-from panelcad.editing.duplicate import duplicate
+from panelcad.editing.clip_marks import attached, words_and_places
+from panelcad.editing.duplicate import duplicate, not_repeated
 from panelcad.editing.remove import remove
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.standing import Standing, around
@@ -38,13 +38,7 @@ def _copied(bench: Workbench) -> tuple[frozenset[str], str]:
     QGuiApplication.clipboard().setText(to_text(clip))
     behind = left_out(document.project, document.option_id, ids, clip)
     along = frozenset(ids).difference(behind)
-    return along, f"Copied {len(along)} to the clipboard{_left_out_words(behind)}"
-
-
-def _left_out_words(behind: Collection[str]) -> str:
-    if not behind:
-        return ""
-    return f", {len(behind)} left out: a dimension goes with all it measures, and what stands around stays"
+    return along, f"Copied {len(along)} to the clipboard{left_out_words(document.option, behind)}"
 
 
 def _cut(parts: Parts) -> None:
@@ -81,19 +75,19 @@ def _reading(at: Point) -> Point:
 
 
 def _duplicate(parts: Parts) -> None:
-    """Once more, to the right, a web's width away."""
-    bench = parts.bench
-    ids = bench.selection.ids
+    """Once more, to the right, a web's width away, with the labels and notes that belong to it."""
+    bench, document = parts.bench, parts.bench.document
+    before, option = document.project, document.option
+    ids = (*bench.selection.ids, *attached(before, option, bench.selection.ids))
     known = _standings(bench)
     chosen = [known[one] for one in ids if one in known]
     step = bench.settings.step("coarse", bench.unit)
     width = around(chosen, "").box[2] - around(chosen, "").box[0] if chosen else 0.0
-    dx = rounded(width + bench.document.project.profile.web_advised) if chosen else step
-    document = bench.document
-    before = document.project
-    if bench.make("Duplicate", lambda project, option: duplicate(project, option, ids, dx, 0.0)):
-        behind = left_out(before, document.option_id, ids, copy(before, document.option_id, ids))
-        bench.told.emit(f"Duplicated {len(ids) - len(behind)}{_left_out_words(behind)}")
+    dx = rounded(width + before.profile.web_advised) if chosen else step
+    if bench.make("Duplicate", lambda project, option_id: duplicate(project, option_id, ids, dx, 0.0)):
+        behind = not_repeated(before, option.id, ids)
+        count = len(set(ids).difference(behind))
+        bench.told.emit(f"Duplicated {count}{left_out_words(option, behind)}")
 
 
 def _standings(bench: Workbench) -> dict[str, Standing]:

@@ -1,40 +1,59 @@
 """Dialogs that arrange: a row or grid, gaps in figures, a stack, the basic T."""
 
-from PySide6.QtWidgets import QSpinBox, QWidget
+from collections.abc import Collection
+
+from PySide6.QtWidgets import QCheckBox, QSpinBox, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.entries import AngleEntry, LengthEntry
 from panelcad.desktop.help.topics import Dialog
+from panelcad.desktop.left_out import left_out_words
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import set_gaps
-from panelcad.editing.duplicate import Grid, duplicate_in_grid
+from panelcad.editing.clip_marks import attached
+from panelcad.editing.duplicate import Grid, duplicate_in_grid, not_repeated
 from panelcad.editing.extents import Axis
+from panelcad.editing.made import Made
 from panelcad.editing.rotate import turn_as_one, turn_each
 from panelcad.editing.snapping.on_plate import standings
-from panelcad.editing.snapping.standing import around
+from panelcad.geometry.boxes import box_around
+from panelcad.model.engraved import engraving_box
 from panelcad.units import rounded
 
 
 def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
-    """What is selected, in columns and rows with a pitch."""
+    """What is selected, in columns and rows with a pitch; labels and notes go along if that is ticked."""
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
-    width, height = _size(bench)
+    option = bench.document.option
+    belongs = attached(project, option, ids)
+    width, height = _size(bench, belongs)
     step = project.profile.web_advised
     dialog = EditDialog(bench, "Repeat in a row or grid", "Repeat", parent, at=Dialog.ARRANGE_GRID)
     columns, rows = _count("Columns", 2), _count("Rows", 1)
     across = LengthEntry("Pitch across", rounded(width + step), bench.unit)
     up = LengthEntry("Pitch up", rounded(height + step), bench.unit)
+    along = QCheckBox(f"Labels and &notes that belong to them, {len(belongs)}")
+    along.setChecked(True)
     dialog.form.row("&Columns", columns)
     dialog.form.row("&Rows", rows)
     dialog.form.row(f"Pitch &across, {bench.unit.value}", across)
     dialog.form.row(f"Pitch &up, {bench.unit.value}", up)
+    if belongs:
+        dialog.form.row("Along", along)
     dialog.form.words("A negative pitch goes left or down.", "faint")
-    for signal in (columns.valueChanged, rows.valueChanged, across.edited, up.edited):
+    behind = dialog.line_above_buttons()
+    for signal in (columns.valueChanged, rows.valueChanged, across.edited, up.edited, along.toggled):
         signal.connect(dialog.preview)
-    dialog.ask(
-        lambda: duplicate_in_grid(project, option_id, ids, Grid(columns.value(), rows.value(), across.mm, up.mm))
-    )
+
+    def repeated() -> Made:
+        chosen = (*ids, *belongs) if along.isChecked() else ids
+        behind.clear()
+        made = duplicate_in_grid(project, option_id, chosen, Grid(columns.value(), rows.value(), across.mm, up.mm))
+        behind.setText(left_out_words(option, not_repeated(project, option_id, chosen)).removeprefix(", ").capitalize())
+        return made
+
+    dialog.ask(repeated)
 
 
 def gaps_in_figures(bench: Workbench, parent: QWidget) -> None:
@@ -79,11 +98,15 @@ def _count(name: str, value: int) -> QSpinBox:
     return box
 
 
-def _size(bench: Workbench) -> tuple[float, float]:
-    """Width and height of all that is selected."""
-    known = standings(bench.stage.layout(), bench.stage.plate_id)
-    chosen = [known[one] for one in bench.selection.ids if one in known]
-    if not chosen:
+def _size(bench: Workbench, belongs: Collection[str]) -> tuple[float, float]:
+    """Width and height of all that is selected, and of the lettering that belongs to it."""
+    known, words = (
+        standings(bench.stage.layout(), bench.stage.plate_id),
+        bench.document.option.plate(bench.stage.plate_id),
+    )
+    boxes = [known[one].box for one in bench.selection.ids if one in known]
+    boxes += [engraving_box(line).bounds for line in words.engravings if line.id in {*bench.selection.ids, *belongs}]
+    if not boxes:
         return 25.4, 25.4
-    x1, y1, x2, y2 = around(chosen, "").box
+    x1, y1, x2, y2 = box_around(boxes)
     return x2 - x1, y2 - y1
