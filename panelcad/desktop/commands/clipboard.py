@@ -12,10 +12,10 @@ from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.clip import Clip, copy, from_text, left_out, paste, to_text
 from panelcad.editing.clip_marks import attached, words_and_places
-from panelcad.editing.duplicate import duplicate, not_repeated
+from panelcad.editing.duplicate import duplicate, least_pitches, not_repeated
 from panelcad.editing.remove import remove
 from panelcad.editing.snapping.on_plate import standings
-from panelcad.editing.snapping.standing import Standing, around
+from panelcad.editing.snapping.standing import Standing
 from panelcad.errors import PanelcadError
 from panelcad.geometry.point import Point
 from panelcad.units import rounded
@@ -75,15 +75,12 @@ def _reading(at: Point) -> Point:
 
 
 def _duplicate(parts: Parts) -> None:
-    """Once more, to the right, a web's width away, with the labels and notes that belong to it."""
+    """Once more, to the right, as near as the web and the bodies behind allow, with the labels and notes of it."""
     bench, document = parts.bench, parts.bench.document
     before, option = document.project, document.option
     ids = (*bench.selection.ids, *attached(before, option, bench.selection.ids))
-    known = _standings(bench)
-    chosen = [known[one] for one in ids if one in known]
-    step = bench.settings.step("coarse", bench.unit)
-    width = around(chosen, "").box[2] - around(chosen, "").box[0] if chosen else 0.0
-    dx = rounded(width + before.profile.web_advised) if chosen else step
+    plate = bench.stage.layout().plate(bench.stage.plate_id)
+    dx, _ = least_pitches(plate, ids, before.profile)
     if bench.make("Duplicate", lambda project, option_id: duplicate(project, option_id, ids, dx, 0.0)):
         behind = not_repeated(before, option.id, ids)
         count = len(set(ids).difference(behind))

@@ -1,7 +1,5 @@
 """Dialogs that arrange: a row or grid, gaps in figures, a stack, the basic T."""
 
-from collections.abc import Collection
-
 from PySide6.QtWidgets import QCheckBox, QSpinBox, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
@@ -12,14 +10,10 @@ from panelcad.desktop.left_out import left_out_words
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.align import set_gaps
 from panelcad.editing.clip_marks import attached
-from panelcad.editing.duplicate import Grid, duplicate_in_grid, not_repeated
+from panelcad.editing.duplicate import Grid, duplicate_in_grid, least_pitches, not_repeated
 from panelcad.editing.extents import Axis
 from panelcad.editing.made import Made
 from panelcad.editing.rotate import turn_as_one, turn_each
-from panelcad.editing.snapping.on_plate import standings
-from panelcad.geometry.boxes import box_around
-from panelcad.model.engraved import engraving_box
-from panelcad.units import rounded
 
 
 def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
@@ -27,12 +21,12 @@ def repeat_in_grid(bench: Workbench, parent: QWidget) -> None:
     ids, project, option_id = bench.selection.ids, bench.document.project, bench.document.option_id
     option = bench.document.option
     belongs = attached(project, option, ids)
-    width, height = _size(bench, belongs)
-    step = project.profile.web_advised
+    plate = bench.stage.layout().plate(bench.stage.plate_id)
+    beside, above = least_pitches(plate, {*ids, *belongs}, project.profile)
     dialog = EditDialog(bench, "Repeat in a row or grid", "Repeat", parent, at=Dialog.ARRANGE_GRID)
     columns, rows = _count("Columns", 2), _count("Rows", 1)
-    across = LengthEntry("Pitch across", rounded(width + step), bench.unit)
-    up = LengthEntry("Pitch up", rounded(height + step), bench.unit)
+    across = LengthEntry("Pitch across", beside, bench.unit)
+    up = LengthEntry("Pitch up", above, bench.unit)
     along = QCheckBox(f"Labels and &notes that belong to them, {len(belongs)}")
     along.setChecked(True)
     dialog.form.row("&Columns", columns)
@@ -96,17 +90,3 @@ def _count(name: str, value: int) -> QSpinBox:
     box.setValue(value)
     box.setAccessibleName(name)
     return box
-
-
-def _size(bench: Workbench, belongs: Collection[str]) -> tuple[float, float]:
-    """Width and height of all that is selected, and of the lettering that belongs to it."""
-    known, words = (
-        standings(bench.stage.layout(), bench.stage.plate_id),
-        bench.document.option.plate(bench.stage.plate_id),
-    )
-    boxes = [known[one].box for one in bench.selection.ids if one in known]
-    boxes += [engraving_box(line).bounds for line in words.engravings if line.id in {*bench.selection.ids, *belongs}]
-    if not boxes:
-        return 25.4, 25.4
-    x1, y1, x2, y2 = box_around(boxes)
-    return x2 - x1, y2 - y1
