@@ -2,16 +2,19 @@
 
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Final
 
 from panelcad.editing.ids import fresh_name
 from panelcad.editing.label_row import labels
 from panelcad.editing.lookup import together
 from panelcad.editing.parts import standing_around
 from panelcad.geometry.point import Point
-from panelcad.model.markup import Dimension, DrawingNote, Group, Hook
+from panelcad.model.markup import Along, Dimension, DrawingNote, Group, Hook
 from panelcad.model.plate import Engraving
 from panelcad.model.project import Option, Project
+
+_SIDEWAYS: Final = {Along.ACROSS: (0.0, 1.0), Along.UP: (1.0, 0.0), Along.STRAIGHT: (0.0, 0.0)}
+"""Which way the line of a dimension that begins at the plate itself goes along, so that it lies on no other."""
 
 
 @dataclass(frozen=True)
@@ -25,7 +28,9 @@ class Shift:
         """The copy, holding on to the copies, and to this plate where it was measured from the other."""
         plates = {dimension.plate: plate_id}
         start, end = self._hook(dimension.start, plates), self._hook(dimension.end, plates)
-        return dimension.revised(id=self.ids[dimension.id], plate=plate_id, start=start, end=end)
+        pull = _SIDEWAYS[dimension.along] if dimension.start.part in plates else (0.0, 0.0)
+        offset = dimension.offset + pull[0] * self.by[0] + pull[1] * self.by[1]
+        return dimension.revised(id=self.ids[dimension.id], plate=plate_id, start=start, end=end, offset=offset)
 
     def note(self, note: DrawingNote, plate_id: str) -> DrawingNote:
         """The copy, its leader pointing at the copy."""

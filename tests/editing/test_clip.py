@@ -151,6 +151,9 @@ def test_a_dimension_from_the_edge_goes_along_where_it_was_chosen_and_measures_f
     other = builders.project(builders.sheet(id="side"))
     (made,) = paste(other, "new", "side", clip).project.option("new").dimensions
     assert (made.plate, made.start, made.end) == ("side", Hook(part="side", hold=Hold.LEFT), Hook(part="left"))
+    assert made.offset == -60.0
+    beside = paste(project, "new", "main", clip, 5.0, -7.0).project.option("new").dimensions[-1]
+    assert beside.offset == -67.0
 
 
 def test_a_dimension_of_the_plate_alone_is_pasted_onto_another() -> None:

@@ -59,12 +59,15 @@ def _paste(parts: Parts) -> None:
 
 
 def _free_shift(bench: Workbench, clip: Clip) -> tuple[float, float]:
-    """Where it was, or a coarse step beside for each time that something stands there already."""
+    """Where it was, or a coarse step beside for each time that something stands there already.
+
+    Dimensions of the plate alone have no place that could be free: their lines stand a step off.
+    """
     plate_id = bench.stage.plate_id
     taken = {_reading(one.centre) for one in _standings(bench).values()}
     taken |= {_reading(at) for at in words_and_places(bench.document.option, plate_id)}
     step = bench.settings.step("coarse", bench.unit)
-    times = 0
+    times = 0 if clip.places else 1
     while any(_reading(at.moved(times * step, -times * step)) in taken for at in clip.places):
         times += 1
     return times * step, -times * step
