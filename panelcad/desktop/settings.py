@@ -1,5 +1,6 @@
 """What the program remembers from one day to the next: recent files, the window's layout, steps, the theme."""
 
+from collections.abc import Collection
 from pathlib import Path
 from typing import Final
 
@@ -78,6 +79,15 @@ class Settings(QObject):
     @shows_grid.setter
     def shows_grid(self, shows: bool) -> None:
         self._set("grid", "true" if shows else "false")
+
+    def left_out(self, at_first: frozenset[str]) -> frozenset[str]:
+        """Those of the layers that are left out at first which nobody has asked for since."""
+        asked_for = self._text("words_shown").split(",")
+        return frozenset(layer for layer in at_first if layer not in asked_for)
+
+    def ask_for(self, layers: Collection[str]) -> None:
+        """Remember these as the ones that are shown of the layers that are left out at first."""
+        self._set("words_shown", ",".join(sorted(layers)))
 
     @property
     def initials(self) -> str:

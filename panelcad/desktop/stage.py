@@ -1,5 +1,7 @@
 """Shows the document on the scene: which plate, which view, what is selected, what is marked."""
 
+from typing import Final
+
 from PySide6.QtCore import QObject, Signal
 
 from panelcad.desktop.canvas.badge import MarkKind
@@ -16,6 +18,9 @@ from panelcad.geometry.point import Point
 from panelcad.model.finding import Finding
 from panelcad.model.layout import Layout, layout
 from panelcad.model.project import Project
+
+LEFT_OUT_AT_FIRST: Final[frozenset[str]] = frozenset({Layer.NUMBERS, Layer.NAMES})
+"""Words over the picture, until somebody asks for them."""
 
 
 class Stage(QObject):
@@ -34,7 +39,7 @@ class Stage(QObject):
         self.theme = theme
         self.scene = PanelScene(theme)
         self.view: ViewKind = view_kind("front")
-        self.hidden_layers: frozenset[str] = frozenset({Layer.NUMBERS})
+        self.hidden_layers: frozenset[str] = LEFT_OUT_AT_FIRST
         self.scene.hide_layers(self.hidden_layers)
         self._plate_id = ""
         self.marks_are_shown = True
@@ -69,6 +74,21 @@ class Stage(QObject):
         """Leave these layers out of every view, until others are named."""
         self.hidden_layers = layers
         self.scene.hide_layers(layers)
+        self.place_names()
+
+    def place_names(self) -> None:
+        """Names stand where they fit at the zoom that is shown."""
+        if self.view.names is not None and Layer.NAMES not in self.hidden_layers:
+            self._show_names(self.layout())
+        elif self.scene.names.shown:
+            self.scene.show_names(())
+
+    def _show_names(self, laid: Layout) -> None:
+        if self.view.names is not None and Layer.NAMES not in self.hidden_layers:
+            from panelcad.drawing.views.names import Sight  # noqa: PLC0415 - loads when names are first shown
+
+            sight = Sight(self.scene.mm_per_pixel, self.hidden_layers, self.scene.overlay.badge_boxes())
+            self.scene.show_names(self.view.names(laid, self.plate_id, self.theme, sight))
 
     def take_theme(self, theme: Theme) -> None:
         self.theme = theme
@@ -82,6 +102,7 @@ class Stage(QObject):
         """Show the document as it is now."""
         self.scene.keeps_pixmaps = self.view.keeps_pixmaps
         self.scene.show(self.view.draw(self.layout(), self.plate_id, self.theme))
+        self.place_names()
         self._selection.keep_only(self._known_ids())
         self._show_selection()
         self.show_marks()
@@ -90,7 +111,9 @@ class Stage(QObject):
     def preview(self, project: Project) -> None:
         """Show a proposal; the next refresh shows the document again."""
         option = next(o for o in project.all_options if o.id == self._document.option_id)
-        self.scene.show(self.view.draw(layout(project, option), self.plate_id, self.theme))
+        laid = layout(project, option)
+        self.scene.show(self.view.draw(laid, self.plate_id, self.theme))
+        self._show_names(laid)
         self.previewed.emit()
 
     def to_picture(self, at: Point) -> Point:
@@ -132,12 +155,14 @@ class Stage(QObject):
 
     def show_marks(self) -> None:
         report = self._judge.report
-        if report is None or not self.marks_are_shown:
-            self.scene.set_marks(())
-            return
-        found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]
-        found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
-        self.scene.set_marks(tuple(self._mark(f, kind) for f, kind in found if f.plate == self.plate_id and f.where))
+        marks: tuple[Mark, ...] = ()
+        if report is not None and self.marks_are_shown:
+            found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]
+            found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
+            marks = tuple(self._mark(f, kind) for f, kind in found if f.plate == self.plate_id and f.where)
+        if set(marks) != set(self.scene.overlay.marks):
+            self.scene.set_marks(marks)
+            self.place_names()
 
     def _mark(self, finding: Finding, kind: MarkKind) -> Mark:
         where = tuple(self.to_picture(Point(*point)) for point in finding.where)

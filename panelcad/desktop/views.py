@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from panelcad.desktop.theme import Theme
 from panelcad.drawing.display import Group
@@ -10,8 +10,12 @@ from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.layout import Layout
 
+if TYPE_CHECKING:
+    from panelcad.drawing.views.names import Sight
+
 Draw = Callable[[Layout, str, Theme], tuple[Group, ...]]
 Place = Callable[[Layout, str, Point], Point]
+Names = Callable[[Layout, str, Theme, "Sight"], tuple[Group, ...]]
 
 
 _AS_IT_IS: Final = Placement()
@@ -30,6 +34,8 @@ class ViewKind:
     to_picture: Placement = _AS_IT_IS
     place: Place | None = None
     """Where a place of a plate is on the picture, for a view that no placement leads to."""
+    names: Names | None = None
+    """The names on it as it is looked at; some views have none."""
     moves_things: bool = True
     """Whether things can be dragged and put down in it."""
     keeps_pixmaps: bool = False
@@ -56,6 +62,18 @@ def _behind(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
     from panelcad.drawing.views.behind import behind_view  # noqa: PLC0415
 
     return behind_view(layout, plate_id, theme.view)
+
+
+def _front_names(layout: Layout, plate_id: str, theme: Theme, sight: "Sight") -> tuple[Group, ...]:
+    from panelcad.drawing.views.names import front_names  # noqa: PLC0415
+
+    return front_names(layout, plate_id, theme.view, sight)
+
+
+def _behind_names(layout: Layout, plate_id: str, theme: Theme, sight: "Sight") -> tuple[Group, ...]:
+    from panelcad.drawing.views.names import behind_names  # noqa: PLC0415
+
+    return behind_names(layout, plate_id, theme.view, sight)
 
 
 def _as_it_will_look(light: str) -> Draw:
@@ -93,7 +111,7 @@ def _pilot(view_id: str, title: str, shortcut: str, hint: str, whose: int = 0) -
 SHOWS_SECTION: Final = frozenset({"front", "behind"})
 """Ids of the views that show where the section runs."""
 VIEWS: Final = (
-    ViewKind("front", "Front", "F5", "The metal and its cuts, as the pilot sees it", _front),
+    ViewKind("front", "Front", "F5", "The metal and its cuts, as the pilot sees it", _front, names=_front_names),
     ViewKind(
         "behind",
         "Behind",
@@ -101,6 +119,7 @@ VIEWS: Final = (
         "Mirrored, as the mechanic sees it, with cases and obstacles",
         _behind,
         _MIRRORED,
+        names=_behind_names,
     ),
     _pilot(
         "pilot",

@@ -14,7 +14,7 @@ from panelcad.desktop.outline_desk import OutlineDesk
 from panelcad.desktop.section_line import SectionDesk
 from panelcad.desktop.selection import Selection
 from panelcad.desktop.settings import Settings
-from panelcad.desktop.stage import Stage
+from panelcad.desktop.stage import LEFT_OUT_AT_FIRST, Stage
 from panelcad.desktop.theme import Theme, theme_for
 from panelcad.editing.equip import say_by_cutout
 from panelcad.editing.lookup import bundles
@@ -56,7 +56,9 @@ class Workbench(QObject):
         self.comparer = Comparer(document)
         self.stage = Stage(document, self.selection, self.judge, self.theme)
         self.section = SectionDesk()
+        self.stage.hide_layers(settings.left_out(LEFT_OUT_AT_FIRST))
         self.view = PanelView(self.stage.scene, self.theme)
+        self.view.zoomed.connect(lambda _: self.stage.place_names())
         self.outline = OutlineDesk(self)
         self.drawing = DrawingDesk(self)
         self.flipped_from = ""

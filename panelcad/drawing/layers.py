@@ -23,3 +23,4 @@ class Layer(StrEnum):
     DIMENSIONS = "dimensions"
     NOTES = "notes"
     NUMBERS = "numbers"
+    NAMES = "names"

@@ -126,6 +126,12 @@ class Overlay:
         made.append(self._add(badge, 4 if mark.stands_out else _BADGE_HEIGHTS[mark.kind]))
         return made
 
+    def badge_boxes(self) -> tuple[Bounds, ...]:
+        """What the badges of the marks cover on the picture, in mm."""
+        scale = self._scene.views()[0].transform().m11() if self._scene.views() else 1.0
+        badges = (item for items in self._marks.values() for item in items if isinstance(item, Badge))
+        return tuple(_around(badge.pos(), badge.boundingRect().width() / 2 / scale) for badge in badges)
+
     def mark_at(self, at: Point) -> str:
         """The key of the mark whose badge covers a point, or ''."""
         transform = self._scene.views()[0].viewportTransform() if self._scene.views() else None
@@ -190,6 +196,10 @@ class Overlay:
     def _remove(self, items: list[QGraphicsItem]) -> None:
         for item in items:
             self._scene.removeItem(item)
+
+
+def _around(at: QPointF, reach: float) -> Bounds:
+    return at.x() - reach, at.y() - reach, at.x() + reach, at.y() + reach
 
 
 def thin(colour: QColor, pixels: float) -> QPen:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from panelcad.desktop.canvas.group_item import GroupItem, bounds_of
 from panelcad.desktop.canvas.label import Labels
+from panelcad.desktop.canvas.names import NameItems
 from panelcad.desktop.canvas.overlay import Guide, Highlight, Mark, Overlay
 from panelcad.desktop.theme import Theme
 from panelcad.drawing.display import Bounds, Group, union
@@ -35,6 +36,7 @@ class PanelScene(QGraphicsScene):
         self._by_owner: defaultdict[str, list[GroupItem]] = defaultdict(list)
         self.mm_per_pixel = 1.0
         self.labels = Labels(self)
+        self.names = NameItems(self)
         self.overlay = Overlay(self, self.labels, theme)
         self._selected: frozenset[str] = frozenset()
         self._hovered: frozenset[str] = frozenset()
@@ -132,6 +134,7 @@ class PanelScene(QGraphicsScene):
         self._shift = (frozenset(owners), dx, dy)
         for item in self._of(owners):
             item.setPos(QPointF(dx, dy))
+        self.names.shift(owners, dx, dy)
         self.overlay.shift_highlights(owners, dx, dy)
 
     def _of(self, owners: Collection[str]) -> Iterator[GroupItem]:
@@ -141,6 +144,7 @@ class PanelScene(QGraphicsScene):
     def _unshift(self) -> None:
         for item in self._of(self._shift[0]):
             item.setPos(QPointF(0.0, 0.0))
+        self.names.shift(self._shift[0], 0.0, 0.0)
         self._shift = (frozenset(), 0.0, 0.0)
 
     def unshift(self) -> None:
@@ -170,6 +174,19 @@ class PanelScene(QGraphicsScene):
     def move_ghost(self, x: float, y: float) -> None:
         for item in self._ghost:
             item.setPos(QPointF(x, y))
+
+    def show_names(self, groups: tuple[Group, ...]) -> None:
+        """These names over the picture, each moved as its thing is moved now."""
+        self.names.show(groups, self.mm_per_pixel)
+        self.names.shift(*self._shift)
+        self.keep_words_whole()
+
+    def keep_words_whole(self) -> None:
+        """Words over the picture are not cut off at the edge of the view, which shows another part of it."""
+        self.labels.settle()
+        view = next(iter(self.views()), None)
+        if view is not None:
+            self.names.keep_whole(bounds_of(view.mapToScene(view.viewport().rect()).boundingRect()))
 
     def set_marks(self, marks: tuple[Mark, ...]) -> None:
         self.overlay.set_marks(marks)

@@ -81,7 +81,7 @@ class PanelView(QGraphicsView):
         self.setAcceptDrops(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setTransform(QTransform.fromScale(2.0, -2.0))
-        self.scrolled.connect(scene.labels.settle)
+        self.scrolled.connect(scene.keep_words_whole)
         self.themed(theme)
 
     def themed(self, theme: Theme) -> None:
