@@ -4,6 +4,7 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
 from panelcad.desktop.theme import Theme
+from panelcad.drawing.appearance_items import fitted_face
 from panelcad.drawing.display import Group
 from panelcad.drawing.extent import extent
 from panelcad.drawing.views.front import item_group
@@ -30,12 +31,16 @@ def cutout_picture(cutout: Cutout, theme: Theme) -> tuple[Group, ...]:
     return tuple(groups)
 
 
-def thumbnail(cutout: Cutout, theme: Theme, size: QSize, pixel_ratio: float) -> QPixmap:
-    """The cutout fitted into a picture of so many logical pixels, on a clear ground."""
+def library_picture(cutout: Cutout, theme: Theme) -> tuple[Group, ...]:
+    """What a cutout of the library is for, as it will look when it is fitted; its metal where nothing is fitted."""
+    return (fitted_face(cutout),) if cutout.bezel or cutout.bodies else cutout_picture(cutout, theme)
+
+
+def thumbnail(picture: tuple[Group, ...], size: QSize, pixel_ratio: float) -> QPixmap:
+    """A picture fitted into so many logical pixels, on a clear ground."""
     pixmap = QPixmap(size * pixel_ratio)
     pixmap.setDevicePixelRatio(pixel_ratio)
     pixmap.fill(Qt.GlobalColor.transparent)
-    picture = cutout_picture(cutout, theme)
     x1, y1, x2, y2 = extent(picture)
     around = 1 + 2 * _AROUND
     scale = min(size.width() / max(x2 - x1, 1e-6), size.height() / max(y2 - y1, 1e-6)) / around

@@ -1,5 +1,6 @@
 """Items as they look: each with its face, its shadow and the outline by which it is found."""
 
+from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
@@ -17,12 +18,14 @@ from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.flight import Flight
 from panelcad.model.hole import HoleForm
 from panelcad.model.kept import kept
-from panelcad.model.layout import PlacedItem, PlateLayout, hole_spots
+from panelcad.model.layout import PlacedItem, PlateLayout, hole_spots, placed_item
 from panelcad.model.project import Item, Project
 
 REACH: Final = "reach"
 """The layer of the outline, drawn with nothing, by which a pointer finds an item."""
 _SHADOW_DEPTH: Final = 4.0
+_ANY_SHEET: Final = 2.0
+"""mm; how thick the sheet is does not show from the front."""
 _SMALL: Final = 30.0
 """Items narrower than this, in mm, throw their own, smaller shadows."""
 _HEAD: Final = 1.9
@@ -74,14 +77,27 @@ def frame_of(placed: PlacedItem, laid: PlateLayout, label: str) -> Frame:
     cutout = placed.cutout
     cut = laid.cut_of(placed.item)
     own = cut is not None and cut.cutout is not None and cut.cutout.name == cutout.name
-    return Frame(
-        outline=visible_outline(placed),
+    return replace(
+        _bare_frame(placed),
         screws=_screws(cutout) if own else (),
-        knobs=_bodies(cutout, BodyKind.KNOB),
-        levers=_bodies(cutout, BodyKind.LEVER),
         label=label,
         light=placed.item.light.colour if placed.item.light else None,
     )
+
+
+def _bare_frame(placed: PlacedItem) -> Frame:
+    """What the cutout alone says of it."""
+    cutout = placed.cutout
+    knobs, levers = _bodies(cutout, BodyKind.KNOB), _bodies(cutout, BodyKind.LEVER)
+    return Frame(outline=visible_outline(placed), screws=_screws(cutout), knobs=knobs, levers=levers)
+
+
+def fitted_face(cutout: Cutout) -> Group:
+    """What is fitted in a cutout of the library as it will look, about its own origin. It has a bezel or a body."""
+    item = Item(id="item", name=cutout.title, cutout=cutout.name)
+    kind = kind_of(item, cutout)
+    frame = replace(_bare_frame(placed_item(item, cutout, _ANY_SHEET)), label=label_of(item, kind, None))
+    return face(kind, frame, Flight())
 
 
 def visible_outline(placed: PlacedItem) -> Contour:

@@ -3,7 +3,7 @@
 import pytest
 
 from panelcad.drawing.appearance import Look, unlit_view
-from panelcad.drawing.appearance_items import face, frame_of, item_group, visible_outline
+from panelcad.drawing.appearance_items import face, fitted_face, frame_of, item_group, visible_outline
 from panelcad.drawing.display import Group, LinearGradient, Node, Path, RadialGradient, Text, walk
 from panelcad.drawing.extent import extent
 from panelcad.drawing.faces.kind import reading
@@ -219,3 +219,9 @@ def test_an_engaged_autopilot_does_what_the_vertical_speed_indicator_shows(name,
 
     engaged = [node.text for node in nodes if isinstance(node, Text) and "HDG  " in node.text]
     assert [text.split()[-1] for text in engaged] == [mode]
+
+
+@pytest.mark.parametrize(("name", "shown"), [("clock-digital", FLIGHT.time[:5]), ("hour-meter", "2416.3")])
+def test_what_is_fitted_in_a_cutout_of_the_library_is_known_by_its_title(name, shown) -> None:
+    picture = fitted_face(packaged_catalogue().cutout(name))
+    assert shown in {node.text for node in walk(picture.nodes) if isinstance(node, Text)}

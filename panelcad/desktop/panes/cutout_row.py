@@ -39,19 +39,30 @@ class CutoutRow(QStyledItemDelegate):
 
     def _write(self, painter: QPainter, option: QStyleOptionViewItem, cutout: Cutout, left: int) -> None:
         theme = self._bench.theme
-        room = QRect(left, option.rect.top(), option.rect.right() - left - 4, option.rect.height() // 2)
-        painter.setFont(option.font)
-        painter.setPen(QColor(theme.ink))
-        title = option.fontMetrics.elidedText(cutout.title, Qt.TextElideMode.ElideRight, room.width())
-        painter.drawText(room, Qt.AlignmentFlag.AlignBottom, title)
         small = QFont(option.font)
         small.setPointSizeF(option.font.pointSizeF() * 0.88)
-        painter.setFont(small)
-        painter.setPen(QColor(theme.faint))
-        below = room.translated(0, option.rect.height() // 2)
-        words = size_words(cutout, self._bench.unit)
-        words = QFontMetrics(small).elidedText(words, Qt.TextElideMode.ElideRight, below.width())
-        painter.drawText(below, Qt.AlignmentFlag.AlignTop, words)
+        metrics, small_metrics = option.fontMetrics, QFontMetrics(small)
+        width = option.rect.right() - left - 4
+        title = two_lines(cutout.title, metrics, width)
+        size = small_metrics.elidedText(size_words(cutout, self._bench.unit), Qt.TextElideMode.ElideRight, width)
+        high = len(title) * metrics.height() + small_metrics.height()
+        at = QRect(left, option.rect.top() + (option.rect.height() - high) // 2, width, metrics.height())
+        for font, ink, lines in ((option.font, theme.ink, title), (small, theme.faint, [size])):
+            painter.setFont(font)
+            painter.setPen(QColor(ink))
+            for line in lines:
+                painter.drawText(at, Qt.AlignmentFlag.AlignVCenter, line)
+                at.translate(0, metrics.height())
+
+
+def two_lines(title: str, metrics: QFontMetrics, width: int) -> list[str]:
+    """A title broken between words where it is wider than so many pixels; the second line ends in dots if need be."""
+    words = title.split()
+    count = len(words)
+    while count > 1 and metrics.horizontalAdvance(" ".join(words[:count])) > width:
+        count -= 1
+    parts = (" ".join(words[:count]), " ".join(words[count:]))
+    return [metrics.elidedText(part, Qt.TextElideMode.ElideRight, width) for part in parts if part]
 
 
 def size_words(cutout: Cutout, unit: LengthUnit) -> str:

@@ -20,7 +20,8 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QListVi
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.drop import CUTOUT_MIME
 from panelcad.desktop.panes.cutout_row import CutoutRow
-from panelcad.desktop.thumbnails import thumbnail
+from panelcad.desktop.panes.cutout_tip import cutout_tip
+from panelcad.desktop.thumbnails import library_picture, thumbnail
 from panelcad.desktop.tools.put import put_in_view
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.cutout import Cutout
@@ -62,12 +63,12 @@ class CutoutModel(QAbstractListModel):
             return self._picture(cutout)
         if role == CUTOUT_ROLE:
             return cutout
-        return cutout.notes or cutout.title if role == Qt.ItemDataRole.ToolTipRole else None
+        return cutout_tip(cutout, self._bench.unit) if role == Qt.ItemDataRole.ToolTipRole else None
 
     def _picture(self, cutout: Cutout) -> QPixmap:
         if cutout.name not in self._pictures:
             ratio = self._bench.view.devicePixelRatioF()
-            self._pictures[cutout.name] = thumbnail(cutout, self._bench.theme, PICTURE, ratio)
+            self._pictures[cutout.name] = thumbnail(library_picture(cutout, self._bench.theme), PICTURE, ratio)
         return self._pictures[cutout.name]
 
     def flags(self, index: Index) -> Qt.ItemFlag:

@@ -5,7 +5,7 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from panelcad.desktop.theme import Theme
-from panelcad.desktop.thumbnails import thumbnail
+from panelcad.desktop.thumbnails import cutout_picture, thumbnail
 from panelcad.model.cutout import Cutout
 
 _SIZE = 260
@@ -30,6 +30,6 @@ class CutoutPicture(QWidget):
             return
         side = min(self.width(), self.height())
         painter = QPainter(self)
-        picture = thumbnail(self._cutout, self._theme, QSize(side, side), self.devicePixelRatioF())
+        picture = thumbnail(cutout_picture(self._cutout, self._theme), QSize(side, side), self.devicePixelRatioF())
         painter.drawPixmap((self.width() - side) // 2, (self.height() - side) // 2, picture)
         painter.end()
