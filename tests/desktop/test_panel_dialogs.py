@@ -74,6 +74,23 @@ def test_an_outline_is_taken_by_its_measures(hands, plate) -> None:
     assert titles(hands) == ["Outline by its measures"]
 
 
+def test_an_outline_that_grows_beyond_the_view_stays_in_sight_while_it_is_filled_in(hands) -> None:
+    view = hands.window.bench.view
+
+    def act(dialog) -> None:
+        choose(dialog, "Template", "Curved top")
+        fill(dialog, Width="3000")
+        left, _, right, _ = view.seen()
+        assert left < -1500
+        assert right > 1500
+        dialog.reject()
+
+    view.set_zoom(3.0)
+    in_dialog(act)
+    hands.action("panel.measures")
+    assert titles(hands) == []
+
+
 def test_the_measures_of_a_template_are_changed_afterwards(hands, plate) -> None:
     def make(dialog) -> None:
         choose(dialog, "Template", "Stepped")

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QGraphicsView
 from panelcad.desktop.canvas.gesture import Held, Pointer
 from panelcad.desktop.canvas.scene import PanelScene
 from panelcad.desktop.theme import Theme
-from panelcad.drawing.display import Bounds
+from panelcad.drawing.display import Bounds, union
 from panelcad.geometry.point import Point
 
 LEAST_ZOOM: Final = 0.05
@@ -140,6 +140,12 @@ class PanelView(QGraphicsView):
     def keep_all(self) -> None:
         """Where all was in view, all of what is drawn now is brought into view."""
         if self._wants_all is not None and self.panel_scene.box() != self._wants_all:
+            self.show_all()
+
+    def keep_in_sight(self) -> None:
+        """Where something of what is drawn now is out of view, all of it is brought into view."""
+        box, seen = self.panel_scene.box(), self.seen()
+        if box is not None and union([box, seen]) != seen:
             self.show_all()
 
     def seen(self) -> Bounds:

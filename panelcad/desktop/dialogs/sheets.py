@@ -24,7 +24,11 @@ def outline_by_measures(bench: Workbench, parent: QWidget) -> None:
     project, option_id, plate_id = start(bench)
     dialog = EditDialog(bench, "Outline by its measures", "Take", parent, at=Dialog.OUTLINE_MEASURES)
     fields = TemplateEntry(dialog)
-    dialog.ask(lambda: set_outline(project, option_id, plate_id, fields.template.make(fields.values())))
+    bench.stage.previewed.connect(bench.view.keep_in_sight)
+    try:
+        dialog.ask(lambda: set_outline(project, option_id, plate_id, fields.template.make(fields.values())))
+    finally:
+        bench.stage.previewed.disconnect(bench.view.keep_in_sight)
 
 
 def another_plate(bench: Workbench, parent: QWidget) -> None:
