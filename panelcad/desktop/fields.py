@@ -7,6 +7,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from panelcad.desktop.entered_whole import entered_whole
 from panelcad.errors import UnreadableQuantity
 from panelcad.units import LengthUnit, format_brief, parse_angle, parse_length
 
@@ -59,6 +60,7 @@ class QuantityField(CommittingField):
         self._read, self._write = read, write
         self._value = 0.0
         self.setAccessibleName(name)
+        entered_whole(self)
         self.editingFinished.connect(self._commit)
         self.textEdited.connect(lambda _: mark_wrong(self, ""))
 

@@ -61,6 +61,8 @@ class Workbench(QObject):
         self.view.zoomed.connect(lambda _: self.stage.place_names())
         self.outline = OutlineDesk(self)
         self.drawing = DrawingDesk(self)
+        self.reckoned_from = ""
+        """The key of what positions were last reckoned from; '' until somebody chose."""
         self.flipped_from = ""
         """The option that was shown before one flipped to the panel as found."""
         self._catalogue: Catalogue | None = None

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit
 
+from panelcad.desktop.entered_whole import entered_whole
 from panelcad.desktop.fields import mark_wrong
 from panelcad.errors import UnreadableQuantity
 from panelcad.units import LengthUnit, format_brief, parse_angle, parse_length
@@ -20,6 +21,7 @@ class QuantityEntry(QLineEdit):
         self._parse = parse
         self.is_typed = False
         self.setAccessibleName(name)
+        entered_whole(self)
         self.textEdited.connect(lambda _: self._typed())
 
     def _typed(self) -> None:

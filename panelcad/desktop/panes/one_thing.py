@@ -69,7 +69,8 @@ class OneThing(Form):
         self.origin.typed.connect(self._begin)
 
     def _reckon(self) -> None:
-        """From another place; the figure that is typed next is x."""
+        """From another place, for what is selected next too; the figure that is typed next is x."""
+        self._bench.reckoned_from = str(self.origin.currentData())
         self.refresh(self._bench.document.project)
         if self.across.hasFocus():
             self.across.selectAll()
@@ -144,7 +145,7 @@ class OneThing(Form):
         known = references(laid, self._bench.stage.plate_id, self._part_id)
         entries = [(reference.words, reference.key) for reference in known]
         shown = [(self.origin.itemText(i), self.origin.itemData(i)) for i in range(self.origin.count())]
-        chosen = self.origin.currentData()
+        chosen = self.origin.currentData() or self._bench.reckoned_from
         if entries != shown:
             self.origin.clear()
             for words, key in entries:
