@@ -52,11 +52,19 @@ def words(finding: Finding, project: Project, option: Option) -> Words:
 
 def unknown_sentences(report: CheckReport) -> tuple[str, ...]:
     """What could not be judged because something is not known, one line for each thing that is missing."""
+    return tuple(sentence for sentence, _ in unknown_things(report))
+
+
+def unknown_things(report: CheckReport) -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """The same with the ids of what each sentence speaks of."""
     known = names(report.project, report.option)
     missing: dict[tuple[str, str], list[str]] = {}
     for unknown in report.unknown:
-        missing.setdefault((unknown.rule, unknown.missing), []).extend(known.get(item, item) for item in unknown.items)
-    return tuple(f"Not known of {_listed(who)}: {what}." for (_, what), who in missing.items())
+        missing.setdefault((unknown.rule, unknown.missing), []).extend(unknown.items)
+    return tuple(
+        (f"Not known of {_listed([known.get(item, item) for item in items])}: {what}.", tuple(items))
+        for (_, what), items in missing.items()
+    )
 
 
 def quantity(value: float, measure: Measure, unit: LengthUnit) -> str:

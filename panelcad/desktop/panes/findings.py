@@ -11,6 +11,7 @@ from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.judge import CHECKING
 from panelcad.desktop.panes.finding_detail import FindingDetail
 from panelcad.desktop.panes.finding_row import FindingRow
+from panelcad.desktop.panes.unknowns import Unknowns
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.finding import Finding
 
@@ -96,6 +97,8 @@ class FindingsPane(QWidget):
         column.addWidget(self.filter)
         column.addWidget(self.list, 1)
         column.addWidget(self.count)
+        self.unknown = Unknowns(bench)
+        column.addWidget(self.unknown)
         self.detail = FindingDetail(bench)
         column.addWidget(self.detail)
         self.list.selectionModel().currentChanged.connect(self._show_detail)
@@ -126,6 +129,7 @@ class FindingsPane(QWidget):
         known = {entry.finding.identity for entry in self.model.entries}
         self.model.offer(shown)
         self._say(self._summary(len(shown), len(found)))
+        self.unknown.show_of(report)
         self._follow(self._bench.stage.current_finding)
         self._bring_into_sight(known)
         self._show_detail()
@@ -149,17 +153,11 @@ class FindingsPane(QWidget):
         return Entry(finding, kind, sentence(finding, report.project, report.option), title)
 
     def _summary(self, shown: int, found: int) -> str:
-        from panelcad.checks.wording import unknown_sentences  # noqa: PLC0415 - as above
-
         report = self._bench.judge.report
         broken = report.not_judged if report is not None else ()
         words = "Nothing found." if not found else "" if shown == found else f"{shown} of {found} shown."
         if broken:
             words += " Not judged: " + ", ".join(sorted({one.rule for one in broken})) + "."
-        unknown = unknown_sentences(report) if report is not None else ()
-        if unknown:
-            words += f" Not known: {len(unknown)} things."
-        self.count.setToolTip("\n".join(unknown))
         return words.strip()
 
     def _say(self, words: str) -> None:

@@ -1,0 +1,71 @@
+"""What could not be judged because something is not known: how many things, and, once opened, which."""
+
+from typing import TYPE_CHECKING, Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QListView, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
+
+from panelcad.desktop.workbench import Workbench
+
+if TYPE_CHECKING:
+    from panelcad.checks.report import CheckReport
+
+_ITEMS: Final = int(Qt.ItemDataRole.UserRole)
+_HIGHEST: Final = 150
+
+
+class Unknowns(QWidget):
+    """Enter or a click on a row selects what it speaks of."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._bench = bench
+        self._things: tuple[tuple[str, tuple[str, ...]], ...] = ()
+        self.button = QPushButton()
+        self.button.setCheckable(True)
+        self.button.setToolTip("What could not be judged, and what is missing for it")
+        self.list = QListWidget()
+        self.list.setAccessibleName("Not known")
+        self.list.setWordWrap(True)
+        self.list.setMaximumHeight(_HIGHEST)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self.button)
+        column.addWidget(self.list)
+        self.button.toggled.connect(lambda is_on: self._open(opened=is_on))
+        self.list.itemClicked.connect(self._select)
+        self.list.itemActivated.connect(self._select)
+        self._open(opened=False)
+
+    def show_of(self, report: "CheckReport") -> None:
+        """Rows stay as they are where the same is missing."""
+        from panelcad.checks.wording import unknown_things  # noqa: PLC0415 - the rules load with the first check
+
+        things = unknown_things(report)
+        self.setVisible(bool(things))
+        if things == self._things:
+            return
+        self._things = things
+        row = self.list.currentRow()
+        self.list.clear()
+        for sentence, items in things:
+            entry = QListWidgetItem(sentence)
+            entry.setData(_ITEMS, items)
+            self.list.addItem(entry)
+        self.list.setCurrentRow(min(row, len(things) - 1))
+        self._open(opened=self.button.isChecked())
+
+    def _open(self, *, opened: bool) -> None:
+        count = len(self._things)
+        self.button.setText(f"Not known: {count} thing{'' if count == 1 else 's'} – {'hide' if opened else 'show'}")
+        self.list.setVisible(opened)
+        if opened and self.list.currentRow() < 0:
+            self.list.setCurrentRow(0)
+
+    def _select(self, entry: QListWidgetItem) -> None:
+        self._bench.select_parts(entry.data(_ITEMS))
+        self._bench.zoom_to_selection()
