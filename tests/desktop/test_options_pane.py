@@ -1,5 +1,6 @@
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtTest import QTest
 
 from panelcad.model.project import Option
@@ -124,3 +125,43 @@ def test_a_unit_waits_until_it_is_placed_and_both_parts_go_together(equipped) ->
     equipment.take_out.click()
     assert [step.title.split()[0] for step in document.done] == ["Put", "Place", "Take"]
     assert (document.option.items, document.option.plates) == (before.items, before.plates)
+
+
+LONG = "Two navigators with an all-weather attitude reference and one transponder by the second door, not yet asked"
+WORD = "Antikollisionslichtüberwachungsanzeige"
+
+
+@pytest.mark.parametrize("width", [420, 700, 1300])
+def test_a_long_name_of_an_option_goes_on_in_further_lines_and_is_never_clipped(pane, equipped, qtbot, width) -> None:
+    document = equipped.bench.document
+    named = [one.revised(name=name) for one, name in zip(document.project.options, (LONG, WORD), strict=True)]
+    document.apply("Name the options", document.project.revised(options=tuple(named)))
+    qtbot.waitUntil(lambda: pane.model.names[1:] == (LONG, WORD), timeout=30_000)
+    header = pane.table.horizontalHeader()
+    pane.table.resize(width, 240)
+    for section in range(1, header.count()):
+        lines, name = header.lines(section), pane.model.names[section - 1]
+        bold = section - 1 == pane.model.current
+        font = QFont(header.font())
+        font.setBold(bold)
+        metrics = QFontMetrics(font)
+        assert max(metrics.horizontalAdvance(line) for line in lines) <= header.sectionSize(section), name
+        assert len(lines) * metrics.lineSpacing() <= header.sizeHint().height()
+        said = " ".join(lines).replace("…", "")
+        assert name.replace(" ", "").startswith(said.replace(" ", ""))
+        assert said.replace(" ", "") == name.replace(" ", "") or lines[-1].endswith("…")
+        assert pane.model.headerData(section, Qt.Orientation.Horizontal, Qt.ItemDataRole.ToolTipRole) == name
+    qtbot.waitUntil(lambda: header.height() == header.sizeHint().height())
+
+
+def test_cells_are_gone_through_by_keys_and_each_leads_to_its_reasons_under_its_whole_name(pane, equipped) -> None:
+    index = cell(pane, Topic.BELONGING, "Verdict", 1)
+    pane.table.setFocus()
+    pane.table.setCurrentIndex(index)
+    QTest.keyClick(pane.table, Qt.Key.Key_Right)
+    assert pane.reasons.heading.text().startswith("Bad: ")
+    shown = pane.table.currentIndex().row(), pane.table.currentIndex().column()
+    QTest.keyClick(pane.table, Qt.Key.Key_Return)
+    assert equipped.bench.document.option_id == "bad"
+    assert (pane.table.currentIndex().row(), pane.table.currentIndex().column()) == shown
+    assert pane.table.hasFocus()

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QModelIndex, QSize, Qt
+from PySide6.QtCore import QModelIndex, QSignalBlocker, QSize, Qt
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -23,6 +23,7 @@ from panelcad.desktop.panes.chart_view import ChartView
 from panelcad.desktop.panes.option_charts import option_charts
 from panelcad.desktop.panes.option_table import OptionTable, Shown
 from panelcad.desktop.panes.reasons import Reasons
+from panelcad.desktop.panes.wrapped_header import WrappedHeader
 from panelcad.desktop.workbench import Workbench
 
 if TYPE_CHECKING:
@@ -30,10 +31,6 @@ if TYPE_CHECKING:
 
 _CAUTION: Final = "Arithmetic on what was entered; not known is never safe. Built-in figures are invented."
 _TITLES: Final = 190
-_HEADER: Final = 60
-_WRAPPED: Final = Qt.AlignmentFlag(
-    Qt.AlignmentFlag.AlignLeft.value | Qt.AlignmentFlag.AlignVCenter.value | Qt.TextFlag.TextWordWrap.value
-)
 _CHARTS: Final = (("load", "Load"), ("envelope", "CG"), ("weight", "Weight"), ("cost", "Cost"))
 
 
@@ -60,6 +57,7 @@ class OptionsPane(QWidget):
 
     def _table(self) -> QTableView:
         made = QTableView()
+        made.setHorizontalHeader(WrappedHeader(made))
         made.setModel(self.model)
         made.setAccessibleName("Options side by side")
         made.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -67,8 +65,6 @@ class OptionsPane(QWidget):
         made.setWordWrap(True)
         made.verticalHeader().setVisible(False)
         made.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        made.horizontalHeader().setDefaultAlignment(_WRAPPED)
-        made.horizontalHeader().setMinimumHeight(_HEADER)
         made.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         return made
 
@@ -101,6 +97,7 @@ class OptionsPane(QWidget):
         self.shown.activated.connect(self.refresh)
         self.copy.clicked.connect(self._copy)
         self.table.clicked.connect(self._explain)
+        self.table.selectionModel().currentChanged.connect(self._explain)
         self.table.activated.connect(lambda index: self._look_at(index.column()))
         self.table.horizontalHeader().sectionDoubleClicked.connect(self._look_at)
         self._bench.document.option_changed.connect(self.refresh)
@@ -126,17 +123,20 @@ class OptionsPane(QWidget):
         comparison = self.comparer.comparison
         if comparison is None:
             return
-        height = self.table.verticalScrollBar().value()
+        height, was = self.table.verticalScrollBar().value(), self.table.currentIndex()
+        current = was.row(), was.column()
         self.model.offer(comparison, self.shown.currentData(), self._bench.document.option_id)
         self.table.clearSpans()
         for row in self.model.heading_rows():
             self.table.setSpan(row, 0, 1, self.model.columnCount())
         self._size_columns()
+        with QSignalBlocker(self.table.selectionModel()):
+            self.table.setCurrentIndex(self.model.index(*current))
         self.table.verticalScrollBar().setValue(height)
         self.told.setText(_CAUTION)
-        current = self._judgement()
-        self.reasons.show_option(current)
-        charts = option_charts(comparison, current, self._bench.theme) if current else {}
+        judgement = self._judgement()
+        self.reasons.show_option(judgement)
+        charts = option_charts(comparison, judgement, self._bench.theme) if judgement else {}
         for name, view in self.charts.items():
             view.show_chart(charts.get(name))
 
@@ -159,9 +159,9 @@ class OptionsPane(QWidget):
     # Doing
 
     def _explain(self, index: QModelIndex) -> None:
-        """A cell leads to its reasons; the canvas stays as it is."""
+        """A cell, clicked or come to by keys, leads to its reasons; the canvas stays as it is."""
         comparison = self.comparer.comparison
-        if comparison is None or index.column() == 0 or self.model.lines[index.row()].row is None:
+        if comparison is None or index.column() < 1 or self.model.lines[index.row()].row is None:
             return
         judgement = comparison.judgements[index.column() - 1]
         topic = self.model.lines[index.row()].topic
