@@ -6,7 +6,7 @@ from functools import partial
 from itertools import count
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QKeySequence
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.help_ import open_page
@@ -76,16 +76,9 @@ def _action(action: Action, made: QAction, run: Callable[[str], None]) -> Findab
 
 
 def _pane(kind: PaneKind, dock: "PaneDock") -> Findable:
-    def show() -> None:
-        dock.show()
-        dock.raise_()
-        dock.widget().setFocus()
-
-    toggle = dock.toggleViewAction()
-    keys = toggle.shortcut().toString(toggle.shortcut().SequenceFormat.NativeText)
-    return Findable(
-        kind.title, f"pane {kind.id}", _with_keys(f"Pane: {kind.title}", keys), "", show, toggle.isEnabled()
-    )
+    keys = dock.way.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+    shown = _with_keys(f"Pane: {kind.title}", keys)
+    return Findable(kind.title, f"pane {kind.id}", shown, "", dock.go, dock.way.isEnabled())
 
 
 def _with_keys(words: str, keys: str) -> str:

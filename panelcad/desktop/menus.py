@@ -17,6 +17,8 @@ from panelcad.desktop.window_parts import Parts
 if TYPE_CHECKING:
     from panelcad.desktop.panes.docks import Docks
 
+_RECENT, _DOING, _LOOKING_UP = "Open &recent", "&Doing things", "&Looking things up"
+_SUBMENUS: Final = {"&File": (_RECENT,), "&Help": (_DOING, _LOOKING_UP)}
 _EXPLAINED: Final = "F1 explains it while it is in hand"
 
 
@@ -79,12 +81,13 @@ class Menus:
         return any(QKeySequence(keys) in made.shortcuts() for made in self.actions.values())
 
     def _give_mnemonics(self) -> None:
-        """Each action of a menu gets a letter of its own; the one its title marks where that is free."""
+        """Each entry of a menu gets a letter of its own; the one its title marks where that is free."""
         for menu in MENUS:
-            mine = [action for action in self.table.values() if action.menu == menu]
-            for action, title in zip(mine, with_mnemonics([action.title for action in mine]), strict=True):
-                self._titles[action.id] = title
-                self.actions[action.id].setText(title)
+            mine = {action.id: action.title for action in self.table.values() if action.menu == menu}
+            mine |= {title: title for title in _SUBMENUS.get(menu, ())}
+            self._titles |= dict(zip(mine, with_mnemonics(list(mine.values())), strict=True))
+        for name, made in self.actions.items():
+            made.setText(self._titles[name])
 
     def _menu(self, title: str) -> QMenu:
         menu = self._parts.window.menuBar().addMenu(title)
@@ -102,10 +105,10 @@ class Menus:
         menu = self._menus["&View"]
         menu.addSeparator()
         for dock in docks.all:
-            menu.addAction(dock.toggleViewAction())
+            menu.addAction(dock.way)
 
     def _add_recent(self) -> None:
-        menu = QMenu("Open &recent", self._parts.window)
+        menu = QMenu(self._titles[_RECENT], self._parts.window)
         menu.aboutToShow.connect(lambda: self._fill_recent(menu))
         self._menus["&File"].insertMenu(self.actions["file.save"], menu)
         self._menus["&File"].insertSeparator(self.actions["file.save"])
@@ -122,8 +125,8 @@ class Menus:
     def _add_pages_of_help(self) -> None:
         menu = self._menus["&Help"]
         menu.addSeparator()
-        for title, files in (("&Doing things", GUIDE), ("&Looking things up", REFERENCE)):
-            pages = menu.addMenu(title)
+        for title, files in ((_DOING, GUIDE), (_LOOKING_UP, REFERENCE)):
+            pages = menu.addMenu(self._titles[title])
             pages.aboutToShow.connect(lambda pages=pages, files=files: self._fill_pages(pages, files))
 
     def _fill_pages(self, menu: QMenu, files: tuple[str, ...]) -> None:

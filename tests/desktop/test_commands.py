@@ -25,7 +25,7 @@ def test_ids_are_used_once_and_menus_are_known(qapp) -> None:
 
 def test_no_two_actions_share_a_shortcut(window) -> None:
     seen: dict[str, str] = {}
-    docks = [(dock.windowTitle(), dock.toggleViewAction()) for dock in window.docks.all]
+    docks = [(dock.windowTitle(), dock.way) for dock in window.docks.all]
     for name, action in (*window.menus.actions.items(), *docks):
         for sequence in action.shortcuts():
             keys = sequence.toString()
@@ -125,9 +125,9 @@ def test_words_that_suit_nothing_are_answered(hands) -> None:
 
 def test_no_pane_is_offered_where_there_is_no_panel(hands) -> None:
     hands.window.show_start_page()
-    assert not any(dock.toggleViewAction().isEnabled() for dock in hands.window.docks.all)
+    assert not any(dock.way.isEnabled() for dock in hands.window.docks.all)
     hands.window.show_panel()
-    assert all(dock.toggleViewAction().isEnabled() for dock in hands.window.docks.all)
+    assert all(dock.way.isEnabled() for dock in hands.window.docks.all)
 
 
 def test_the_menu_at_the_pointer_picks_the_thing_there(hands) -> None:

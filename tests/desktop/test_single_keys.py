@@ -2,10 +2,12 @@
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QListView, QTableView, QTreeWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.panes.table import PANES
 from panelcad.desktop.views import VIEWS
 from panelcad.geometry.across import Across
 
@@ -296,3 +298,31 @@ def test_an_outline_that_is_begun_waits_while_one_looks_from_the_pilots_eye(hand
     hands.key(Qt.Key.Key_F5)
     hands.click(100, 100)
     assert len(hands.window.bench.drawing.course.stations) == 3
+
+
+# Panes
+
+
+@pytest.mark.parametrize("kind", PANES, ids=lambda kind: kind.id)
+def test_the_key_of_a_pane_goes_there_and_closes_it_once_one_is_there(hands, kind) -> None:
+    hands.click(0, 50)
+    dock = hands.window.docks.dock(kind.id)
+    pressed = QKeySequence(kind.shortcut)[0]
+    press(pressed.key(), pressed.keyboardModifiers())
+    assert dock.isVisible()
+    assert dock.way.isChecked()
+    if kind.id == "drawing":
+        return  # nothing can be set there until something is drawn
+    assert dock.isAncestorOf(QApplication.focusWidget())
+    press(pressed.key(), pressed.keyboardModifiers())
+    assert not dock.isVisible()
+    assert not dock.way.isChecked()
+    assert QApplication.focusWidget() is hands.view
+
+
+def test_a_pane_that_is_open_is_gone_to_first(hands) -> None:
+    press(Qt.Key.Key_4, ALT)
+    assert QApplication.focusWidget() is pane(hands, "findings").list
+    press(Qt.Key.Key_2, ALT)
+    assert QApplication.focusWidget() is pane(hands, "items").tree
+    assert hands.window.docks.dock("findings").isVisible()

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QDialogButtonBox,
+    QGroupBox,
     QLabel,
     QLineEdit,
     QPlainTextEdit,
@@ -250,15 +251,74 @@ class TestEveryDialog:
             faults += [f"{dock.windowTitle()}: {fault}" for fault in mine]
         assert not faults, "\n".join(faults)
 
+    @pytest.mark.parametrize("tool", ["select", "outline", "course-outline", "section"])
+    def test_no_two_keys_of_the_window_are_the_same_in_any_layout(self, narrow, tool) -> None:
+        """With every pane open that can be open at once, whatever is selected, whatever finding is chosen."""
+        faults = set()
+        for dock in narrow.docks.all:
+            dock.setVisible(True)
+        narrow.bench.take_tool(tool)
+        settle()
+        for shown in every_state(narrow):
+            keys = sorted([*mnemonics(narrow), *of_menus(narrow)])
+            faults |= {f"{shown}: {a[0]} is {a[1]} and {b[1]}" for a, b in pairwise(keys) if a[0] == b[0]}
+        assert not faults, "\n".join(sorted(faults))
+
+    def test_no_two_keys_of_a_menu_are_the_same(self, narrow) -> None:
+        faults = []
+        for top in narrow.menuBar().actions():
+            for menu in (top.menu(), *(entry.menu() for entry in top.menu().actions() if entry.menu() is not None)):
+                menu.aboutToShow.emit()
+                keys = sorted(marked([entry.text() for entry in menu.actions()]))
+                faults += [f"{menu.title()}: {a[0]} is {a[1]} and {b[1]}" for a, b in pairwise(keys) if a[0] == b[0]]
+        assert not faults, "\n".join(faults)
+
+
+def every_state(window):
+    """What panes show while one, two or nothing is selected of each kind, and each kind of finding is chosen."""
+    bench, docks = window.bench, window.docks
+    option, surroundings = bench.document.option, bench.document.project.surroundings
+    marks = {type(mark): mark.id for mark in option.marks()}
+    things_of_each = {bench.document.project.cutout(option.item(one).cutout).family: one for one in things(window)}
+    standing = {type(thing): thing.id for thing in surroundings.things}
+    engraved = [one.id for one in option.plate(bench.stage.plate_id).engravings[:1]]
+    one_of_each = (*things_of_each.values(), *marks.values(), *standing.values(), *engraved, "own-cut")
+    for chosen in ((), *((one,) for one in one_of_each)):
+        bench.selection.set(chosen)
+        settle()
+        yield f"{chosen} selected"
+    bench.selection.set(things(window)[:3])
+    settle()
+    yield "three selected"
+    tabs = docks.dock("equipment").widget().tabs
+    for tab in range(tabs.count()):
+        tabs.setCurrentIndex(tab)
+        settle()
+        yield f"equipment, {tabs.tabText(tab)}"
+    findings = docks.dock("findings").widget()
+    for row in range(findings.model.rowCount()):
+        findings.list.setCurrentIndex(findings.model.index(row))
+        yield f"finding {row} chosen"
+
+
+def of_menus(window) -> list[tuple[str, str]]:
+    return marked([action.text() for action in window.menuBar().actions()])
+
 
 def mnemonics(root: QWidget) -> list[tuple[str, str]]:
     """(letter, words) of every key that works in a dialog or pane now."""
     words = [label.text() for label in root.findChildren(QLabel) if label.isVisible()]
     words += [button.text() for button in root.findChildren(QAbstractButton) if button.isVisible()]
+    words += [box.title() for box in root.findChildren(QGroupBox) if box.isVisible()]
     for bar in root.findChildren(QTabBar):
         words += [bar.tabText(i) for i in range(bar.count()) if bar.isVisible()]
-    marked = [text.replace("&&", "") for text in words]
-    return [(text[text.index("&") + 1].lower(), text) for text in marked if "&" in text[:-1]]
+    return marked(words)
+
+
+def marked(words: list[str]) -> list[tuple[str, str]]:
+    """(letter, words) of those that have a key."""
+    plain = [text.replace("&&", "") for text in words]
+    return [(text[text.index("&") + 1].lower(), text) for text in plain if "&" in text[:-1]]
 
 
 def stops(root: QWidget) -> list[QWidget]:

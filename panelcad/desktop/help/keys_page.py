@@ -43,6 +43,7 @@ What cannot be done now is grey in its menu, and its key does nothing.
 When you know what you want but not where it is: `{find}`, type a few words of it, and Enter does it. What cannot be
 done now says so. Panes and sections of this help are found there too.
 """
+_PANES: Final = "Panes"
 _POINTER: Final = (
     ("Zoom at the pointer", "wheel"),
     ("Move the view", "middle button and drag, or Space and drag"),
@@ -67,6 +68,9 @@ _POINTER: Final = (
     ("Label the controls that are selected", "L while some are selected"),
     ("What one can do here", "right button"),
 )
+_GO_TO_PANE: Final = """\
+The key of a pane opens it and puts the keyboard there; once it is there, the same key closes the pane. Within a pane
+Tab goes on. An underlined letter is that of one field or button of the whole window."""
 _HELP: Final = (
     ("Find", QKeySequence.StandardKey.Find),
     ("Next place", QKeySequence.StandardKey.FindNext),
@@ -89,7 +93,7 @@ def _sections(*, native: bool) -> Iterator[str]:
             (a.plain_title, _text(a.shortcut, native=native)) for a in all_actions() if a.menu == menu and a.shortcut
         ]
         yield from _table(f"{menu.replace('&', '')} menu", rows)
-    yield from _table("Panes", [(pane.title, _text(pane.shortcut, native=native)) for pane in PANES])
+    yield from _table(_PANES, [(pane.title, _text(pane.shortcut, native=native)) for pane in PANES])
     yield from _table("Pointer and canvas", list(_POINTER))
     yield from _table("In the window of help", [(title, _text(keys, native=native)) for title, keys in _HELP])
 
@@ -98,6 +102,9 @@ def _table(title: str, rows: list[tuple[str, str]]) -> Iterator[str]:
     if rows:
         yield f"## {title}"
         yield ""
+        if title == _PANES:
+            yield _GO_TO_PANE
+            yield ""
         yield "| what | keys |"
         yield "| --- | --- |"
         yield from (f"| {what} | {keys} |" for what, keys in rows)

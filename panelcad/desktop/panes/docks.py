@@ -3,8 +3,8 @@
 from typing import Final
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QKeySequence, QShowEvent
-from PySide6.QtWidgets import QDockWidget, QMainWindow, QScrollArea, QWidget
+from PySide6.QtGui import QAction, QKeySequence, QShowEvent
+from PySide6.QtWidgets import QApplication, QDockWidget, QMainWindow, QScrollArea, QWidget
 
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
@@ -27,9 +27,34 @@ class PaneDock(QDockWidget):
         self._pane: QWidget | None = None
         self.setObjectName(f"dock-{kind.id}")
         self.setFeatures(self.DockWidgetFeature.DockWidgetClosable | self.DockWidgetFeature.DockWidgetMovable)
-        self.toggleViewAction().setShortcut(QKeySequence(kind.shortcut))
-        if not kind.share:
-            self.toggleViewAction().triggered.connect(lambda: QTimer.singleShot(0, self, self.ask_for_height))
+        self.way = self._way()
+
+    def _way(self) -> QAction:
+        """The action, in the menu and by its key, that goes to the pane, and closes it once the keyboard is there."""
+        made = QAction(self._kind.title, self)
+        made.setShortcut(QKeySequence(self._kind.shortcut))
+        made.setCheckable(True)
+        made.triggered.connect(self._go_or_close)
+        self.toggleViewAction().toggled.connect(made.setChecked)
+        return made
+
+    def _go_or_close(self) -> None:
+        focus = QApplication.focusWidget()
+        if focus is not None and self.isAncestorOf(focus):
+            self.hide()
+            self._bench.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            self.go()
+        self.way.setChecked(not self.isHidden())
+
+    def go(self) -> None:
+        """Show the pane and put the keyboard where one works in it."""
+        was_hidden = self.isHidden()
+        self.show()
+        self.raise_()
+        first_stop(self.widget()).setFocus(Qt.FocusReason.ShortcutFocusReason)
+        if was_hidden and not self._kind.share:
+            QTimer.singleShot(0, self, self.ask_for_height)
 
     def widget(self) -> QWidget:
         """The pane; a form is scrolled where the window is too low for all of it."""
@@ -63,6 +88,18 @@ class PaneDock(QDockWidget):
         super().showEvent(event)
 
 
+def first_stop(pane: QWidget) -> QWidget:
+    """What the pane names as its own, or the first thing in it that Tab stops at."""
+    if pane.focusProxy() is not None:
+        return pane
+    here = pane.nextInFocusChain()
+    while here is not None and pane.isAncestorOf(here):
+        if here.isVisibleTo(pane) and here.isEnabled() and here.focusPolicy() & Qt.FocusPolicy.TabFocus:
+            return here
+        here = here.nextInFocusChain()
+    return pane
+
+
 def _scrolled(form: Form) -> QScrollArea:
     area = QScrollArea()
     area.setWidget(form)
@@ -90,7 +127,7 @@ class Docks:
     def _dock(self, kind: PaneKind, bench: Workbench) -> PaneDock:
         dock = PaneDock(kind, self._window, bench)
         self._window.addDockWidget(_AREAS[kind.side], dock)
-        self._window.addAction(dock.toggleViewAction())
+        self._window.addAction(dock.way)
         return dock
 
     @property
@@ -132,5 +169,5 @@ class Docks:
             self._wanted = {name for name, dock in self._docks.items() if not dock.isHidden()}
         self._shown = visible
         for name, dock in self._docks.items():
-            dock.toggleViewAction().setEnabled(visible)
+            dock.way.setEnabled(visible)
             dock.setVisible(visible and name in self._wanted)

@@ -47,7 +47,7 @@ class DrawingPane(Form):
         self.manner.setAccessibleName("Given as")
         for manner in Manner:
             self.manner.addItem(manner.value[0], manner)
-        self.row("&Given as", self.manner)
+        self.row("Given as", self.manner)
         self.figures = (PointEntry("x"), PointEntry("y"))
         self._names = (QLabel(), QLabel())
         for label, entry in zip(self._names, self.figures, strict=True):
@@ -57,17 +57,17 @@ class DrawingPane(Form):
         self.edge.setAccessibleName("Edge to the point")
         for kind in EdgeKind:
             self.edge.addItem(kind.value, kind)
-        self.row("E&dge", self.edge)
+        self.row("Edge", self.edge)
         self.bow, self._bow_name = PointEntry("Radius"), QLabel()
         self._bow_name.setProperty("role", "faint")
         self.label_row(self._bow_name, self.bow)
         self.side = self.words("Above 0 it bows to the left of the way, below 0 to the right.", "faint")
         self.line()
         self.radius = PointEntry("Corner radius at the last point")
-        self.row("&Round it by", self.radius)
+        self.row("Round it by", self.radius)
         self._buttons = (
-            *self._pair(("&Set the point", self._set), ("Take &back", self._desk.take_back)),
-            *self._pair(("&Close", self._desk.close), ("Abandon", self._desk.abandon)),
+            *self._pair(("Set the point", self._set), ("Take back", self._desk.take_back)),
+            *self._pair(("Close", self._desk.close), ("Abandon", self._desk.abandon)),
         )
         self.problem = self.words("", "wrong")
         self.end()

@@ -47,12 +47,12 @@ class EquipmentPane(QWidget):
         self.search.setAccessibleName("Search the units of equipment")
         self.offered = QListWidget()
         self.offered.setAccessibleName("Units of equipment")
-        self.put_in = QPushButton("Put &in the option")
+        self.put_in = QPushButton("Put in the option")
         self.put_in.setEnabled(False)
         self.fitted = self._tree()
         for listed in (self.offered, self.fitted):
             listed.setMinimumHeight(60)
-        self.place = QPushButton("Pla&ce")
+        self.place = QPushButton("Place")
         self.place.setToolTip("Put it on the panel at the nearest free place")
         self.take_out = QPushButton("Ta&ke out")
         self.fitting = FittingForm(bench)
@@ -156,7 +156,7 @@ class EquipmentPane(QWidget):
         self.count.setText(without_equipment(len(nameless)))
         self.count.setToolTip("Choose one and say below what it is")
         self.count.setVisible(bool(nameless))
-        self.say_clear.setText(f"Say it for the {clear} that can be &only one" if clear > 1 else "Say the &only one")
+        self.say_clear.setText(f"Say it for the {clear} that can be only one" if clear > 1 else "Say the only one")
         self.say_clear.setVisible(bool(clear))
 
     def _say_clear(self) -> None:

@@ -114,12 +114,14 @@ class FindingsPane(QWidget):
         self.refresh()
         bench.finding_chosen.connect(self._follow)
         bench.finding_marked.connect(self._follow)
+        self.setFocusProxy(self.list)
 
     def refresh(self) -> None:
         report = self._bench.judge.report
         if report is None:
             self.model.offer([])
             self._say("")
+            self.unknown.show_of(None)
             self._show_detail()
             return
         found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]

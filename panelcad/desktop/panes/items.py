@@ -47,6 +47,7 @@ class ItemsPane(QWidget):
         bench.stage.shown.connect(self.refresh)
         bench.selection.changed.connect(self._follow)
         self.refresh()
+        self.setFocusProxy(self.tree)
 
     def refresh(self) -> None:
         self._is_following = True

@@ -24,7 +24,7 @@ class LayersPane(QWidget):
             box.toggled.connect(lambda is_on, layer=layer: self._switch(layer, is_on=is_on))
             self.boxes[layer] = box
             column.addWidget(box)
-        self.everything = QPushButton("&Show everything")
+        self.everything = QPushButton("Show everything")
         self.everything.clicked.connect(self._show_everything)
         column.addWidget(self.everything)
         column.addStretch(1)

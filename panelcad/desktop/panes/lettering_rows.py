@@ -14,7 +14,7 @@ class LetteringRows:
         self._bench, self._shown = bench, lettering
         self.text = TextField("Words")
         self.height = LengthField("Height of a capital", bench.unit)
-        form.row("&Words", self.text)
+        form.row("Word&s", self.text)
         form.row(f"Hei&ght, {bench.unit.value}", self.height)
         self.text.committed.connect(lambda words: self._revise(text=words.strip()))
         self.height.committed.connect(lambda mm: self._revise(height=mm))

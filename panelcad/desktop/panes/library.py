@@ -114,7 +114,7 @@ class LibraryPane(QWidget):
         self.family.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.model = CutoutModel(bench)
         self.list = self._list()
-        self.place = QPushButton("Pla&ce")
+        self.place = QPushButton("Place")
         self.place.setToolTip("Take it in hand; each click on the panel puts one down (Enter)")
         self.none = QLabel("Nothing suits these words.")
         self.none.setProperty("role", "faint")

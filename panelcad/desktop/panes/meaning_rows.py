@@ -35,7 +35,7 @@ class MeaningRows:
         self.reset: QCheckBox | None = None
         if cutout.control is not None:
             said = f"{cutout.purpose}, as its cutout says" if cutout.purpose else "nothing a rule names"
-            self.purpose = _choice(form, "&Controls", [said, *Purpose])
+            self.purpose = _choice(form, "Controls", [said, *Purpose])
             self.purpose.activated.connect(lambda _: self._take_from("purpose", self.purpose))
         if cutout.control is not None or cutout.shows:
             self.engine = _choice(form, "En&gine", ["no one engine", *range(1, max(_ENGINES, item.engine or 0) + 1)])
@@ -72,7 +72,7 @@ class LightRows:
 
     def __init__(self, form: Form, take: Take) -> None:
         self._take = take
-        self.meaning = _choice(form, "&Light tells", [_NOT_ENTERED, *LightMeaning])
+        self.meaning = _choice(form, "Light tells", [_NOT_ENTERED, *LightMeaning])
         self.colour = _choice(form, "Light is", [_NOT_ENTERED, *LightColour])
         self.meaning.activated.connect(lambda _: self._take_meaning())
         self.colour.activated.connect(lambda _: self._take_colour())

@@ -28,7 +28,7 @@ class OneMark(Form):
         if isinstance(mark, Dimension):
             self._add_dimension()
         else:
-            self.row("&Words", self.text)
+            self.row("Word&s", self.text)
             self.row("Hei&ght", self.length)
             self._add_place()
             self.text.committed.connect(lambda words: self._revise("Change a note", text=words))
@@ -49,7 +49,7 @@ class OneMark(Form):
         for along in Along:
             self.along.addItem(along.value, along)
         self.row("&Measured", self.along)
-        self.row("&Stands off", self.length)
+        self.row("Sta&nds off", self.length)
         self.along.activated.connect(
             lambda _: self._revise("Change a dimension", along=Along(self.along.currentData()))
         )

@@ -54,6 +54,7 @@ class OptionsPane(QWidget):
         self.tabs = self._tabs()
         self._lay_out()
         self._connect()
+        self.setFocusProxy(self.table)
 
     def _table(self) -> QTableView:
         made = QTableView()

@@ -52,13 +52,14 @@ class SectionPane(QWidget):
         self._is_framed = False
         self._lay_out()
         self._connect()
+        self.setFocusProxy(self.view)
 
     def sizeHint(self) -> QSize:
         """High enough to read depths in; the pane may be made lower."""
         return QSize(super().sizeHint().width(), _HEIGHT)
 
     def _lay_out(self) -> None:
-        drag = QPushButton("&Drag the line")
+        drag = QPushButton("Drag the line")
         drag.clicked.connect(lambda: self._bench.take_tool("section"))
         row = QHBoxLayout()
         row.addWidget(self.way)

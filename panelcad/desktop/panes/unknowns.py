@@ -41,11 +41,11 @@ class Unknowns(QWidget):
         self.list.itemActivated.connect(self._select)
         self._open(opened=False)
 
-    def show_of(self, report: "CheckReport") -> None:
-        """Rows stay as they are where the same is missing."""
+    def show_of(self, report: "CheckReport | None") -> None:
+        """Rows stay as they are where the same is missing; without a report there are none."""
         from panelcad.checks.wording import unknown_things  # noqa: PLC0415 - the rules load with the first check
 
-        things = unknown_things(report)
+        things = unknown_things(report) if report is not None else ()
         self.setVisible(bool(things))
         if things == self._things:
             return
