@@ -86,8 +86,10 @@ def test_a_new_error_comes_into_sight_unless_the_list_is_being_used(hands, qtbot
 
     hands.window.docks.dock("findings").setFloating(True)
     findings.setFixedHeight(220)
-    findings.list.clearFocus()
     qtbot.waitUntil(lambda: bar.maximum() > 0)
+    hands.window.activateWindow()
+    hands.view.setFocus()
+    qtbot.waitUntil(lambda: not findings.list.hasFocus())
     bar.setValue(bar.maximum())
     hands.drag((200, -50), (-50, 40), held=ALT)
     settled(hands, qtbot)

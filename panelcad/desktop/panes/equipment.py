@@ -54,7 +54,7 @@ class EquipmentPane(QWidget):
             listed.setMinimumHeight(60)
         self.place = QPushButton("Place")
         self.place.setToolTip("Put it on the panel at the nearest free place")
-        self.take_out = QPushButton("Ta&ke out")
+        self.take_out = QPushButton("Take out")
         self.fitting = FittingForm(bench)
         self.count = QLabel()
         self.count.setWordWrap(True)
