@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from panelcad.checks.pilot_sight import Seen, seen_where
 from panelcad.checks.pilot_words import with_words_of_their_own, without_words, words_on
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Cure, Finding, Measure, Severity
@@ -24,7 +24,7 @@ _CFR_777: Final = "14 CFR 23.777(d) before amendment 23-64"
     "label",
     title="A label at each control",
     measures="distance from each control to the nearest engraving or placard; one stands for the control nearest to it",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("label_distance",),
     source="14 CFR 23.1367(d) and 23.777(a) before amendment 23-64, 23.2605(a) since; distance: shop setting",
@@ -59,7 +59,7 @@ def _unlabelled(plate: PlateLayout, laid: Layout) -> Iterator[Finding]:
     "split-master",
     title="Halves of a split master switch",
     measures="gap between the battery and the alternator half of the master switch; middle to middle on two plates",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("master_apart",),
     source="14 CFR 23.1361(c) before amendment 23-64: one hand in a single movement; gap: shop setting",
@@ -88,7 +88,7 @@ def _apart(one: Seen, other: Seen) -> tuple[float, tuple[Point, ...]]:
     "lever-order",
     title="Order of power, propeller and mixture",
     measures="order from left to right of the engine controls on one plate",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     source=_CFR_777,
 )
@@ -112,7 +112,7 @@ def _rank(seen: Seen) -> int:
     "carburettor-heat",
     title="Place of carburettor heat or alternate air",
     measures="distance from the mixture control, for a control right of the throttle and not on a pedestal",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("carburettor_heat_apart",),
 )

@@ -19,7 +19,7 @@ from panelcad.checks.pilot_zones import (
     Zone,
     worst_excess,
 )
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, TheWhole, rule
 from panelcad.model.finding import Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.layout import Layout
@@ -33,7 +33,7 @@ from panelcad.model.view_zones import ViewZone, functions_in, functions_told
     title="Flight instruments in the primary field of view",
     measures="angles from the eye to the middle of each warning light and of the instruments whose functions belong in "
     "the primary field of view: by default attitude, airspeed, altitude and heading, and as advice course deviation",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING, Severity.ADVICE),
     limits=("primary_sideways", "primary_up", "primary_down", "line_of_sight_down"),
 )
@@ -50,7 +50,7 @@ def view_primary(laid: Layout) -> Iterator[Finding]:
     measures="angles from the eye to the middle of standby, navigation and powerplant instruments, and of what else a "
     "shop says; a second pilot's, "
     "which repeat on his side of the panel what the pilot has in view, from the eye's mirror image (common practice)",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("important_sideways", "important_up", "important_down", "line_of_sight_down"),
 )
@@ -131,7 +131,7 @@ _NOT_READ: Final = frozenset({Function.POWER_OUTLET, Function.ELT, Function.INST
     title="Face turned from the line of sight",
     measures="angle between the line of sight and the normal of a display's face; for a second pilot's instruments the "
     "line from the mirror image of the eye (common practice)",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("face_turned",),
 )

@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_primary import flight_instruments
 from panelcad.checks.pilot_sight import Facing, Seen, eye_spot, plate_frame, seen_where
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
@@ -129,7 +129,7 @@ def _hidden(seen: Seen, dark: BaseGeometry, whose: str) -> Hidden:
     title="Share of a face hidden by glareshield or yoke",
     measures="share of each instrument's face that solids in front hide from the pilot's, a shorter and a taller eye, "
     "yoke in neutral",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING, Severity.ADVICE),
     limits=("hidden_share", "eye_sweep"),
 )

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from panelcad.checks.pilot_hidden import PILOT, hidden_from
 from panelcad.checks.pilot_words import Words, words_on
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
@@ -33,7 +33,7 @@ class _Hidden(NamedTuple):
     title="Words hidden from the pilot's eye",
     measures="share of each engraved line and placard that glareshield and yoke in neutral hide from the pilot's eye; "
     "the worst of a plate is shown",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.ADVICE,),
     limits=("hidden_share",),
     source=_CFR,

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from panelcad.checks.pilot_sight import Seen, eye_spot, seen_where
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.space import Spot
 from panelcad.model.finding import Finding, Severity
@@ -34,7 +34,7 @@ def reach_to(seen: Seen, eye: Eye, profile: Profile) -> float:
     title="Controls within reach",
     measures="distance from the shoulder of a small and of a large pilot to the middle of each control, breakers only "
     "where they must be reset in flight; the farthest of a plate is shown",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.ERROR, Severity.WARNING, Severity.ADVICE),
     limits=("reach_small", "reach_large", "shoulder_below_eye", "shoulder_behind_eye"),
 )

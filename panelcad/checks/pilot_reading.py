@@ -4,11 +4,13 @@ import math
 from collections.abc import Iterator
 from typing import NamedTuple
 
+import numpy as np
+
 from panelcad.checks.pilot_sight import sight_of
 from panelcad.checks.pilot_words import without_words, words_on
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, TheWhole, rule
 from panelcad.checks.report import Unknown
-from panelcad.geometry.boxes import box_gap
+from panelcad.geometry.boxes import Box
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.geometry.point import Point
@@ -132,20 +134,28 @@ def _stroke(engraving: Engraving, plate: PlateLayout, share: float, limit: str, 
     "covered-words",
     title="Words covered by a bezel, a knob or a cut",
     measures="overlap of engraved words and placards with what stands or is cut there",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     source="14 CFR 23.1541(b) before amendment 23-64: not easily obscured",
 )
 def covered_words(laid: Layout) -> Iterator[Finding]:
     for plate in laid.plates:
         covers = list(_covers(plate)) if plate.plate.engravings else []
+        boxes = np.array([cover.bounds for _, cover in covers]).reshape(-1, 4)
         for engraving in plate.plate.engravings:
             box = engraving_box(engraving)
-            near = [(owner, cover) for owner, cover in covers if box_gap(box.bounds, cover.bounds) == 0.0]
+            near = [covers[place] for place in _meeting(box.bounds, boxes)]
             found = [(gap(box, cover).distance, owner) for owner, cover in near]
             over, owner = min(found, default=(0.0, ""))
             if over < -TIE:
                 yield _covered(engraving, owner, over, plate)
+
+
+def _meeting(box: Box, boxes: "np.ndarray[tuple[int, int], np.dtype[np.float64]]") -> list[int]:
+    """The places of the boxes that meet this one."""
+    left, bottom, right, top = box
+    across = (boxes[:, 0] <= right) & (boxes[:, 2] >= left)
+    return list(np.flatnonzero(across & (boxes[:, 1] <= top) & (boxes[:, 3] >= bottom)))
 
 
 def _covers(plate: PlateLayout) -> Iterator[tuple[str, Contour]]:
@@ -181,7 +191,7 @@ def _is_compass(placed: PlacedItem) -> bool:
     "compass-placard",
     title="Deviation placard beside the compass",
     measures="distance from a magnetic compass to the nearest placard or engraving that names it",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("compass_placard_distance",),
     source="14 CFR 23.1547 before amendment 23-64; distance: shop setting",

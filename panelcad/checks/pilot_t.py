@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from panelcad.checks.pilot_primary import FlightInstruments, flight_instruments
 from panelcad.checks.pilot_sight import Seen, plate_frame, seen_where
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import Spot
@@ -34,7 +34,7 @@ _T: Final = "14 CFR 23.1321(d){} before amendment 23-64"
     title="Basic T of the flight instruments",
     measures="where airspeed, altitude and direction stand beside the attitude instrument; one display that shows all "
     "four satisfies it (23.1311), standby instruments are judged by visibility",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("t_out_of_line", "t_apart"),
     source=_T.format(""),
@@ -54,7 +54,7 @@ def basic_t(laid: Layout) -> Iterator[Finding]:
     "top-centre",
     title="Attitude in the top centre position",
     measures="whether a flight instrument stands above the attitude instrument",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     source=_T.format("(1)"),
 )
@@ -116,7 +116,7 @@ def _pair(a: Seen, b: Seen) -> dict[str, Any]:
     "flight-group",
     title="Flight instruments about the pilot's centre line",
     measures="offset of the middle of the flight instruments from the vertical plane of the pilot's forward vision",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.ADVICE,),
     limits=("group_offset",),
 )
@@ -161,7 +161,7 @@ def _offset_line(flight: tuple[Seen, ...], offset: float) -> tuple[Point, Point]
     "engine-order",
     title="Identical engine instruments in engine order",
     measures="order from left to right of instruments and controls that serve one engine each",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     source="14 CFR 23.1321(b) before amendment 23-64",
 )

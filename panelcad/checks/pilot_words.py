@@ -1,9 +1,11 @@
 """Where words stand on a plate: engraved lines, as wide as they are cut, and fitted placards, as boxes."""
 
+import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
+from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, gap
 from panelcad.model.engraved import engraving_box
@@ -49,7 +51,7 @@ def with_words_of_their_own(controls: Sequence[PlacedItem], words: Iterable[Word
 
 def without_words(placed: PlacedItem, words: Iterable[Words], limit: float) -> dict[str, Any] | None:
     """The fields of a finding where no words stand within `limit` mm of an item's face; None where some do."""
-    nearest = min((gap(placed.face, each.box).distance for each in words), default=None)
+    nearest = _nearest(placed.face, words)
     if nearest is not None and nearest <= limit + TIE:
         return None
     return {
@@ -60,3 +62,14 @@ def without_words(placed: PlacedItem, words: Iterable[Words], limit: float) -> d
         "more_is_worse": True,
         "where": (placed.centre,),
     }
+
+
+def _nearest(face: Contour, words: Iterable[Words]) -> float | None:
+    """The least distance in mm; words are measured only while their boxes leave room for a lesser one."""
+    boxes = sorted((box_gap(face.bounds, each.box.bounds), number, each.box) for number, each in enumerate(words))
+    nearest = math.inf
+    for apart, _, box in boxes:
+        if apart > max(nearest, 0.0):
+            break
+        nearest = min(nearest, gap(face, box).distance)
+    return nearest if boxes else None

@@ -83,8 +83,13 @@ class TheWhole:
 
     guards_moves: bool = False
     """Whether a move that would cure something is not offered where it makes this rule find more."""
+    over_all_plates: bool = False
+    """Whether it guards moves by all plates, else by the plate in question and those near enough to be touched."""
     scope: Scope = Scope.WHOLE
 
+
+FROM_THE_SEAT: Final = TheWhole(guards_moves=True, over_all_plates=True)
+"""What the pilot sees, reads and reaches, wherever on the plates it is; no cure makes that worse."""
 
 Look = EachPart | EachPair | EachNeighbourhood | TheWhole
 

@@ -55,9 +55,8 @@ class Trials:
         self._bench = bench
         self._plate = plate
         self._laid = laid
-        self._guards = [r for r in rules if isinstance(r.looks_at, TheWhole) and r.looks_at.guards_moves]
+        self._guards = tuple(r for r in rules if isinstance(r.looks_at, TheWhole) and r.looks_at.guards_moves)
         self._before: Found | None = None
-        self._whole: Found | None = None
 
     def verdicts(self) -> Iterator[Verdict]:
         """What the bench says, each finding with the cure that does no harm, or none."""
@@ -150,12 +149,22 @@ class Trials:
         return 0.0
 
     def _harm_to_the_whole(self, there: PlateLayout) -> float:
-        if self._whole is None:
-            self._whole = self._guarded(self._around)
-        plates = tuple(there if plate is self._plate else plate for plate in self._around.plates)
-        after = self._guarded(replace(self._around, plates=plates))
-        worse = [found for identity, found in after.items() if _is_worse(found, self._whole.get(identity))]
+        """The harm that a move does to what rules about the whole guard: first near by, then as seen from the seat."""
+        return self._harm(self._near_guard, there) or self._harm(self._seat_guard, there)
+
+    def _harm(self, guard: "_Guard", there: PlateLayout) -> float:
+        plates = tuple(there if plate is self._plate else plate for plate in guard.laid.plates)
+        after = guard.found(replace(guard.laid, plates=plates))
+        worse = [found for identity, found in after.items() if _is_worse(found, guard.before.get(identity))]
         return max((_missing_of(found) for found in worse), default=0.0)
+
+    @cached_property
+    def _near_guard(self) -> "_Guard":
+        return _Guard([rule for rule in self._guards if not _is_over_all(rule)], self._around)
+
+    @cached_property
+    def _seat_guard(self) -> "_Guard":
+        return _Guard([rule for rule in self._guards if _is_over_all(rule)], self._laid)
 
     @cached_property
     def _around(self) -> Layout:
@@ -164,9 +173,6 @@ class Trials:
         near = [each for each in plates if each is self._plate or _may_meet(each, self._plate)]
         wanted = {each.plate.id for each in near} | {each.plate.over for each in near}
         return replace(self._laid, plates=tuple(each for each in plates if each.plate.id in wanted))
-
-    def _guarded(self, laid: Layout) -> Found:
-        return _worst(verdict for rule in self._guards for verdict in judged(rule, laid))
 
     def _company(self, owner: str, finding: Finding) -> Company:
         """An item takes its cut along; a unit of a stack the whole stack, unless it stands in its own stack's way."""
@@ -191,6 +197,25 @@ class Trials:
             return False
         is_new = self._plate.plate.state is PlateState.NEW
         return all(is_new or c.cut.state is CutState.NEW for c in self._plate.cuts if c.cut.id in ids)
+
+
+def _is_over_all(rule: Rule) -> bool:
+    return isinstance(rule.looks_at, TheWhole) and rule.looks_at.over_all_plates
+
+
+@dataclass(frozen=True)
+class _Guard:
+    """Rules about the whole, and the plates they judge as they are laid out now."""
+
+    rules: list[Rule]
+    laid: Layout
+
+    @cached_property
+    def before(self) -> Found:
+        return self.found(self.laid)
+
+    def found(self, laid: Layout) -> Found:
+        return _worst(verdict for rule in self.rules for verdict in judged(rule, laid))
 
 
 def _may_meet(a: PlateLayout, b: PlateLayout) -> bool:

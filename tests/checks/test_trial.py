@@ -9,22 +9,25 @@ from hypothesis import strategies as st
 import panelcad
 from panelcad.checks.bench import Bench
 from panelcad.checks.live import LiveChecker
-from panelcad.checks.registry import EachPair, load_rules
+from panelcad.checks.registry import load_rules
 from panelcad.checks.report import gravity, in_order
 from panelcad.checks.run import check, setting_of, whole_verdicts
 from panelcad.checks.wording import sentence
 from panelcad.editing.move import move_by
 from panelcad.editing.spread_row import spread_row
 from panelcad.model.finding import Cure, Finding
+from panelcad.model.function import Function
 from panelcad.model.layout import layout
 from panelcad.model.like_row import row_with
 from panelcad.model.plate import Cut, CutState
 from panelcad.model.project import Project
 from panelcad.model.shape import Circle, Rectangle
+from panelcad.model.surroundings import Surroundings
 from panelcad.units import LengthUnit
 from tests.builders import round_cutout
 from tests.checks.cases import found
 from tests.checks.made import attach, fitted, own_cut, panel, rib
+from tests.checks.pilot_panels import eye
 from tests.checks.test_bodies import two_of_one_stack
 from tests.checks.test_live import CUTOUTS
 
@@ -49,15 +52,6 @@ def judged_bare(project: Project, option_id: str) -> dict[str, Finding]:
     return {finding.identity: finding for finding in in_order(v for v in verdicts if isinstance(v, Finding))}
 
 
-def is_tried(finding: Finding) -> bool:
-    """Whether it is of the rules about metal, front and behind, or of a pilot's rule about pairs."""
-    rule = RULES[finding.rule]
-    return ".pilot_" not in rule.judge.__module__ or isinstance(rule.looks_at, EachPair)
-
-
-RULES = {rule.id: rule for rule in load_rules().rules}
-
-
 def carried_out(project: Project, option_id: str, finding: Finding) -> Project:
     cure: Cure = finding.cure
     if cure.pitch is None:
@@ -75,9 +69,8 @@ def carry_out_each(project: Project, option_id: str) -> int:
         told = sentence(finding, project, project.option(option_id))
         assert finding.identity not in after, told
         for identity, left in after.items():
-            if is_tried(left):
-                assert identity in before, (told, left)
-                assert gravity(left)[0] >= gravity(before[identity])[0], (told, left)
+            assert identity in before, (told, left)
+            assert gravity(left)[0] >= gravity(before[identity])[0], (told, left)
     return len(cures)
 
 
@@ -132,6 +125,40 @@ def test_a_move_that_would_come_too_near_another_is_not_offered():
     assert (free.cure.item, free.cure.dx, free.cure.dy) == ("b", pytest.approx(1.4), 0.0)
     (shut,) = [f for f in found(between_two(7.0), "web") if f.items == ("a", "b")]
     assert shut.cure is None
+
+
+def gauge_between(x: float) -> Project:
+    """A tachometer at x, 200 below the eye's height and 30 in from it, 5 mm right of a hole; nothing right of it."""
+    cuts = (
+        own_cut("a", x - 45, -200, BIG, state=CutState.EXISTING),
+        own_cut("d", x, -155, SMALL, state=CutState.EXISTING),
+        own_cut("e", x, -245, SMALL, state=CutState.EXISTING),
+        own_cut("f", x - 105, -200, BIG, state=CutState.EXISTING),
+    )
+    gauge = round_cutout(30, "gauge", shows=(Function.TACHOMETER,))
+    around = Surroundings(eye=eye())
+    return panel(fitted("b", x, -200), cuts=cuts, cutouts=(gauge,), around=around, size=(1600.0, 900.0))
+
+
+@pytest.mark.parametrize(("x", "is_offered"), [(533.0, False), (531.0, True), (-540.0, True)])
+def test_a_move_out_of_the_pilots_view_is_not_offered(x, is_offered):
+    """35 degrees at 30 in are 533.5 mm (762 tan 35°): 1.4 mm more than 531 are inside, 1.4 more than 533 are not."""
+    project = gauge_between(x)
+    report = check(project, project.option("new"))
+    (finding,) = [f for f in report.findings if (f.rule, f.items) == ("web", ("a", "b-cut"))]
+    assert bool(finding.cure) == is_offered
+    if is_offered:
+        assert (finding.cure.item, finding.cure.dx, finding.cure.dy) == ("b-cut", pytest.approx(1.4), 0.0)
+
+
+def test_a_live_check_tries_cures_as_the_pilot_sees_them_only_at_rest():
+    checker = LiveChecker()
+    before = gauge_between(531.0)
+    assert any(f.cure and f.cure.dx for f in checker.update(before, "new").findings)
+    for project in (move_by(before, "new", ("b",), 2.0, 0), gauge_between(533.0)):
+        dragged = checker.update(project, "new", with_cures=False)
+        assert not any(f.cure and f.cure.dx for f in dragged.findings)
+        assert checker.update(project, "new") == check(project, project.option("new"))
 
 
 def test_a_move_over_the_edge_is_not_offered():
