@@ -80,7 +80,7 @@ class Stage(QObject):
         """Names stand where they fit at the zoom that is shown."""
         if self.view.names is not None and Layer.NAMES not in self.hidden_layers:
             self._show_names(self.layout())
-        elif self.scene.names.shown:
+        elif self.scene.names.are_there:
             self.scene.show_names(())
 
     def _show_names(self, laid: Layout) -> None:

@@ -89,6 +89,19 @@ def test_no_name_is_cut_off_at_the_edge_of_the_view(named) -> None:
     assert "one" in shown(named)
 
 
+def test_a_name_that_is_dragged_over_the_edge_of_the_view_is_left_out(named) -> None:
+    look_at(named, 0, 50, 3.0)
+    half_wide = named.view.viewport().width() / 2 / 3.0
+    named.press(0, 50)
+    named.move(20, 50)
+    assert "two" in shown(named)
+    named.move(half_wide - 2, 50)
+    assert "two" not in shown(named)
+    named.move(20, 50)
+    assert "two" in shown(named)
+    named.release(20, 50)
+
+
 def test_names_keep_clear_of_the_numbers_that_stay(named) -> None:
     before = {group.owner: extent((group,)) for group in named.window.bench.stage.scene.names.shown}
     pane(named).boxes[Layer.NUMBERS].click()

@@ -23,6 +23,11 @@ class NameItems:
     def shown(self) -> tuple[Group, ...]:
         return tuple(item.picture for items in self._items.values() for item in items if item.isVisible())
 
+    @property
+    def are_there(self) -> bool:
+        """Whether any is shown, or would be were it not cut off."""
+        return bool(self._items)
+
     def show(self, groups: tuple[Group, ...], mm_per_pixel: float) -> None:
         """These names and no others, placed for this zoom."""
         for items in self._items.values():

@@ -135,6 +135,7 @@ class PanelScene(QGraphicsScene):
         for item in self._of(owners):
             item.setPos(QPointF(dx, dy))
         self.names.shift(owners, dx, dy)
+        self._keep_names_whole()
         self.overlay.shift_highlights(owners, dx, dy)
 
     def _of(self, owners: Collection[str]) -> Iterator[GroupItem]:
@@ -184,8 +185,11 @@ class PanelScene(QGraphicsScene):
     def keep_words_whole(self) -> None:
         """Words over the picture are not cut off at the edge of the view, which shows another part of it."""
         self.labels.settle()
+        self._keep_names_whole()
+
+    def _keep_names_whole(self) -> None:
         view = next(iter(self.views()), None)
-        if view is not None:
+        if view is not None and self.names.are_there:
             self.names.keep_whole(bounds_of(view.mapToScene(view.viewport().rect()).boundingRect()))
 
     def set_marks(self, marks: tuple[Mark, ...]) -> None:
