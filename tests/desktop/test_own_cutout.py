@@ -11,6 +11,7 @@ from panelcad.desktop.panes.library import CUTOUT_ROLE
 from panelcad.library.own import own_cutouts, own_file
 from panelcad.library.packaged import folder
 from panelcad.model.cutout import BodyKind
+from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup, HoleKind
 from panelcad.model.shape import Circle, FlattedCircle, Outline, Rectangle
 from panelcad.units import LengthUnit
 from tests import builders
@@ -246,6 +247,22 @@ def test_a_cutout_of_our_own_is_changed_or_is_the_pattern_of_another(hands, chos
     hands.action("place.own-change")
     assert names() == ["our-timer"]
     assert hands.window.bench.catalogue.cutout("our-timer").title == "Our timer, late"
+
+
+def test_screw_holes_are_changed_from_the_figures_they_have(window, qtbot) -> None:
+    ring = BoltCircle(diameter=88.9, count=3, first_angle=30.0)
+    form = HoleForm(diameter=4.3, fastener=3.5, kind=HoleKind.TAPPED, thread="M4")
+    like = builders.round_cutout(holes=(HoleGroup(form=form, bolt_circle=ring, source=builders.SOURCE),))
+    dialog = OwnCutout(window.bench, window, like)
+    qtbot.addWidget(dialog)
+    assert dialog.holes.pattern.currentText() == "on a circle"
+    assert dialog.cutout.holes == like.holes
+    type_in(dialog.holes._lengths["ring"], "90")
+    changed = dialog.cutout.holes[0]
+    assert changed.bolt_circle == BoltCircle(diameter=90.0, count=3, first_angle=30.0)
+    assert changed.form == form
+    choose(dialog.holes.pattern, "none")
+    assert dialog.cutout.holes == ()
 
 
 def test_one_like_a_cutout_of_our_own_is_another(hands, chosen) -> None:

@@ -88,5 +88,16 @@ class Form(QWidget):
         self.column.addWidget(widget)
         self._rows = self._fresh_rows()
 
+    def line_up(self) -> None:
+        """The fields of all rows begin at one line."""
+        labels = []
+        for rows in self.findChildren(QFormLayout):
+            items = (rows.itemAt(i, QFormLayout.ItemRole.LabelRole) for i in range(rows.rowCount()))
+            labels += [label for item in items if item is not None and isinstance(label := item.widget(), QLabel)]
+        widest = max(label.sizeHint().width() for label in labels)
+        for label in labels:
+            label.setMinimumWidth(widest)
+            label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+
     def end(self) -> None:
         self.column.addStretch(1)

@@ -57,6 +57,7 @@ class OwnCutout(FittedDialog):
         self._add_names()
         self._add_metal()
         self._add_equipment()
+        self.form.line_up()
         self.form.end()
         self.picture = CutoutPicture(bench.theme)
         self.problem = QLabel()
