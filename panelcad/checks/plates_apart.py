@@ -88,18 +88,17 @@ def _error(laid: Layout, limit: str) -> Bound:
 
 
 def _standing(things: Iterable[Any], stand: Callable[[Any, Plate], Standing], laid: Layout) -> list[Standing]:
-    """Things around the panel, each in the axes of its own plate."""
-    plates = {laid_out.plate.id: laid_out.plate for laid_out in laid.plates}
+    """Things around the panel, each in the axes of its own plate; of another option's where this one has it not."""
+    plates = {plate.id: plate for option in (*laid.project.all_options, laid.option) for plate in option.plates}
     return [stand(thing, plates[thing.plate]) for thing in things if thing.plate in plates]
 
 
 def _against(laid: Layout, carried: Carried, things: list[Standing], charge: Charge) -> Iterator[Finding]:
     """What each plate carries against the things that are given in other plates' axes."""
-    if len(laid.plates) < 2:
-        return
     for plate in laid.plates:
         others = [thing for thing in things if thing.plate != plate.plate.id]
-        yield from _interfering(carried(plate), others, charge)
+        if others:
+            yield from _interfering(carried(plate), others, charge)
 
 
 def _interfering(one: list[Standing], other: list[Standing], charge: Charge) -> Iterator[Finding]:

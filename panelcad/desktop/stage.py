@@ -17,7 +17,7 @@ from panelcad.editing.lookup import together
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Finding
 from panelcad.model.layout import Layout, layout
-from panelcad.model.project import Project
+from panelcad.model.project import Option, Project
 
 LEFT_OUT_AT_FIRST: Final[frozenset[str]] = frozenset({Layer.NUMBERS, Layer.NAMES})
 """Words over the picture, until somebody asks for them."""
@@ -54,7 +54,10 @@ class Stage(QObject):
     @property
     def plate_id(self) -> str:
         """The plate that is shown; the option's first where the chosen one is not there."""
-        plates = [plate.id for plate in self._document.option.plates]
+        return self._plate_of(self._document.option)
+
+    def _plate_of(self, option: Option) -> str:
+        plates = [plate.id for plate in option.plates]
         return self._plate_id if self._plate_id in plates else plates[0]
 
     def look_at_plate(self, plate_id: str) -> None:
@@ -88,7 +91,7 @@ class Stage(QObject):
             from panelcad.drawing.views.names import Sight  # noqa: PLC0415 - loads when names are first shown
 
             sight = Sight(self.scene.mm_per_pixel, self.hidden_layers, self.scene.overlay.badge_boxes())
-            self.scene.show_names(self.view.names(laid, self.plate_id, self.theme, sight))
+            self.scene.show_names(self.view.names(laid, self._plate_of(laid.option), self.theme, sight))
 
     def take_theme(self, theme: Theme) -> None:
         self.theme = theme
@@ -112,7 +115,7 @@ class Stage(QObject):
         """Show a proposal; the next refresh shows the document again."""
         option = next(o for o in project.all_options if o.id == self._document.option_id)
         laid = layout(project, option)
-        self.scene.show(self.view.draw(laid, self.plate_id, self.theme))
+        self.scene.show(self.view.draw(laid, self._plate_of(option), self.theme))
         self._show_names(laid)
         self.previewed.emit()
 

@@ -6,7 +6,9 @@ from typing import Any, NamedTuple
 from panelcad.editing.fixed import refuse_kept
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.made import Made
+from panelcad.editing.marks import marks_without
 from panelcad.editing.outline import as_outline
+from panelcad.editing.parts import AROUND, with_parts
 from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused
 from panelcad.geometry.contour import Contour
@@ -48,10 +50,13 @@ def split_plate(project: Project, option_id: str, plate_id: str, start: Point, e
 
 
 @edit
-def join_plates(project: Project, option_id: str, first_id: str, second_id: str) -> Project:
-    """Two plates of one plane, thickness and alloy made one, which keeps the first one's id and name.
+def join_plates(project: Project, option_id: str, first_id: str, second_id: str) -> Made:
+    """Two plates of one plane, thickness and alloy made one, which keeps the first one's name.
 
-    Raises `EditRefused` where they differ, are kept, or do not lie against each other along one stretch.
+    It keeps the id that more of the options know, so that what stands around that plate stands around it still; what is
+    given on the other one is given on it from then on. A dimension that holds on to the other one's edge is left out.
+    The id made is the whole plate's. Raises `EditRefused` where the two differ, are kept, or do not lie against each
+    other along one stretch.
     """
     option = project.option(option_id)
     first, second = option.plate(first_id), option.plate(second_id)
@@ -60,15 +65,32 @@ def join_plates(project: Project, option_id: str, first_id: str, second_id: str)
         outline = as_outline(joined(first.outline.contour(), second.outline.contour()))
     except ValueError as error:
         raise EditRefused(f"{str(error).capitalize()}.") from error
+    kept, gone = sorted((first_id, second_id), key=lambda plate_id: -_options_with(project, plate_id))
     lists = ("inner_openings", "bends", "attach_screws", "cuts", "engravings")
     both = {name: (*getattr(first, name), *getattr(second, name)) for name in lists}
-    whole = first.revised(outline=outline, **both)
-    plates = tuple(whole if plate.id == first.id else plate for plate in option.plates if plate.id != second.id)
-    moved = {"plate": first.id}
-    items = tuple(item.revised(**moved) if item.plate == second.id else item for item in option.items)
-    dimensions = tuple(mark.revised(**moved) if mark.plate == second.id else mark for mark in option.dimensions)
-    notes = tuple(mark.revised(**moved) if mark.plate == second.id else mark for mark in option.drawing_notes)
-    return project.with_option(option.revised(plates=plates, items=items, dimensions=dimensions, drawing_notes=notes))
+    whole = first.revised(id=kept, outline=outline, **both)
+    plates = tuple(whole if plate.id == first_id else plate for plate in option.plates if plate.id != second_id)
+    parts = {"items": option.items, **marks_without(option, frozenset({gone}))}
+    for name in ("items", "dimensions", "drawing_notes"):
+        parts[name] = _on_plate(parts[name], gone, kept)
+    joint = project.with_option(option.revised(plates=_lying_over(plates, gone, kept), **parts))
+    around = with_parts(joint.surroundings, AROUND, lambda things: _on_plate(things, gone, kept))
+    return Made(joint if around is joint.surroundings else joint.revised(surroundings=around), (kept,))
+
+
+def _options_with(project: Project, plate_id: str) -> int:
+    return sum(any(plate.id == plate_id for plate in option.plates) for option in project.all_options)
+
+
+def _on_plate(things: tuple[Any, ...], gone: str, kept: str) -> tuple[Any, ...]:
+    """What was on the plate that is gone is on the one that is kept; the two have one frame."""
+    if all(thing.plate != gone for thing in things):
+        return things
+    return tuple(thing.revised(plate=kept) if thing.plate == gone else thing for thing in things)
+
+
+def _lying_over(plates: tuple[Plate, ...], gone: str, kept: str) -> tuple[Plate, ...]:
+    return tuple(plate.revised(over=kept) if plate.over == gone else plate for plate in plates)
 
 
 class _Side(NamedTuple):

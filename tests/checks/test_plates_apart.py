@@ -68,6 +68,17 @@ def beside_the_other_plates_rib(gap, travels=()):
     return project(sheet(cuts=(first,)), other, items=(a,), cutouts=(box,), surroundings=moved)
 
 
+def test_what_stands_around_a_plate_that_an_option_gave_up_is_judged_still():
+    """The panel as found has the side plate, whose frame says where its rib is."""
+    made = beside_the_other_plates_rib(6.34, travels=None)
+    option = made.option("new")
+    main, side = option.plates
+    found_with_it = made.as_found.revised(plates=(*made.as_found.plates, side.revised(state="kept")))
+    given_up = made.revised(as_found=found_with_it).with_option(option.revised(plates=(main,)))
+    (finding,) = found(given_up, "other-plates-obstacles")
+    assert finding.measured == pytest.approx(6.34)
+
+
 @pytest.mark.parametrize(
     ("travels", "gap", "count"),
     [(None, 6.35, 0), (None, 6.34, 1), ((Travel(dx=-30.0),), 12.7, 0), ((Travel(dx=-30.0),), 12.6, 1), ((), 0.0, 0)],

@@ -203,6 +203,22 @@ def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
     assert len(plate().cuts) == 3
 
 
+def test_plates_are_joined_whichever_of_them_is_shown(hands, plate) -> None:
+    def split(dialog) -> None:
+        fill(dialog, From_x="-100", To_x="-100")
+        press(dialog, "Split")
+
+    in_dialog(split)
+    hands.action("panel.split")
+    stage = hands.window.bench.stage
+    stage.look_at_plate("main-2")
+    in_dialog(lambda dialog: press(dialog, "Join"))
+    hands.action("panel.join")
+    assert [one.id for one in hands.window.bench.document.option.plates] == ["main"]
+    assert stage.plate_id == "main"
+    assert len(stage.layout().plate("main").items) == 3
+
+
 def test_a_plate_is_split_along_two_clicked_points(hands, qtbot) -> None:
     """The line slants between the first gauge and the second."""
     told, seen = [], []

@@ -1,11 +1,15 @@
 import pytest
 
+from panelcad.editing.around import add_standing
 from panelcad.editing.marks import add_dimension
 from panelcad.editing.split_plates import join_plates, split_plate
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
-from panelcad.model.markup import Along, Hook
+from panelcad.model.markup import Along, Hold, Hook
+from panelcad.model.plate import PlateRole
 from panelcad.model.project import Project
+from panelcad.model.shape import Circle
+from panelcad.model.surroundings import Obstacle, ObstacleKind, Volume
 from tests import builders
 from tests.editing.scenes import where
 
@@ -37,7 +41,7 @@ def test_what_is_on_the_plate_goes_to_its_side() -> None:
 
 def test_joined_again_it_is_as_it_was_but_for_the_outlines_spelling() -> None:
     whole = join_plates(split_plate(two_gauges(), "new", "main", *UP).project, "new", "main", "main-2")
-    option = whole.option("new")
+    option = whole.project.option("new")
     assert option.items == two_gauges().option("new").items
     assert option.plates[0].cuts == two_gauges().option("new").plates[0].cuts
     assert option.plates[0].outline.contour().area == 600.0 * 300.0
@@ -64,7 +68,7 @@ def test_any_straight_line_parts_the_plate_and_joins_again() -> None:
     left, right = made.option("new").plates
     assert left.outline.contour().area == pytest.approx(300.0 * (250.0 + 350.0) / 2)
     assert [[cut.id for cut in plate.cuts] for plate in (left, right)] == [["left-hole"], ["right-hole"]]
-    whole = join_plates(made, "new", "main", "main-2").option("new")
+    whole = join_plates(made, "new", "main", "main-2").project.option("new")
     assert whole.plates[0].outline.contour().area == pytest.approx(600.0 * 300.0)
 
 
@@ -80,6 +84,35 @@ def test_an_item_goes_with_its_cut() -> None:
     line = Point(-300.0, -55.0), Point(300.0, -55.0)
     option = split_plate(builders.project(plate, items=items), "new", "main", *line).project.option("new")
     assert {item.plate for item in option.items} == {plate.id for plate in option.plates if plate.cuts}
+
+
+@pytest.mark.parametrize(("shown", "other"), [("main", "main-2"), ("main-2", "main")])
+def test_what_stands_around_either_plate_stands_around_the_whole(shown: str, other: str) -> None:
+    """The panel as found knows 'main' only, so that name stays whichever of the two is looked at."""
+    project = split_plate(two_gauges(), "new", "main", *UP).project
+    for plate in ("main", "main-2"):
+        volume = Volume(shape=Circle(diameter=20.0), x=100.0, y=0.0, near=5.0, far=50.0)
+        rib = Obstacle(id=f"rib-{plate}", name="Rib", kind=ObstacleKind.RIB, plate=plate, volume=volume)
+        project = add_standing(project, rib).project
+    name = project.option("new").plate(shown).name
+    made = join_plates(project, "new", shown, other)
+    assert made.ids == ("main",)
+    assert made.project.option("new").plates[0].name == name
+    assert {item.plate for item in made.project.option("new").items} == {"main"}
+    assert {rib.plate for rib in made.project.surroundings.obstacles} == {"main"}
+
+
+def test_an_overlay_and_dimensions_of_the_joined_plate_find_it() -> None:
+    project = split_plate(two_gauges(), "new", "main", *UP).project
+    option = project.option("new")
+    veneer = option.plate("main-2").revised(id="veneer", name="Veneer", role=PlateRole.OVERLAY, over="main-2", cuts=())
+    project = project.with_option(option.revised(plates=(*option.plates, veneer)))
+    edge = Hook(part="main-2", hold=Hold.LEFT)
+    project, _ = add_dimension(project, "new", "main-2", edge, Hook(part="right"), Along.ACROSS, 5.0)
+    project, _ = add_dimension(project, "new", "main-2", Hook(), Hook(part="right"), Along.ACROSS, 9.0)
+    option = join_plates(project, "new", "main", "main-2").project.option("new")
+    assert [(plate.id, plate.over) for plate in option.plates] == [("main", None), ("veneer", "main")]
+    assert [(mark.plate, mark.offset) for mark in option.dimensions] == [("main", 9.0)]
 
 
 def test_plates_that_differ_are_not_joined() -> None:

@@ -85,12 +85,14 @@ def join_sheets(bench: Workbench, parent: QWidget) -> None:
     other.activated.connect(lambda _: dialog.preview())
     dialog.form.row("&With", other)
 
-    def change() -> Project:
+    def change() -> Made:
         if not others:
             raise EditRefused("There is no other plate.")
         return join_plates(project, option_id, plate_id, str(other.currentData()))
 
-    dialog.ask(change)
+    name = project.option(option_id).plate(plate_id).name
+    if dialog.ask(change):
+        bench.stage.look_at_plate(next(plate.id for plate in bench.document.option.plates if plate.name == name))
 
 
 def sheet_data(bench: Workbench, parent: QWidget) -> None:
