@@ -106,7 +106,7 @@ class Stage(QObject):
         self.scene.keeps_pixmaps = self.view.keeps_pixmaps
         self.scene.show(self.view.draw(self.layout(), self.plate_id, self.theme))
         self.place_names()
-        self._selection.keep_only(self._known_ids())
+        self._selection.keep_only(self.known_ids())
         self._show_selection()
         self.show_marks()
         self.shown.emit()
@@ -137,7 +137,8 @@ class Stage(QObject):
         """These ids and what moves with them."""
         return together(self._document.option, ids).union(ids)
 
-    def _known_ids(self) -> set[str]:
+    def known_ids(self) -> set[str]:
+        """The ids of all that can be selected."""
         from panelcad.editing.parts import all_things  # noqa: PLC0415 - keeps the import list of this file short
 
         option = self._document.option

@@ -11,6 +11,7 @@ from panelcad.desktop.document import Document
 from panelcad.desktop.drawing_desk import DrawingDesk
 from panelcad.desktop.judge import Judge
 from panelcad.desktop.outline_desk import OutlineDesk
+from panelcad.desktop.recall import Recall
 from panelcad.desktop.section_line import SectionDesk
 from panelcad.desktop.selection import Selection
 from panelcad.desktop.settings import Settings
@@ -52,9 +53,12 @@ class Workbench(QObject):
         self.settings = settings
         self.theme: Theme = theme_for(settings.theme)
         self.selection = Selection()
+        self._recall = Recall(document, self.selection)
+        document.changed.connect(self._recall.note)
         self.judge = Judge(document)
         self.comparer = Comparer(document)
         self.stage = Stage(document, self.selection, self.judge, self.theme)
+        document.changed.connect(lambda: self._recall.bring_back(self.stage.known_ids()))
         self.section = SectionDesk()
         self.stage.hide_layers(settings.left_out(LEFT_OUT_AT_FIRST))
         self.view = PanelView(self.stage.scene, self.theme)

@@ -147,3 +147,42 @@ def test_a_drag_from_behind_goes_the_way_the_hand_goes(hands) -> None:
     hands.action("view.behind")
     hands.drag((200, -50), (150, -70), held=ALT)
     assert (hands.item("three").x, hands.item("three").y) == pytest.approx((150, -70), abs=1.0)
+
+
+def test_undo_selects_again_what_it_brings_back_and_redo_what_was_left(hands) -> None:
+    selection = hands.window.bench.selection
+    hands.click(0, 50)
+    hands.key(Qt.Key.Key_Delete)
+    assert selection.ids == ()
+    hands.click(-200, 50)
+    hands.action("edit.undo")
+    assert selection.ids == ("two",)
+    hands.action("edit.redo")
+    assert selection.ids == ("one",)
+
+
+def test_undo_of_what_was_made_leaves_what_it_was_made_of_selected(hands) -> None:
+    selection = hands.window.bench.selection
+    hands.click(0, 50)
+    hands.action("edit.duplicate")
+    copy = selection.ids
+    assert copy != ("two",)
+    hands.action("edit.undo")
+    assert selection.ids == ("two",)
+    hands.action("edit.redo")
+    assert selection.ids == copy
+
+
+def test_undo_of_an_earlier_step_selects_what_that_step_was_done_to(hands) -> None:
+    selection = hands.window.bench.selection
+    hands.click(0, 50)
+    hands.key(Qt.Key.Key_Right)
+    hands.click(-200, 50)
+    hands.key(Qt.Key.Key_Right)
+    hands.action("edit.undo")
+    assert selection.ids == ("one",)
+    hands.action("edit.undo")
+    assert selection.ids == ("two",)
+    hands.key(Qt.Key.Key_Up)
+    hands.action("edit.undo")
+    assert selection.ids == ("two",)
