@@ -24,6 +24,13 @@ def guides(snap: Snap, moved: Standing, panel: Bounds, unit: LengthUnit) -> tupl
     )
 
 
+def way_words(right: float, up: float, unit: LengthUnit) -> str:
+    """How far something was moved, in mm as it is seen: '8.250 in right, 0.125 in down'; '' where it was not."""
+    ways = ((right, "right", "left"), (up, "up", "down"))
+    told = ((format_length(abs(by), unit), there if by > 0.0 else back) for by, there, back in ways if by)
+    return ", ".join(f"{length} {way}" for length, way in told)
+
+
 def _guides(axis: Axis, caught: Caught, moved: Standing, panel: Bounds, unit: LengthUnit) -> Iterator[Guide]:
     if caught.other is None:
         ends = panel[1 - axis.value], panel[3 - axis.value]

@@ -85,6 +85,16 @@ def test_the_status_bar_says_what_it_snapped_to(hands) -> None:
     hands.release(-199, -90)
 
 
+def test_the_status_bar_says_how_far_a_drag_has_gone(hands) -> None:
+    hands.press(200, -50)
+    hands.move(190, -50, held=Qt.KeyboardModifier.AltModifier)
+    hands.move(150, -30, held=Qt.KeyboardModifier.AltModifier)
+    said = hands.window.statusBar().words.text()
+    hands.release(150, -30, held=Qt.KeyboardModifier.AltModifier)
+    moved = hands.item("three")
+    assert said == f"Moved {200 - moved.x:.2f} mm left, {moved.y + 50:.2f} mm up"
+
+
 def test_alt_suspends_snapping(hands) -> None:
     hands.drag((200, -50), (2, -60), held=ALT, steps=6)
     assert hands.item("three").x == pytest.approx(2, abs=1.0)

@@ -1,6 +1,7 @@
 """Moving the selection with the pointer: only its picture moves until the button is released."""
 
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.guides import way_words
 from panelcad.desktop.tools.moving import Follower, end_of_move, plate_point
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by
@@ -48,8 +49,17 @@ class Drag:
         wanted_x, wanted_y = here.x - self._start.x, here.y - self._start.y
         self._moved = self._follower.settle(wanted_x, wanted_y, pointer.held, pointer.mm_per_pixel)
         self._bench.stage.shift(self._whole, self._moved.dx, self._moved.dy)
+        self._tell()
         if not self.gesture.is_over:
             self.gesture.propose(self._project_after(self._moved.dx, self._moved.dy))
+
+    def _tell(self) -> None:
+        """What caught it, and how far it was moved as it is seen."""
+        dx = -self._moved.dx if self._bench.stage.view.is_mirrored else self._moved.dx
+        caught = f"snapped to {self._moved.words}" if self._moved.words else ""
+        way = way_words(dx, self._moved.dy, self._bench.unit)
+        told = " · ".join(words for words in (caught, f"moved {way}" if way else "") if words)
+        self._bench.told.emit(told[:1].upper() + told[1:])
 
     def _project_after(self, dx: float, dy: float) -> Project:
         return move_by(self._before, self._bench.document.option_id, self._ids, dx, dy)
