@@ -5,7 +5,10 @@ from pathlib import Path
 import pytest
 
 from panelcad import cli, load, save
+from panelcad.editing.acceptances import add_acceptance
 from panelcad.model.project import Project
+from panelcad.planning.acceptance import accept
+from panelcad.planning.judge import Topic, judge
 from panelcad.version import __version__
 from tests import builders
 
@@ -238,6 +241,27 @@ def test_plan_of_an_option_without_equipment_says_what_is_not_known(run, clean: 
     assert code == 0
     assert "not known" in told
     assert "No electrical system is entered" in told
+
+
+def test_plan_tells_what_was_accepted_and_whose_word_lapsed(run, tmp_path: Path) -> None:
+    from panelcad.library.samples import sample_file
+
+    project = load(sample_file("tourer"))
+    found = judge(project, project.option("ambitious"))
+    errors = [finding for finding in found.findings[Topic.ELECTRICAL] if finding.acceptable][:2]
+    words = [accept(each, found.equipment, reason="on the ground", initials="KT", on="2026-01-31") for each in errors]
+    project = add_acceptance(project, "ambitious", words[0])
+    project = add_acceptance(project, "ambitious", words[1].revised(geometry="0000-0000-0000-0000"))
+    file = stored(project, tmp_path)
+    _, told, _ = run("plan", file, "--option", "ambitious")
+    assert "accepted " in told
+    assert "KT: on the ground" in told
+    assert "lapsed " in told
+    _, plain, _ = run("plan", file, "--option", "ambitious", "--json")
+    judged = json.loads(plain)
+    assert [each["reason"] for each in judged["accepted"]] == ["on the ground"]
+    assert judged["lapsed"] == [errors[1].identity]
+    assert errors[0].identity not in {each["identity"] for each in judged["findings"]}
 
 
 def test_plan_names_the_options_there_are(run, clean: Project, tmp_path: Path) -> None:

@@ -1,6 +1,6 @@
 """Accepting a finding with a reason and initials, and when that word lapses."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Final
 
 from panelcad.checks.parts_fitted import Around, body_names
@@ -13,11 +13,18 @@ from panelcad.model.layout import Feature, FeatureKind, Layout, PlacedItem
 from panelcad.model.surroundings import DepthLimit
 
 WORSENED: Final = 0.01
-"""An acceptance lapses when the measured value gets worse by more than this many mm."""
+"""An acceptance lapses when the measured value gets worse by more than this, in mm or whatever it is measured in."""
+Fingerprinting = Callable[[Finding], str]
+"""The fingerprint of what a finding is about, by which a change of it is known."""
 
 
 def accept(finding: Finding, layout: Layout, *, reason: str, initials: str, on: str) -> Acceptance:
     """The acceptance to add to the option. Raises `EditRefused` where a finding can never be right."""
+    return word_on(finding, _geometry(layout), reason=reason, initials=initials, on=on)
+
+
+def word_on(finding: Finding, of: Fingerprinting, *, reason: str, initials: str, on: str) -> Acceptance:
+    """As `accept`, for findings of any kind."""
     if not finding.acceptable:
         raise EditRefused(f"'{finding.problem}' cannot be accepted: it can never be right")
     return Acceptance(
@@ -26,7 +33,7 @@ def accept(finding: Finding, layout: Layout, *, reason: str, initials: str, on: 
         initials=initials,
         on=on,
         measured=finding.measured,
-        geometry=feature_fingerprint(named_features(finding, layout)),
+        geometry=of(finding),
     )
 
 
@@ -34,7 +41,14 @@ def sort_out(
     findings: Iterable[Finding], layout: Layout
 ) -> tuple[list[Finding], tuple[Accepted, ...], tuple[Acceptance, ...]]:
     """Findings that stay open, those that stand accepted, and acceptances whose finding changed or got worse."""
-    words = {word.finding: word for word in layout.option.acceptances}
+    return sort_by(findings, layout.option.acceptances, _geometry(layout))
+
+
+def sort_by(
+    findings: Iterable[Finding], given: Iterable[Acceptance], of: Fingerprinting
+) -> tuple[list[Finding], tuple[Accepted, ...], tuple[Acceptance, ...]]:
+    """As `sort_out`, for findings of any kind."""
+    words = {word.finding: word for word in given}
     still_open: list[Finding] = []
     accepted: list[Accepted] = []
     lapsed: list[Acceptance] = []
@@ -42,7 +56,7 @@ def sort_out(
         word = words.get(finding.identity)
         if word is None:
             still_open.append(finding)
-        elif _stands(word, finding, layout):
+        elif _stands(word, finding, of):
             accepted.append(Accepted(finding, word))
         else:
             still_open.append(finding)
@@ -58,10 +72,14 @@ def named_features(finding: Finding, layout: Layout) -> tuple[Feature, ...]:
     return tuple(sorted(about, key=lambda feature: feature.id))
 
 
-def _stands(word: Acceptance, finding: Finding, layout: Layout) -> bool:
+def _geometry(layout: Layout) -> Fingerprinting:
+    return lambda finding: feature_fingerprint(named_features(finding, layout))
+
+
+def _stands(word: Acceptance, finding: Finding, of: Fingerprinting) -> bool:
     if not finding.acceptable or _has_worsened(word, finding):
         return False
-    return not word.geometry or word.geometry == feature_fingerprint(named_features(finding, layout))
+    return not word.geometry or word.geometry == of(finding)
 
 
 def _has_worsened(word: Acceptance, finding: Finding) -> bool:

@@ -49,7 +49,7 @@ def _print_report(project: Any, option: Any, report: Any) -> None:
         style = COLOURS[finding.severity.value]
         out.print(f"  [{style}]{finding.severity.value:8}[/] {escape(sentence(finding, project, option))}")
     for accepted in report.accepted:
-        said = f"{accepted.acceptance.initials}: {accepted.acceptance.reason}"
+        said = accepted.acceptance.told
         out.print(f"  [green]accepted[/] {escape(sentence(accepted.finding, project, option))} ({escape(said)})")
     for broken in report.not_judged:
         out.print(f"  [bold red]not judged[/] {escape(broken.rule)}: {escape(broken.reason)}; do not take it as passed")

@@ -89,4 +89,9 @@ class Acceptance(Record):
     on: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")]
     measured: Length | None = None
     geometry: Annotated[str, Field(max_length=64)] = ""
-    """Fingerprint of the features the finding names; an acceptance lapses when it changes."""
+    """Fingerprint of the features or the equipment that the finding names; an acceptance lapses when it changes."""
+
+    @property
+    def told(self) -> str:
+        """'AB: measured on the aircraft', the person's word as papers tell it."""
+        return f"{self.initials}: {self.reason}"

@@ -6,6 +6,7 @@ shortened to sixteen hexadecimal digits in groups of four.
 
 import hashlib
 import json
+from collections.abc import Iterable
 from typing import Any
 
 from panelcad.model.base import Record, in_nanometres
@@ -33,6 +34,11 @@ def plate_fingerprint(project: Project, option: Option, plate: Plate) -> str:
 def feature_fingerprint(features: tuple[Feature, ...]) -> str:
     """The fingerprint of some contours' shapes, wherever they stand: it changes when one is resized or reshaped."""
     return _fingerprint([[f.id, round(f.contour.area * 1e6), round(f.contour.length * 1e6)] for f in features])
+
+
+def record_fingerprint(records: Iterable[Record]) -> str:
+    """The fingerprint of some records with all that they say, their names too."""
+    return _fingerprint([record.model_dump(mode="json", context=in_nanometres()) for record in records])
 
 
 def _geometry(project: Project, plates: tuple[Plate, ...], items: tuple[Item, ...]) -> dict[str, Any]:

@@ -42,6 +42,13 @@ def judgement_as_plain(judgement: Judgement) -> dict[str, Any]:
         "findings": [
             {"topic": topic.value, **_finding(f, judgement)} for topic, fs in judgement.findings.items() for f in fs
         ],
+        "accepted": [
+            {"topic": topic.value, **_finding(each.finding, judgement)}
+            | {"reason": each.acceptance.reason, "initials": each.acceptance.initials}
+            for topic, accepted in judgement.accepted.items()
+            for each in accepted
+        ],
+        "lapsed": [word.finding for word in judgement.lapsed],
         "units": [
             {"item": f.id, "name": f.name, "unit": f.unit.name, "place": f.place_words}
             for f in judgement.equipment.units

@@ -50,7 +50,7 @@ def escape_and_mark(cell: Cell) -> str:
 
 
 def finding_lines(judgement: Judgement) -> Iterator[str]:
-    """One line a finding, errors first, with the topic it belongs to and its source."""
+    """One line a finding, errors first, with its source; then what was accepted, and whose acceptance lapsed."""
     from rich.markup import escape  # noqa: PLC0415 - only where a terminal is written to
 
     project, option = judgement.equipment.project, judgement.option
@@ -58,3 +58,8 @@ def finding_lines(judgement: Judgement) -> Iterator[str]:
         style = _STYLES[finding.severity]
         text = escape(f"{sentence(finding, project, option)} {cure_words(finding, project)}".strip())
         yield f"  [{style}]{finding.severity.value:8}[/] {text} [dim]({escape(finding.source)})[/]"
+    for accepted in judgement.all_accepted:
+        text = f"{sentence(accepted.finding, project, option)} ({accepted.acceptance.told})"
+        yield f"  [green]accepted[/] {escape(text)}"
+    for word in judgement.lapsed:
+        yield f"  [yellow]lapsed[/]   {escape(f'the acceptance of {word.finding} ({word.told})')}"

@@ -68,7 +68,14 @@ def judge_balance(equipment: Equipment) -> Iterator[Finding]:
         yield unknown("empty-weight-unknown", "The empty weight and its arm are not entered, so there is no new CG")
         return
     if figures.change.new is None and not figures.change.unknown:
-        yield finding("nothing-left", Severity.ERROR, (), "More weight is removed than the aircraft has", _CHANGE)
+        yield finding(
+            "nothing-left",
+            Severity.ERROR,
+            (),
+            "More weight is removed than the aircraft has",
+            _CHANGE,
+            acceptable=False,
+        )
     if not figures.sheet.envelope or not figures.sheet.stations:
         yield unknown("envelope-unknown", "CG envelope or loading stations are not entered, so extremes are not judged")
     for case in figures.after:
@@ -101,5 +108,6 @@ def _out(case: LoadedCase, words: str, measure: Measure, measured: float, limit:
         measure=measure,
         measured=measured,
         required=limit,
+        acceptable=False,
         more_is_worse=measure is Measure.MASS or limit is None or measured > limit,
     )

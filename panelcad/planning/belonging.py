@@ -39,7 +39,12 @@ def judge_belonging(equipment: Equipment) -> Iterator[Finding]:
     yield from _fights(equipment)
     for circle in circles(equipment):
         yield finding(
-            "circular-needs", Severity.ERROR, circle, "These units need each other in a circle to start", _MAKERS
+            "circular-needs",
+            Severity.ERROR,
+            circle,
+            "These units need each other in a circle to start",
+            _MAKERS,
+            acceptable=False,
         )
     yield from _old_senders(equipment, change(equipment.project, equipment.option))
 

@@ -1,14 +1,15 @@
 """All judgements of an option: seven sets of findings and the tables they come from."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
 
-from panelcad.checks.report import CheckReport
+from panelcad.checks.report import Accepted, CheckReport
 from panelcad.checks.run import check
-from panelcad.model.finding import Finding, Severity
+from panelcad.model.finding import Acceptance, Finding, Severity
 from panelcad.model.project import Option, Project
+from panelcad.planning.acceptance import sort_out
 from panelcad.planning.balance import Balance, balance, judge_balance
 from panelcad.planning.belonging import judge_belonging
 from panelcad.planning.cost import Cost, cost, judge_cost
@@ -18,6 +19,7 @@ from panelcad.planning.failures import Outcome, outcomes
 from panelcad.planning.redundancy import FunctionRow, judge_redundancy, matrix
 from panelcad.planning.required import RequirementResult, judge_required, required_equipment
 from panelcad.planning.space import Space, judge_space, space
+from panelcad.planning.wording import is_of_the_panel
 
 
 class Topic(StrEnum):
@@ -39,6 +41,10 @@ class Judgement:
     equipment: Equipment
     report: CheckReport
     findings: dict[Topic, tuple[Finding, ...]]
+    """What is open."""
+    accepted: dict[Topic, tuple[Accepted, ...]] = field(default_factory=dict)
+    lapsed: tuple[Acceptance, ...] = ()
+    """Acceptances whose finding changed or got worse; it is open again."""
 
     @property
     def option(self) -> Option:
@@ -93,6 +99,12 @@ class Judgement:
     def has_errors(self) -> bool:
         return bool(self.errors)
 
+    @property
+    def all_accepted(self) -> tuple[Accepted, ...]:
+        """Every finding that somebody accepted, once."""
+        found = {each.finding.identity: each for topic in self.accepted.values() for each in topic}
+        return tuple(found.values())
+
     def count(self, topic: Topic, severity: Severity) -> int:
         return sum(finding.severity is severity for finding in self.findings[topic])
 
@@ -111,5 +123,19 @@ def judge(project: Project, option: Option) -> Judgement:
     """Judge an option in all seven ways. Raises `UnknownName` for a list of required equipment nobody has."""
     fitted = equipment(project, option)
     report = check(project, option)
-    findings = {topic: tuple(judge_one(fitted)) for topic, judge_one in _JUDGES.items()}
-    return Judgement(fitted, report, findings | {Topic.SPACE: tuple(judge_space(fitted, report))})
+    found = {topic: tuple(judge_one(fitted)) for topic, judge_one in _JUDGES.items()}
+    found[Topic.SPACE] = tuple(judge_space(fitted, report))
+    sorted_out = {topic: sort_out((f for f in each if not is_of_the_panel(f)), fitted) for topic, each in found.items()}
+    return Judgement(
+        fitted,
+        report,
+        findings={topic: _open(found[topic], accepted) for topic, (_, accepted, _) in sorted_out.items()},
+        accepted={topic: accepted for topic, (_, accepted, _) in sorted_out.items()},
+        lapsed=tuple(word for _, _, lapsed in sorted_out.values() for word in lapsed),
+    )
+
+
+def _open(found: tuple[Finding, ...], accepted: tuple[Accepted, ...]) -> tuple[Finding, ...]:
+    """In their order; the panel's own were sorted out by its checks."""
+    settled = {each.finding.identity for each in accepted}
+    return tuple(finding for finding in found if finding.identity not in settled)

@@ -157,4 +157,5 @@ def judge_space(equipment: Equipment, report: CheckReport) -> Iterator[Finding]:
     yield from (found for found in report.findings if found.severity is Severity.ERROR)
     for broken in report.not_judged:
         words = f"The panel rule '{broken.rule}' could not judge"
-        yield finding("panel-not-judged", Severity.ERROR, (), words, "the checks of the panel", features=(broken.rule,))
+        source, rule = "the checks of the panel", (broken.rule,)
+        yield finding("panel-not-judged", Severity.ERROR, (), words, source, features=rule, acceptable=False)

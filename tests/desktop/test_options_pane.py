@@ -7,6 +7,7 @@ from panelcad.model.project import Option
 from panelcad.planning.judge import Topic
 from panelcad.store.project_file import save
 from tests import builders
+from tests.desktop.next_dialog import in_dialog
 from tests.planning import kit
 
 SYSTEM = {"voltage": 14, "alternators": ({"id": "alternator", "name": "Alternator", "rating": 10.0},)}
@@ -77,6 +78,44 @@ def test_a_cell_leads_to_its_reasons_and_a_double_click_to_its_option_and_the_it
     (entry,) = [pane.reasons.list.item(i) for i in range(pane.reasons.list.count())]
     pane.reasons.list.itemClicked.emit(entry)
     assert equipped.bench.selection.ids == ("remote",)
+
+
+def current(pane, rule: str):
+    """The first entry with a finding of this rule, chosen."""
+    entries = [pane.reasons.list.item(i) for i in range(pane.reasons.list.count())]
+    entry = next(e for e in entries if e.data(Qt.ItemDataRole.UserRole).rule == rule)
+    pane.reasons.list.setCurrentItem(entry)
+    return entry
+
+
+def test_a_finding_of_planning_is_accepted_with_a_reason_and_taken_back(pane, equipped, qtbot) -> None:
+    document = equipped.bench.document
+    QTest.mouseClick(
+        pane.table.viewport(),
+        Qt.MouseButton.LeftButton,
+        pos=pane.table.visualRect(cell(pane, Topic.BELONGING, "Verdict", 2)).center(),
+    )
+    assert not pane.reasons.word.isEnabled()
+    current(pane, "no-controller")
+
+    def give(dialog) -> None:
+        dialog.reason.setPlainText("a tablet tunes it")
+        dialog.initials.setText("KT")
+        QTest.mouseClick(dialog.verb, Qt.MouseButton.LeftButton)
+
+    in_dialog(give)
+    steps = len(document.done)
+    QTest.mouseClick(pane.reasons.word, Qt.MouseButton.LeftButton)
+    assert [word.reason for word in document.project.option("bad").acceptances] == ["a tablet tunes it"]
+    assert document.option_id != "bad"
+    assert len(document.done) == steps + 1
+    qtbot.waitUntil(lambda: "KT: a tablet tunes it" in pane.reasons.list.item(0).text(), timeout=30_000)
+    assert cell(pane, Topic.BELONGING, "Verdict", 2).data() == "nothing found"
+    entry = current(pane, "no-controller")
+    assert entry.data(Qt.ItemDataRole.AccessibleTextRole).startswith("accepted: ")
+    QTest.mouseClick(pane.reasons.back, Qt.MouseButton.LeftButton)
+    assert document.project.option("bad").acceptances == ()
+    qtbot.waitUntil(lambda: cell(pane, Topic.BELONGING, "Verdict", 2).data() == "1 error", timeout=30_000)
 
 
 def test_what_cannot_be_compared_is_said_in_one_sentence(pane, equipped, qtbot) -> None:

@@ -39,6 +39,7 @@ class OptionsPane(QWidget):
         super().__init__()
         self._bench = bench
         self.comparer = bench.comparer
+        self._asked_about = ""
         self.model = OptionTable(bench.theme)
         self.shown = ChoiceBox()
         for choice in Shown:
@@ -101,7 +102,7 @@ class OptionsPane(QWidget):
         self.table.selectionModel().currentChanged.connect(self._explain)
         self.table.activated.connect(lambda index: self._look_at(index.column()))
         self.table.horizontalHeader().sectionDoubleClicked.connect(self._look_at)
-        self._bench.document.option_changed.connect(self.refresh)
+        self._bench.document.option_changed.connect(self._follow)
         self._bench.theme_changed.connect(self._take_theme)
 
     # Looking
@@ -135,8 +136,8 @@ class OptionsPane(QWidget):
             self.table.setCurrentIndex(self.model.index(*current))
         self.table.verticalScrollBar().setValue(height)
         self.told.setText(_CAUTION)
-        judgement = self._judgement()
-        self.reasons.show_option(judgement)
+        judgement = self._judgement(self._bench.document.option_id)
+        self.reasons.show_option(self._judgement(self._asked_about) or judgement)
         charts = option_charts(comparison, judgement, self._bench.theme) if judgement else {}
         for name, view in self.charts.items():
             view.show_chart(charts.get(name))
@@ -147,11 +148,14 @@ class OptionsPane(QWidget):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Interactive)
         header.resizeSection(0, _TITLES)
 
-    def _judgement(self) -> "Judgement | None":
-        """The judgement of the option on the canvas."""
+    def _judgement(self, option_id: str) -> "Judgement | None":
         comparison = self.comparer.comparison
-        wanted = self._bench.document.option_id
-        return next((j for j in comparison.judgements if j.option.id == wanted), None) if comparison else None
+        return next((j for j in comparison.judgements if j.option.id == option_id), None) if comparison else None
+
+    def _follow(self) -> None:
+        """The reasons are those of the option that came on the canvas."""
+        self._asked_about = ""
+        self.refresh()
 
     def _take_theme(self) -> None:
         self.model.theme = self._bench.theme
@@ -166,6 +170,7 @@ class OptionsPane(QWidget):
             return
         judgement = comparison.judgements[index.column() - 1]
         topic = self.model.lines[index.row()].topic
+        self._asked_about = judgement.option.id
         self.reasons.show_topic(judgement, topic)
         self.tabs.setCurrentWidget(self.reasons)
 

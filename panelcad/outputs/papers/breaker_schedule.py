@@ -34,11 +34,12 @@ def breaker_schedule(judgement: Judgement) -> Document:
     lines = tuple(_line(line, unit) for line in figures.schedule) if figures else ()
     circuits = {line.load.id for line in figures.schedule} if figures else set()
     found = [f for f in judgement.findings[Topic.ELECTRICAL] if circuits.intersection(f.items)]
+    accepted = [a for a in judgement.accepted[Topic.ELECTRICAL] if circuits.intersection(a.finding.items)]
     blocks: list[Block] = [
         Words(_METHOD, Tone.FAINT),
         Grid("schedule", _columns(unit), lines),
         Heading("Findings"),
-        *findings_grid(judgement, found),
+        *findings_grid(judgement, found, accepted),
     ]
     return paper(judgement, "breaker-and-wire-schedule", "Breaker and wire schedule", blocks)
 

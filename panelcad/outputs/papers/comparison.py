@@ -102,7 +102,9 @@ def _row(row: Row) -> Line:
 
 def _findings_only(judgement: Judgement) -> Iterator[Block]:
     yield Heading(f"{judgement.option.name}: findings")
-    yield from findings_grid(judgement, judgement.all_findings, f"findings-{judgement.option.id}")
+    yield from findings_grid(
+        judgement, judgement.all_findings, judgement.all_accepted, f"findings-{judgement.option.id}"
+    )
 
 
 def _in_full(judgement: Judgement) -> Iterator[Block]:
@@ -121,7 +123,9 @@ def _in_full(judgement: Judgement) -> Iterator[Block]:
     yield Heading("Cost", 2)
     yield cost_grid(judgement)
     yield Heading("Findings", 2)
-    yield from findings_grid(judgement, judgement.all_findings, f"findings-{judgement.option.id}")
+    yield from findings_grid(
+        judgement, judgement.all_findings, judgement.all_accepted, f"findings-{judgement.option.id}"
+    )
 
 
 def cost_grid(judgement: Judgement) -> Grid:

@@ -1,5 +1,7 @@
 """Functions, single failures and required equipment of an option."""
 
+from typing import Final
+
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
 from panelcad.outputs.papers.parts import findings_grid, paper
 from panelcad.planning.failures import Outcome
@@ -20,14 +22,13 @@ _INDEPENDENT = (
     "static lines that are not entered are not looked at."
 )
 
+_TOPICS: Final = (Topic.BELONGING, Topic.REDUNDANCY, Topic.REQUIRED)
+
 
 def functions_and_failures(judgement: Judgement) -> Document:
     """The paper: function by unit, what each single failure takes away and leaves, and the required equipment."""
-    found = (
-        *judgement.findings[Topic.BELONGING],
-        *judgement.findings[Topic.REDUNDANCY],
-        *judgement.findings[Topic.REQUIRED],
-    )
+    found = [finding for topic in _TOPICS for finding in judgement.findings[topic]]
+    accepted = [each for topic in _TOPICS for each in judgement.accepted[topic]]
     blocks: list[Block] = [
         Words(_INDEPENDENT, Tone.FAINT),
         Heading("Functions"),
@@ -37,7 +38,7 @@ def functions_and_failures(judgement: Judgement) -> Document:
         Heading("Required equipment"),
         *_required(judgement),
         Heading("Findings"),
-        *findings_grid(judgement, found),
+        *findings_grid(judgement, found, accepted),
     ]
     return paper(judgement, "functions-and-failures", "Functions, failures and required equipment", blocks)
 

@@ -4,7 +4,7 @@ from panelcad.drawing.charts.frame import ON_PAPER
 from panelcad.drawing.charts.load import load_chart
 from panelcad.model.equipment import Duty, Phase
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
-from panelcad.outputs.papers.parts import findings_grid, paper
+from panelcad.outputs.papers.parts import findings_of, paper
 from panelcad.planning.electrical.capacity import LIMIT, emergency_landing_amperes, least_rating, normal_load
 from panelcad.planning.electrical.judge import Electrical
 from panelcad.planning.electrical.loads import Load
@@ -24,7 +24,7 @@ def load_analysis(judgement: Judgement) -> Document:
     if figures is not None:
         blocks += [load_chart(figures, "Load in each phase of flight", ON_PAPER), *_phases(figures), *_battery(figures)]
         blocks += [Heading("Loads"), _loads(figures)]
-    blocks += [Heading("Findings"), *findings_grid(judgement, judgement.findings[Topic.ELECTRICAL])]
+    blocks += [Heading("Findings"), *findings_of(judgement, Topic.ELECTRICAL)]
     return paper(judgement, "load-analysis", "Electrical load", blocks)
 
 

@@ -2,12 +2,13 @@
 
 from collections.abc import Iterable
 
+from panelcad.checks.report import Accepted
 from panelcad.drawing.cautions import BEFORE_FLIGHT
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.fingerprint import option_fingerprint
 from panelcad.outputs.papers.document import Block, Column, Document, Grid, Heading, Line, Tone, Words
 from panelcad.planning.figures import arm_number
-from panelcad.planning.judge import Judgement
+from panelcad.planning.judge import Judgement, Topic
 from panelcad.planning.wording import cure_words, sentence
 from panelcad.units import LengthUnit, format_mass_number, format_moment_number, mass_unit, moment_unit
 
@@ -27,12 +28,26 @@ def paper(judgement: Judgement, name: str, title: str, blocks: Iterable[Block]) 
     )
 
 
-def findings_grid(judgement: Judgement, findings: Iterable[Finding], name: str = "findings") -> list[Block]:
-    """The findings as a grid with their sources; one line of words where there are none."""
+def findings_grid(
+    judgement: Judgement, findings: Iterable[Finding], accepted: Iterable[Accepted] = (), name: str = "findings"
+) -> list[Block]:
+    """The findings as a grid with their sources, then those that were accepted; one line of words where all is well."""
     lines = [Line((f.severity.value, _told(f, judgement), f.source), TONES[f.severity]) for f in findings]
+    lines += [_accepted(each, judgement) for each in accepted]
     if not lines:
         return [Words("Nothing was found in what was entered.", Tone.GOOD)]
     return [Grid(name, (Column("", 12), Column("finding", 58), Column("source", 30)), tuple(lines))]
+
+
+def findings_of(judgement: Judgement, topic: Topic) -> list[Block]:
+    """All of one topic, as a grid."""
+    return findings_grid(judgement, judgement.findings[topic], judgement.accepted[topic])
+
+
+def _accepted(each: Accepted, judgement: Judgement) -> Line:
+    said = sentence(each.finding, judgement.equipment.project, judgement.option)
+    word = each.acceptance
+    return Line(("accepted", f"{said} Accepted by {word.initials} on {word.on}: {word.reason}", each.finding.source))
 
 
 def _told(finding: Finding, judgement: Judgement) -> str:

@@ -3,7 +3,7 @@
 from panelcad.drawing.charts.envelope import envelope_chart
 from panelcad.drawing.charts.frame import ON_PAPER
 from panelcad.outputs.papers.document import Blank, Block, Column, Document, Grid, Heading, Line, Tone, Words
-from panelcad.outputs.papers.parts import findings_grid, mass_cells, mass_columns, paper
+from panelcad.outputs.papers.parts import findings_of, mass_cells, mass_columns, paper
 from panelcad.planning.balance import Balance
 from panelcad.planning.envelope import LoadedCase
 from panelcad.planning.figures import format_arm
@@ -26,7 +26,7 @@ def weight_revision(judgement: Judgement, on: str) -> Document:
         Heading("Extremes of loading", 2),
         *_extremes(figures, unit),
         Heading("Findings", 2),
-        *findings_grid(judgement, judgement.findings[Topic.WEIGHT]),
+        *findings_of(judgement, Topic.WEIGHT),
         Blank(
             ("Serial number", "Date", "Name", "Signature", "Certificate number"),
             "Earlier weight and balance computations are superseded once this one is signed.",

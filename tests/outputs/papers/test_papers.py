@@ -8,13 +8,16 @@ from pathlib import Path
 import pdfplumber
 import pytest
 
+from panelcad.editing.acceptances import add_acceptance
 from panelcad.library.samples import sample_file
 from panelcad.outputs.papers.csv_file import csv_bytes
 from panelcad.outputs.papers.document import Column, Document, Grid, Line
+from panelcad.outputs.papers.load_analysis import load_analysis
 from panelcad.outputs.papers.pdf_document import write_document_to
 from panelcad.outputs.papers.write import option_papers, write_comparison, write_option_papers
+from panelcad.planning.acceptance import accept
 from panelcad.planning.compare import Comparison, compare
-from panelcad.planning.judge import Judgement
+from panelcad.planning.judge import Judgement, Topic, judge
 from panelcad.store.project_file import load
 from panelcad.units import LengthUnit
 
@@ -62,6 +65,18 @@ def test_the_load_paper_shows_the_overload_and_its_source() -> None:
     assert "AC 43.13-1B" in words
     assert "80 %: 48 A" in words
     assert "not an electrical load" in words
+
+
+def test_what_was_accepted_stays_on_the_paper_with_who_said_so_and_why() -> None:
+    found = last()
+    (first, *_) = found.findings[Topic.ELECTRICAL]
+    word = accept(first, found.equipment, reason="the owner never flies at night", initials="KT", on="2026-01-31")
+    project = add_acceptance(found.equipment.project, found.option.id, word)
+    paper = load_analysis(judge(project, project.option(found.option.id)))
+    (grid,) = [grid for grid in paper.grids if grid.name == "findings"]
+    (line,) = [line for line in grid.lines if line.cells[0] == "accepted"]
+    assert line.cells[1].endswith(" Accepted by KT on 2026-01-31: the owner never flies at night")
+    assert "KT on 2026-01-31" in text(pdf(paper))
 
 
 def test_the_revision_is_dated_and_has_the_new_figures() -> None:
