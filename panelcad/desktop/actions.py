@@ -94,6 +94,7 @@ def all_actions() -> tuple[Action, ...]:
         *show.VIEW_ACTIONS,
         *view.ACTIONS,
         *show.LOOK_ACTIONS,
+        *view.PANE_ACTIONS,
         *tools.actions(),
         *help_.ACTIONS,
     )

@@ -2,9 +2,10 @@
 
 from typing import Final
 
+SHORTEST: Final = "A planning aid: it approves nothing."
 SHORT: Final = (
-    "A planning aid: it approves nothing. Check every dimension against the maker's installation manual and the "
-    "aircraft itself, and try a paper or scrap template before metal is cut."
+    f"{SHORTEST} Check every dimension against the maker's installation manual and the aircraft itself, and try a "
+    "paper or scrap template before metal is cut."
 )
 FULL: Final = (
     "panelcad is a planning aid. It never approves anything.",

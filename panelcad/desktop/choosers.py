@@ -70,6 +70,7 @@ class Chooser(QWidget):
             for chosen, words in entries:
                 self.box.addItem(words, chosen)
             self.box.view().setMinimumWidth(self.box.view().sizeHintForColumn(0) + _POPUP_MARGIN)
+            self.box.updateGeometry()
         self.box.setCurrentIndex(max(0, self.box.findData(self.current())))
         self.box.setToolTip(f"{self.word}: {self.box.currentText()}")
 

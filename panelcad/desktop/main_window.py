@@ -168,7 +168,7 @@ class MainWindow(QMainWindow):
         if not place.isEmpty():
             self.restoreGeometry(place)
         if not panes.isEmpty():
-            self.restoreState(panes)
+            self.docks.restore(panes)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         if not self.desk.may_leave():

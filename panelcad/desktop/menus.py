@@ -18,7 +18,8 @@ if TYPE_CHECKING:
     from panelcad.desktop.panes.docks import Docks
 
 _RECENT, _DOING, _LOOKING_UP = "Open &recent", "&Doing things", "&Looking things up"
-_SUBMENUS: Final = {"&File": (_RECENT,), "&Help": (_DOING, _LOOKING_UP)}
+_PANES: Final = "&Panes"
+_SUBMENUS: Final = {"&File": (_RECENT,), "&View": (_PANES,), "&Help": (_DOING, _LOOKING_UP)}
 _EXPLAINED: Final = "F1 explains it while it is in hand"
 
 
@@ -102,10 +103,11 @@ class Menus:
         return menu
 
     def _add_panes(self, docks: "Docks") -> None:
-        menu = self._menus["&View"]
-        menu.addSeparator()
+        """In a menu of their own, so that the menu they hang on is no longer than a low screen."""
+        panes = QMenu(self._titles[_PANES], self._parts.window)
         for dock in docks.all:
-            menu.addAction(dock.way)
+            panes.addAction(dock.way)
+        self._menus["&View"].insertMenu(self.actions["view.panes-away"], panes)
 
     def _add_recent(self) -> None:
         menu = QMenu(self._titles[_RECENT], self._parts.window)

@@ -28,8 +28,12 @@ QToolButton:hover { background: $hovered; }
 QToolButton:checked { background: $chosen; border-color: $accent; }
 QToolButton:pressed { background: $chosen; }
 QToolButton:focus, QPushButton:focus, QListView:focus, QTreeView:focus { border-color: $accent; }
-QDockWidget { titlebar-close-icon: none; font-weight: 600; }
-QDockWidget::title { background: $ground; padding: 7px 10px; border-bottom: 1px solid $line; }
+QDockWidget { font-weight: 600; }
+QWidget#pane-title { background: $ground; border-bottom: 1px solid $line; }
+QToolButton[role="pane-close"], QToolButton[role="pane-float"] { padding: 3px; width: 14px; height: 14px;
+    border: none; }
+QToolButton[role="pane-close"] { image: url("$pane_close"); }
+QToolButton[role="pane-float"] { image: url("$pane_float"); }
 QDockWidget > QWidget { background: $ground; }
 QTabBar { background: $ground; }
 QTabBar::tab { padding: 6px 12px; color: $faint; border: none; border-bottom: 2px solid transparent; }
@@ -100,4 +104,6 @@ def stylesheet(theme: "Theme") -> str:
         colours,
         chevron=(_ICONS / f"chevron-{shade}.svg").as_posix(),
         chevron_up=(_ICONS / f"chevron-up-{shade}.svg").as_posix(),
+        pane_close=(_ICONS / f"pane-close-{shade}.svg").as_posix(),
+        pane_float=(_ICONS / f"pane-float-{shade}.svg").as_posix(),
     )

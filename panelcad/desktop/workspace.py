@@ -1,21 +1,29 @@
 """The middle of the window: cautions above, rulers along two sides, the canvas between them."""
 
+from typing import Final
+
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.grid import GridItem
 from panelcad.desktop.canvas.overlay import Guide
 from panelcad.desktop.canvas.ruler import Edge, Ruler
-from panelcad.desktop.cautions import SHORT
+from panelcad.desktop.cautions import SHORT, SHORTEST
 from panelcad.desktop.views import SHOWS_SECTION
 from panelcad.desktop.workbench import Workbench
 from panelcad.geometry.across import Across
 from panelcad.geometry.point import Point
 
+_NARROW: Final = 480
+"""Pixels below which the cautions are shortened."""
+
 
 class CautionBar(QFrame):
-    """The cautions in two sentences; they stay until they are put away, and come back at the next start."""
+    """The cautions in two sentences; they stay until they are put away, and come back at the next start.
+
+    Where they would take the room that the panel needs, the first sentence stands alone.
+    """
 
     read_all = Signal()
 
@@ -24,9 +32,9 @@ class CautionBar(QFrame):
         self.setProperty("role", "caution")
         row = QHBoxLayout(self)
         row.setContentsMargins(12, 6, 8, 6)
-        words = QLabel(SHORT)
-        words.setWordWrap(True)
-        row.addWidget(words, 1)
+        self.words = QLabel(SHORT)
+        self.words.setWordWrap(True)
+        row.addWidget(self.words, 1)
         more = QPushButton("All cautions")
         more.clicked.connect(self.read_all)
         away = QPushButton("Put away")
@@ -36,6 +44,12 @@ class CautionBar(QFrame):
         for button in (more, away):
             buttons.addWidget(button)
         row.addLayout(buttons)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        is_narrow = self.width() < _NARROW
+        self.words.setText(SHORTEST if is_narrow else SHORT)
+        self.setToolTip(SHORT if is_narrow else "")
 
 
 class Workspace(QWidget):

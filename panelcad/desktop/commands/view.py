@@ -84,6 +84,14 @@ def _has_theme(choice: ThemeChoice) -> Callable[[Parts], bool]:
     return lambda parts: parts.bench.settings.theme is choice
 
 
+def _put_panes_away(parts: Parts) -> None:
+    parts.window.docks.put_away_or_back()
+
+
+def _panes_as_at_first(parts: Parts) -> None:
+    parts.window.docks.as_at_first()
+
+
 _VIEWS: Final = tuple(
     Action(
         f"view.{kind.id}",
@@ -146,4 +154,28 @@ ACTIONS: Final = (
         bar_group=3,
     ),
     *_THEMES,
+)
+PANE_ACTIONS: Final = (
+    Action(
+        "view.panes-away",
+        "Panes away and back",
+        "&View",
+        5,
+        _put_panes_away,
+        "F12",
+        has_panel,
+        hint="Leaves the panel alone in the window; the same again brings back the panes that were there",
+        words="full canvas hide show",
+    ),
+    Action(
+        "view.panes-first",
+        "Panes as at first",
+        "&View",
+        5,
+        _panes_as_at_first,
+        None,
+        has_panel,
+        hint="Puts every pane where it was when panelcad was first opened",
+        words="reset layout restore default",
+    ),
 )

@@ -2,12 +2,13 @@
 
 from typing import Final
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QByteArray, Qt, QTimer
 from PySide6.QtGui import QAction, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QApplication, QDockWidget, QMainWindow, QScrollArea, QWidget
 
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
+from panelcad.desktop.panes.title import PaneTitle
 from panelcad.desktop.workbench import Workbench
 
 _AREAS: Final = {
@@ -26,8 +27,9 @@ class PaneDock(QDockWidget):
         self._kind, self._window, self._bench = kind, window, bench
         self._pane: QWidget | None = None
         self.setObjectName(f"dock-{kind.id}")
-        self.setFeatures(self.DockWidgetFeature.DockWidgetClosable | self.DockWidgetFeature.DockWidgetMovable)
         self.way = self._way()
+        keys = self.way.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        self.setTitleBarWidget(PaneTitle(self, keys))
 
     def _way(self) -> QAction:
         """The action, in the menu and by its key, that goes to the pane, and closes it once the keyboard is there."""
@@ -113,16 +115,49 @@ class Docks:
         self._window = window
         self._docks = {kind.id: self._dock(kind, bench) for kind in PANES}
         self._wanted = {kind.id for kind in PANES if kind.share}
+        self._put_away: set[str] = set()
+        """What was there before all panes were put away at once."""
         self._shown = True
+        self._is_as_at_first = True
+        """Nobody arranged the panes yet."""
         self._heights: dict[str, int] = {}
         """How high panes were before a tool brought its own."""
+        self._show_as_at_first()
+
+    def _show_as_at_first(self) -> None:
         for kind in PANES:
             self._docks[kind.id].setVisible(kind.share > 0)
+        self._share_out()
+
+    def _share_out(self) -> None:
+        """Each side's height is shared out among its panes. It counts once the window has its size."""
         for side in Side:
             mine = [kind for kind in PANES if kind.side is side and kind.share]
             docks = [self._docks[kind.id] for kind in mine]
-            window.resizeDocks(docks, [_WIDTH] * len(docks), Qt.Orientation.Horizontal)
-            window.resizeDocks(docks, [kind.share * 100 for kind in mine], Qt.Orientation.Vertical)
+            self._window.resizeDocks(docks, [_WIDTH] * len(docks), Qt.Orientation.Horizontal)
+            self._window.resizeDocks(docks, [kind.share * 100 for kind in mine], Qt.Orientation.Vertical)
+
+    def as_at_first(self) -> None:
+        """Every pane where it was in the first window; those that were closed then are closed."""
+        for kind in PANES:
+            dock = self._docks[kind.id]
+            dock.setFloating(False)
+            self._window.removeDockWidget(dock)
+            self._window.addDockWidget(_AREAS[kind.side], dock)
+        self._show_as_at_first()
+
+    def restore(self, state: QByteArray) -> None:
+        """Arrange the panes as they were remembered, without those that only a tool brings."""
+        self._is_as_at_first = not self._window.restoreState(state)
+        self.show_for_tool("")
+
+    def put_away_or_back(self) -> None:
+        """Leave the canvas alone in the window, or bring back the panes that were there before."""
+        shown = {name for name, dock in self._docks.items() if not dock.isHidden()}
+        wanted = set() if shown else self._put_away or {kind.id for kind in PANES if kind.share}
+        self._put_away = shown
+        for name in shown ^ wanted:
+            self._docks[name].setVisible(name in wanted)
 
     def _dock(self, kind: PaneKind, bench: Workbench) -> PaneDock:
         dock = PaneDock(kind, self._window, bench)
@@ -171,3 +206,6 @@ class Docks:
         for name, dock in self._docks.items():
             dock.way.setEnabled(visible)
             dock.setVisible(visible and name in self._wanted)
+        if visible and self._is_as_at_first:
+            self._is_as_at_first = False
+            QTimer.singleShot(0, self._window, self._share_out)
