@@ -8,6 +8,9 @@ from typing import Any, Final, TypeVar
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
+from panelcad.desktop.help.ask import explained_by_key
+from panelcad.desktop.help.topics import Dialog
+
 Tell = Callable[[str], None]
 _T = TypeVar("_T")
 _PATIENCE: Final = 0.4
@@ -63,6 +66,7 @@ class _Words(QDialog):
         self.button = QPushButton("&Stop")
         self.button.clicked.connect(self.reject)
         self._lay_out()
+        explained_by_key(self, Dialog.LONG_WORK)
         self.told.connect(self._say, Qt.ConnectionType.QueuedConnection)
         self._finished.connect(self.accept, Qt.ConnectionType.QueuedConnection)
 

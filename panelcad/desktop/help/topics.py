@@ -74,6 +74,7 @@ class Dialog(Enum):
     JOIN = "help/outline.md#join"
     LABELS = "help/lettering.md#labels-of-controls"
     LETTERING = "help/lettering.md#lettering-in-the-metal"
+    LONG_WORK = "help/release.md#while-it-is-written"
     LOOK = "help/views.md#finish-and-colours"
     NEW_PANEL = "help/first-panel.md#1-begin"
     NOTE = "help/lettering.md#notes-on-the-drawing"
