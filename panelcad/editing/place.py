@@ -71,19 +71,23 @@ def fit(project: Project, option_id: str, cut_id: str, cutout: Cutout) -> Placed
         raise EditRefused(f"'{cutout.title}' has neither a bezel nor a body, so there is nothing to fit in the cut.")
     project, name = carry(project, cutout)
     option = project.option(option_id)
+    item = item_in_cut(project, option, cut_id, cutout, name)
+    return Placed(project.with_option(option.revised(items=(*option.items, item))), None, item.id)
+
+
+def item_in_cut(project: Project, option: Option, cut_id: str, cutout: Cutout, carried: str) -> Item:
+    """A new item of a cutout, which the project carries under that name, standing as the cut does. `UnknownName`."""
     plate, cut = cut_with_id(option, cut_id)
-    item_id = fresh_id(cutout.name, ids_in(project, option))
-    item = Item(
-        id=item_id,
+    return Item(
+        id=fresh_id(cutout.name, ids_in(project, option)),
         name=fresh_name(cutout.title, names_in(option)),
-        cutout=name,
+        cutout=carried,
         cut=cut_id,
         plate=plate.id,
         x=cut.x,
         y=cut.y,
         rotation=cut.rotation,
     )
-    return Placed(project.with_option(option.revised(items=(*option.items, item))), None, item_id)
 
 
 def place_blank(project: Project, option_id: str, cut_id: str, blank: Cutout) -> Placed:

@@ -7,7 +7,7 @@ from panelcad.editing.fixed import new_cut_state, refuse_locked
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
 from panelcad.editing.lookup import sharers
 from panelcad.editing.made import Made
-from panelcad.editing.place import cut_with_id, names_in, with_cut, with_plate
+from panelcad.editing.place import cut_with_id, item_in_cut, names_in, with_cut, with_plate
 from panelcad.editing.refusal import edit
 from panelcad.editing.stack_opening import needed, rack_opening, rectangle_of, resized, spots_from_above
 from panelcad.errors import EditRefused
@@ -58,18 +58,9 @@ def add_to_stack(project: Project, option_id: str, cut_id: str, unit: Cutout, po
     _rack(unit)
     project, name = carry(project, unit)
     option = project.option(option_id)
-    plate, cut = cut_with_id(option, cut_id)
+    _, cut = cut_with_id(option, cut_id)
     order = _units_from_above(project, option, cut)
-    item = Item(
-        id=fresh_id(unit.name, ids_in(project, option)),
-        name=fresh_name(unit.title, names_in(option)),
-        cutout=name,
-        cut=cut_id,
-        plate=plate.id,
-        x=cut.x,
-        y=cut.y,
-        rotation=cut.rotation,
-    )
+    item = item_in_cut(project, option, cut_id, unit, name)
     project = project.with_option(option.revised(items=(*option.items, item)))
     return Made(_laid(project, option_id, cut_id, [*order[:position], item, *order[position:]]), (item.id,))
 

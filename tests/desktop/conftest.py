@@ -6,7 +6,9 @@ import pytest
 from PySide6.QtCore import QEvent, QSettings
 from PySide6.QtWidgets import QApplication
 
+from panelcad.desktop.dialogs.own.keep import keep_cutout
 from panelcad.desktop.main_window import MainWindow
+from panelcad.desktop.panes.library import CUTOUT_ROLE
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import LIGHT, dress
 from panelcad.model.cutout import Bezel
@@ -80,3 +82,14 @@ def window(qtbot, panel_file, own_settings):
 @pytest.fixture
 def hands(window):
     return Hands(window)
+
+
+@pytest.fixture
+def our_own(hands):
+    """A cutout of our own, 'our-timer', is chosen in the library; the library's pane."""
+    keep_cutout(builders.round_cutout(name="our-timer", family="own-mm"))
+    hands.window.bench.read_catalogue_again()
+    pane = hands.window.docks.dock("library").widget()
+    rows = [pane.model.index(row) for row in range(pane.model.rowCount())]
+    pane.list.setCurrentIndex(next(i for i in rows if i.data(CUTOUT_ROLE).name == "our-timer"))
+    return pane

@@ -6,8 +6,6 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.dialogs.own.form import OwnCutout
-from panelcad.desktop.dialogs.own.keep import keep_cutout
-from panelcad.desktop.panes.library import CUTOUT_ROLE
 from panelcad.library.own import own_cutouts, own_file
 from panelcad.library.packaged import folder
 from panelcad.model.cutout import BodyKind
@@ -219,17 +217,6 @@ def test_a_field_that_cannot_be_read_is_marked_and_says_why(form) -> None:
     assert diameter.toolTip() == ""
 
 
-@pytest.fixture
-def chosen(hands):
-    """A timer of our own is chosen in the library."""
-    keep_cutout(builders.round_cutout(name="our-timer", family="own-mm"))
-    hands.window.bench.read_catalogue_again()
-    pane = hands.window.docks.dock("library").widget()
-    rows = [pane.model.index(row) for row in range(pane.model.rowCount())]
-    pane.list.setCurrentIndex(next(i for i in rows if i.data(CUTOUT_ROLE).name == "our-timer"))
-    return pane
-
-
 def names() -> list[str]:
     return [cutout.name for cutout in own_cutouts(own_file(LengthUnit.MM))]
 
@@ -242,7 +229,7 @@ def keep_as(title: str):
     return act
 
 
-def test_a_cutout_of_our_own_is_changed_or_is_the_pattern_of_another(hands, chosen) -> None:
+def test_a_cutout_of_our_own_is_changed_or_is_the_pattern_of_another(hands, our_own) -> None:
     in_dialog(keep_as("Our timer, late"), OwnCutout)
     hands.action("place.own-change")
     assert names() == ["our-timer"]
@@ -265,7 +252,7 @@ def test_screw_holes_are_changed_from_the_figures_they_have(window, qtbot) -> No
     assert dialog.cutout.holes == ()
 
 
-def test_one_like_a_cutout_of_our_own_is_another(hands, chosen) -> None:
+def test_one_like_a_cutout_of_our_own_is_another(hands, our_own) -> None:
     in_dialog(keep_as("Our stop watch"), OwnCutout)
     hands.action("place.own-like")
     assert sorted(names()) == ["our-stop-watch", "our-timer"]
@@ -279,6 +266,6 @@ def test_a_cutout_that_came_with_a_project_is_kept_in_our_library(hands) -> None
     assert names() == ["from-another-shop"]
 
 
-def test_the_librarys_own_menu_offers_to_change_and_forget(hands, chosen) -> None:
-    titles = [action.text().replace("&", "") for action in chosen.list.actions()]
+def test_the_librarys_own_menu_offers_to_change_and_forget(hands, our_own) -> None:
+    titles = [action.text().replace("&", "") for action in our_own.list.actions()]
     assert titles == ["A cutout like the chosen one…", "Change our own cutout…", "Forget our own cutout…"]

@@ -188,13 +188,19 @@ def test_the_grid_covers_the_sheet_that_is_proposed(hands) -> None:
     assert heights == [pytest.approx(450.0, abs=1.0)]
 
 
-def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
-    def split(dialog) -> None:
+def split(hands) -> None:
+    """Upright, at x = -100."""
+
+    def act(dialog) -> None:
         fill(dialog, From_x="-100", To_x="-100")
         press(dialog, "Split")
 
-    in_dialog(split)
+    in_dialog(act)
     hands.action("panel.split")
+
+
+def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
+    split(hands)
     assert [one.id for one in hands.window.bench.document.option.plates] == ["main", "main-2"]
     assert not hands.window.bench.selection.ids
     in_dialog(lambda dialog: press(dialog, "Join"))
@@ -204,12 +210,7 @@ def test_a_plate_is_split_and_joined_again(hands, plate) -> None:
 
 
 def test_plates_are_joined_whichever_of_them_is_shown(hands, plate) -> None:
-    def split(dialog) -> None:
-        fill(dialog, From_x="-100", To_x="-100")
-        press(dialog, "Split")
-
-    in_dialog(split)
-    hands.action("panel.split")
+    split(hands)
     stage = hands.window.bench.stage
     stage.look_at_plate("main-2")
     in_dialog(lambda dialog: press(dialog, "Join"))

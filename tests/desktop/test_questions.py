@@ -7,15 +7,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QMessageBox, QPushButton
 
-from panelcad.desktop.dialogs.own.keep import keep_cutout
 from panelcad.desktop.help.topics import MESSAGES
 from panelcad.desktop.main_window import MainWindow
-from panelcad.desktop.panes.library import CUTOUT_ROLE
 from panelcad.library.own import own_cutouts, own_file
 from panelcad.store.autosave import recovery_folder, search
 from panelcad.store.project_file import load, save
 from panelcad.units import LengthUnit
-from tests import builders
 from tests.desktop.next_dialog import in_dialog
 from tests.desktop.test_files import answer, change
 
@@ -127,16 +124,6 @@ def test_enter_takes_work_up_again(hands, found) -> None:
     seen = press(Qt.Key.Key_Return, title="Unsaved work was found")
     assert found.safekeeping.offer_recovered()
     assert seen == ["&Take it up again"]
-
-
-@pytest.fixture
-def our_own(hands):
-    """A cutout of our own is chosen in the library."""
-    keep_cutout(builders.round_cutout(name="our-timer", family="own-mm"))
-    hands.window.bench.read_catalogue_again()
-    pane = hands.window.docks.dock("library").widget()
-    rows = [pane.model.index(row) for row in range(pane.model.rowCount())]
-    pane.list.setCurrentIndex(next(i for i in rows if i.data(CUTOUT_ROLE).name == "our-timer"))
 
 
 @pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Escape])

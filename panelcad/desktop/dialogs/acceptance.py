@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLineEdit, QPlainTextEdit, QVBoxLayout, QWidget
 
 from panelcad.checks.acceptance import accept
 from panelcad.checks.wording import sentence
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -57,11 +58,8 @@ class AcceptanceQuestion(FittedDialog):
             "It stays visible on the papers. It lapses when what it names changes, or when the value gets worse.",
             "faint",
         )
-        buttons = QDialogButtonBox()
-        self.verb = buttons.addButton("&Accept", QDialogButtonBox.ButtonRole.AcceptRole)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Accept")
+        self.verb = buttons.verb
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)

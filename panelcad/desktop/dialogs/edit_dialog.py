@@ -4,8 +4,9 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QPoint
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLabel, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.tab_order import fields_first
 from panelcad.desktop.help.ask import explained
@@ -39,12 +40,8 @@ class EditDialog(FittedDialog):
         self.problem = QLabel()
         self.problem.setProperty("role", "wrong")
         self.problem.setWordWrap(True)
-        buttons = self._buttons = QDialogButtonBox()
-        self.verb = buttons.addButton(verb, QDialogButtonBox.ButtonRole.AcceptRole)
-        self.verb.setDefault(True)
-        self._cancel = buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = self._buttons = Answers(self, verb)
+        self.verb = buttons.verb
         column = self._column = QVBoxLayout(self)
         column.addWidget(self.scrolled(self.form), 1)
         column.addWidget(self.problem)
@@ -62,8 +59,8 @@ class EditDialog(FittedDialog):
     def ask(self, change: Callable[[], Outcome]) -> bool:
         """Let the person fill it in; whether the change was made. What was made is selected then."""
         self._change = edit(change)
-        others = [button for button in self._buttons.buttons() if button not in {self.verb, self._cancel}]
-        fields_first(self.form, self.verb, self._cancel, *others)
+        others = [button for button in self._buttons.buttons() if button not in {self.verb, self._buttons.cancel}]
+        fields_first(self.form, self.verb, self._buttons.cancel, *others)
         self.preview()
         return self.exec() == QDialog.DialogCode.Accepted
 

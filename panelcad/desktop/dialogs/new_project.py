@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
@@ -68,12 +69,7 @@ class NewProject(FittedDialog):
         form.words(
             "The panel starts as a sheet as found and as one option. The outline drawn first is that of both.", "faint"
         )
-        buttons = QDialogButtonBox()
-        create = buttons.addButton("&Begin", QDialogButtonBox.ButtonRole.AcceptRole)
-        create.setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Begin")
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)

@@ -1,9 +1,10 @@
 """Preferences: unit and limits of new projects, steps, colours, initials, and the size of the screen."""
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QDialogButtonBox, QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QTabWidget, QVBoxLayout, QWidget
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.limits_field import LimitsField
 from panelcad.desktop.dialogs.screen_size import ScreenSize
@@ -35,11 +36,7 @@ class Preferences(FittedDialog):
         self.problem = QLabel()
         self.problem.setProperty("role", "wrong")
         self.problem.setWordWrap(True)
-        buttons = QDialogButtonBox()
-        buttons.addButton("&Keep", QDialogButtonBox.ButtonRole.AcceptRole).setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Keep")
         column = QVBoxLayout(self)
         column.addWidget(tabs)
         column.addWidget(self.problem)

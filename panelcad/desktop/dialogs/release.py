@@ -7,8 +7,9 @@ from typing import Final
 
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
 from panelcad.desktop.dialogs.fitted import FittedDialog
@@ -67,12 +68,8 @@ class ReleaseQuestion(FittedDialog):
             "tried in the aircraft.",
             "heading",
         )
-        buttons = QDialogButtonBox()
-        self.verb = buttons.addButton("&Release", QDialogButtonBox.ButtonRole.AcceptRole)
-        self.verb.setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Release")
+        self.verb = buttons.verb
         column = QVBoxLayout(self)
         column.addWidget(self.scrolled(form), 1)
         column.addWidget(buttons)

@@ -2,8 +2,9 @@
 
 from datetime import UTC, datetime
 
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QPlainTextEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QPlainTextEdit, QVBoxLayout, QWidget
 
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.fields import TextField
 from panelcad.desktop.help.ask import explained
@@ -33,11 +34,8 @@ class RevisionQuestion(FittedDialog):
         form.words(f"Revision {locked} is released, so the option is locked. Its papers stay as they are.")
         form.row("&Reason", self.reason)
         form.row("Opened &by", self.by)
-        buttons = QDialogButtonBox()
-        self.verb = buttons.addButton("&Open the revision", QDialogButtonBox.ButtonRole.AcceptRole)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Open the revision")
+        self.verb = buttons.verb
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.path_field import PathField
 from panelcad.desktop.help.ask import explained
@@ -72,12 +73,8 @@ class VerifyQuestion(FittedDialog):
             "were released.",
             "faint",
         )
-        buttons = QDialogButtonBox()
-        self.verb = buttons.addButton("&Verify", QDialogButtonBox.ButtonRole.AcceptRole)
-        self.verb.setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Verify")
+        self.verb = buttons.verb
         column = QVBoxLayout(self)
         column.addWidget(form)
         column.addWidget(buttons)

@@ -1,7 +1,7 @@
 """The aircraft as planning needs it: flight, electrical system, weight and balance, rates, the option's costs."""
 
 from pydantic import ValidationError
-from PySide6.QtWidgets import QDialogButtonBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.aircraft.tabs import (
     CostPage,
@@ -12,6 +12,7 @@ from panelcad.desktop.dialogs.aircraft.tabs import (
     WeightPage,
     tabs,
 )
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
@@ -54,11 +55,7 @@ class AircraftData(FittedDialog):
         self._show()
 
     def _lay_out(self) -> None:
-        buttons = QDialogButtonBox()
-        buttons.addButton("&Take over", QDialogButtonBox.ButtonRole.AcceptRole).setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self.take_over)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Take over", self.take_over)
         words = QLabel(_WORDS)
         words.setWordWrap(True)
         words.setProperty("role", "faint")

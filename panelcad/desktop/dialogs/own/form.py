@@ -6,7 +6,6 @@ from pydantic import ValidationError
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
-    QDialogButtonBox,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from panelcad.desktop.choice_box import ChoiceBox
+from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.own.bodies import BodiesTable
@@ -154,12 +154,8 @@ class OwnCutout(FittedDialog):
         row = QHBoxLayout()
         row.addWidget(area, 3)
         row.addLayout(side, 2)
-        buttons = QDialogButtonBox()
-        self.keep = buttons.addButton("&Keep in our library", QDialogButtonBox.ButtonRole.AcceptRole)
-        self.keep.setDefault(True)
-        buttons.addButton("Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        buttons.accepted.connect(self._keep)
-        buttons.rejected.connect(self.reject)
+        buttons = Answers(self, "&Keep in our library", self._keep)
+        self.keep = buttons.verb
         column = QVBoxLayout(self)
         column.addLayout(row, 1)
         column.addWidget(buttons)
