@@ -195,14 +195,15 @@ class DrawingDesk(QObject):
         return True
 
     def round_last(self, radius: float) -> bool:
-        """The corner at the last point rounded by this radius in mm."""
+        """The corner at the last point rounded by this radius in mm; how the next edge runs stays chosen."""
         if self.course is None:
             return False
         try:
-            self._take(with_radius(self.course, radius))
+            self.course, self.typed_radius = with_radius(self.course, radius), None
         except EditRefused as refusal:
             self._bench.told.emit(str(refusal))
             return False
+        self.changed.emit()
         return True
 
     def try_radius(self, radius: float | None) -> None:

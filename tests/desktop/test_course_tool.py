@@ -312,3 +312,37 @@ def test_the_first_corner_is_seen_rounded_when_the_outline_would_close(drawing, 
     drawing.click(*SPOTS[0])
     (found,) = (edge for edge in edges(outline(drawing)) if isinstance(edge, Arc))
     assert found.radius == pytest.approx(30.0)
+
+
+def test_rounding_the_last_corner_keeps_the_arc_that_is_chosen(drawing, pane, desk, qtbot) -> None:
+    typed(qtbot, pane, "-200", "-100")
+    typed(qtbot, pane, "200", "-100")
+    choose(pane.edge, "arc by its rise")
+    qtbot.keyClicks(pane.bow, "-30")
+    qtbot.keyClicks(pane.radius, "10")
+    qtbot.keyClick(pane.radius, Qt.Key.Key_Return)
+    assert pane.edge.currentText() == "arc by its rise"
+    typed(qtbot, pane, "200", "100")
+    assert desk.course.last.bulge > 0
+    assert desk.course.stations[1].radius == 10.0
+
+
+def test_a_size_that_cannot_be_read_is_told_above_the_buttons(drawing, pane, qtbot) -> None:
+    typed(qtbot, pane, "0", "0")
+    choose(pane.edge, "arc by its radius")
+    pane.bow.setFocus()
+    qtbot.keyClicks(pane.bow, "10x")
+    qtbot.keyClick(pane.bow, Qt.Key.Key_Tab)
+    assert pane.problem.text().startswith("Radius: '10x' cannot be read")
+    assert pane.problem.isVisible()
+    assert pane.problem.geometry().bottom() < pane._buttons[0].parentWidget().geometry().top()
+
+
+def test_an_arc_is_said_with_the_rise_that_was_typed(drawing, pane, desk, qtbot) -> None:
+    """To the left of the way it bows inward here; the picture shows that."""
+    typed(qtbot, pane, "-200", "-100")
+    choose(pane.edge, "arc by its rise")
+    qtbot.keyClicks(pane.bow, "30")
+    typed(qtbot, pane, "200", "-100", enter=False)
+    shown = course_picture(drawing.window.bench).labels
+    assert any("rise 30.00 mm" in label.words for label in shown)

@@ -215,12 +215,18 @@ class PanelScene(QGraphicsScene):
 
     def _fit_scene(self) -> None:
         box = self.box()
-        if box is None:
-            return
-        space = max(_LEAST_SPACE, _SPACE_AROUND * max(box[2] - box[0], box[3] - box[1]))
-        self.setSceneRect(
-            QRectF(box[0] - space, box[1] - space, box[2] - box[0] + 2 * space, box[3] - box[1] + 2 * space)
-        )
+        if box is not None:
+            self.setSceneRect(_with_space(box))
+
+    def make_room(self, box: Bounds) -> None:
+        """A view may scroll to this box too, such as to what is drawn beyond the sheet and is none of its parts yet."""
+        if not self.sceneRect().contains(QRectF(box[0], box[1], box[2] - box[0], box[3] - box[1])):
+            self.setSceneRect(self.sceneRect().united(_with_space(box)))
+
+
+def _with_space(box: Bounds) -> QRectF:
+    space = max(_LEAST_SPACE, _SPACE_AROUND * max(box[2] - box[0], box[3] - box[1]))
+    return QRectF(box[0] - space, box[1] - space, box[2] - box[0] + 2 * space, box[3] - box[1] + 2 * space)
 
 
 def _owned_groups(picture: tuple[Group, ...]) -> Iterator[Group]:

@@ -117,6 +117,7 @@ class PanelView(QGraphicsView):
 
     def show_box(self, box: Bounds, most: float = MOST_ZOOM) -> None:
         """Zoom and scroll so that a box in mm fills the view."""
+        self.panel_scene.make_room(box)
         width, height = max(box[2] - box[0], 1.0), max(box[3] - box[1], 1.0)
         room = self.viewport().rect()
         across = (room.width() - 2 * min(_AROUND_PX, 0.08 * room.width())) / width

@@ -65,11 +65,12 @@ class DrawingPane(Form):
         self.line()
         self.radius = PointEntry("Corner radius at the last point")
         self.row("Round it by", self.radius)
+        self.problem = self.words("", "wrong")
+        self.problem.hide()
         self._buttons = (
             *self._pair(("Set the point", self._set), ("Take back", self._desk.take_back)),
             *self._pair(("Close", self._desk.close), ("Abandon", self._desk.abandon)),
         )
-        self.problem = self.words("", "wrong")
         self.end()
         self._connect()
 
@@ -91,6 +92,7 @@ class DrawingPane(Form):
         for entry in (*self.figures, self.bow):
             entry.edited.connect(self._preview)
             entry.entered.connect(self._set_or_close)
+        self.bow.editingFinished.connect(self._tell_unreadable_size)
         self.radius.edited.connect(self._try_radius)
         self.radius.entered.connect(self._round)
         self.radius.editingFinished.connect(self._round)
@@ -179,9 +181,16 @@ class DrawingPane(Form):
 
     def _read_size(self) -> None:
         if self._desk.edge in _SIZES and self.bow.text().strip():
-            size = self._length(self.bow.text())
+            size = self.bow.value(self._length, self._desk.size)
             if size != self._desk.size:
                 self._desk.take_edge(self._desk.edge, size)
+
+    def _tell_unreadable_size(self) -> None:
+        """A click in the picture would go on with the size before."""
+        try:
+            self._read_size()
+        except PanelcadError as problem:
+            self._tell(str(problem))
 
     def _try_radius(self) -> None:
         """The picture shows the radius that is typed; what cannot be read yet changes nothing."""
@@ -205,8 +214,13 @@ class DrawingPane(Form):
         return False
 
     def _tell(self, words: str) -> None:
-        self.problem.setText(words)
+        self._show_problem(words)
         self._bench.told.emit(words)
+
+    def _show_problem(self, words: str) -> None:
+        """Between the fields and the buttons, so that it is seen in a low pane too."""
+        self.problem.setText(words)
+        self.problem.setVisible(bool(words))
 
     # What they show
 
@@ -226,7 +240,7 @@ class DrawingPane(Form):
         self._show_edge()
         coming = self._desk.coming()
         is_typed = self._is_typed or self._desk.typed_radius is not None
-        self.problem.setText(coming.refusal if coming is not None and is_typed else "")
+        self._show_problem(coming.refusal if coming is not None and is_typed else "")
         for widget in (*self.figures, self.manner, self.edge, self.bow, *self._buttons):
             widget.setEnabled(self._desk.is_on)
         self.radius.setEnabled(self._desk.course is not None)

@@ -6,7 +6,7 @@ from typing import Final
 from panelcad.desktop.canvas.label import Label, LabelSide
 from panelcad.desktop.canvas.sketch import Drawn, Run
 from panelcad.desktop.drawing_desk import Coming
-from panelcad.desktop.tools.outline_drag import edge_words
+from panelcad.desktop.tools.outline_drag import arc_words, rise_of
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.course import Course, drawn, edges, foreseen
 from panelcad.geometry.point import Point, bearing, distance
@@ -75,7 +75,10 @@ class _Picture:
         return Label(shown, words, LabelSide.BELOW if opens_up else LabelSide.ABOVE, (shown,))
 
     def _words(self, edge: Segment) -> str:
-        return edge_words(edge, self._bench) if isinstance(edge, Arc) else format_length(edge.length, self._bench.unit)
+        """Of an arc as it was typed: to which side it bows is seen."""
+        if isinstance(edge, Arc):
+            return arc_words(edge, abs(rise_of(edge)), self._bench)
+        return format_length(edge.length, self._bench.unit)
 
     def _place_of_words(self, edge: Segment) -> Point:
         """Its middle; on an arc that runs under the pointer a place away from the words of what caught it."""

@@ -116,8 +116,12 @@ def rise_of(edge: Segment) -> float:
 
 
 def edge_words(edge: Segment, bench: Workbench) -> str:
-    """'straight, 12.000 in', or 'radius 30.000 in, rise 1.250 in'."""
-    if not isinstance(edge, Arc):
-        return f"straight, {format_length(edge.length, bench.unit)}"
-    radius, rise = format_length(edge.radius, bench.unit), format_length(rise_of(edge), bench.unit)
-    return f"radius {radius}, rise {rise}"
+    """'straight, 12.000 in', or 'radius 30.000 in, rise 1.250 in'; the rise of one bowed inside is negative."""
+    if isinstance(edge, Arc):
+        return arc_words(edge, rise_of(edge), bench)
+    return f"straight, {format_length(edge.length, bench.unit)}"
+
+
+def arc_words(arc: Arc, rise: float, bench: Workbench) -> str:
+    """'radius 30.000 in, rise 1.250 in'."""
+    return f"radius {format_length(arc.radius, bench.unit)}, rise {format_length(rise, bench.unit)}"
