@@ -81,7 +81,7 @@ class ContextMenu:
         offered = [[n for n in names if n in actions and actions[n].isEnabled()] for names in sections]
         titles = [actions[name].text() for names in offered for name in names]
         change, *marked = with_mnemonics([_CHANGE_OPENING, *titles])
-        opening = None if picked else opening_at(self._parts.bench, pointer)
+        opening = opening_at(self._parts.bench, pointer)
         if opening is not None:
             self._add_opening(menu, change, opening)
         left = iter(marked)

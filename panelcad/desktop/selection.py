@@ -4,6 +4,14 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QObject, Signal
 
+from panelcad.editing.openings import is_opening
+
+
+def _without_mixture(ids: tuple[str, ...]) -> tuple[str, ...]:
+    """An opening of the sheet is selected alone: what is done with several things is not done with it."""
+    things = tuple(one for one in ids if not is_opening(one))
+    return ids if len(things) == len(ids) else things or ids[-1:]
+
 
 class Selection(QObject):
     """Ids in the order they were chosen; the last one is the current one."""
@@ -36,7 +44,7 @@ class Selection(QObject):
         return len(self._ids)
 
     def set(self, ids: Iterable[str]) -> None:
-        chosen = tuple(dict.fromkeys(ids))
+        chosen = _without_mixture(tuple(dict.fromkeys(ids)))
         if chosen != self._ids:
             self._ids = chosen
             self.changed.emit()

@@ -139,10 +139,12 @@ class Stage(QObject):
 
     def known_ids(self) -> set[str]:
         """The ids of all that can be selected."""
+        from panelcad.editing.openings import openings  # noqa: PLC0415 - keeps the import list of this file short
         from panelcad.editing.parts import all_things  # noqa: PLC0415 - keeps the import list of this file short
 
         option = self._document.option
-        return {thing.id for thing in all_things(self._document.project, option)} | {mark.id for mark in option.marks()}
+        things = {thing.id for thing in all_things(self._document.project, option)}
+        return things | {mark.id for mark in option.marks()} | openings(option).keys()
 
     def _show_selection(self) -> None:
         self.scene.select(self.whole(self._selection.ids))

@@ -5,10 +5,11 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from panelcad.desktop.theme import Theme
-from panelcad.drawing.display import Group
+from panelcad.drawing.display import Group, Path
+from panelcad.drawing.layers import Layer
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
-from panelcad.model.layout import Layout
+from panelcad.model.layout import Layout, PlateLayout
 
 if TYPE_CHECKING:
     from panelcad.drawing.views.names import Sight
@@ -55,13 +56,22 @@ def _front(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
     style = theme.view
     front = front_view(layout, plate_id, style)
     over = (keep_out_view, markup_view, number_view)
-    return (*front, *(group for view in over for group in view(layout, plate_id, style)))
+    return (
+        *_openings(layout.plate(plate_id)),
+        *front,
+        *(group for view in over for group in view(layout, plate_id, style)),
+    )
 
 
 def _behind(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
-    from panelcad.drawing.views.behind import behind_view  # noqa: PLC0415
+    from panelcad.drawing.views.behind import behind_view, mirrored_plate  # noqa: PLC0415
 
-    return behind_view(layout, plate_id, theme.view)
+    return (*_openings(mirrored_plate(layout.plate(plate_id))), *behind_view(layout, plate_id, theme.view))
+
+
+def _openings(plate: PlateLayout) -> tuple[Group, ...]:
+    """The sheet's own openings, to be pointed at; the sheet shows them."""
+    return tuple(Group((Path((each.contour,)),), each.id, Layer.METAL, title=each.purpose) for each in plate.inner)
 
 
 def _front_names(layout: Layout, plate_id: str, theme: Theme, sight: "Sight") -> tuple[Group, ...]:

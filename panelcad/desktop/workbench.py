@@ -20,6 +20,7 @@ from panelcad.desktop.theme import Theme, theme_for
 from panelcad.editing.equip import say_by_cutout
 from panelcad.editing.lookup import bundles
 from panelcad.editing.made import Made
+from panelcad.editing.openings import is_opening, openings
 from panelcad.errors import PanelcadError
 from panelcad.model.project import Project
 from panelcad.units import LengthUnit
@@ -160,6 +161,9 @@ class Workbench(QObject):
         """What people call a thing of the option."""
         from panelcad.checks.wording import names  # noqa: PLC0415 - only when something is named
 
+        if is_opening(part_id):
+            one = openings(self.document.option).get(part_id)
+            return one.opening.purpose if one is not None else part_id
         return names(self.document.project, self.document.option).get(part_id, part_id)
 
     def selection_words(self) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import replace
 
 from panelcad.editing.lookup import together
+from panelcad.editing.openings import is_opening, move_openings
 from panelcad.editing.places import places, places_among, stand
 from panelcad.editing.refusal import edit
 from panelcad.errors import UnknownName
@@ -24,11 +25,13 @@ def move_to(project: Project, option_id: str, part_id: str, x: float, y: float) 
 
 @edit
 def move_each(project: Project, option_id: str, shifts: Mapping[str, tuple[float, float]]) -> Project:
-    """Each thing, and what belongs to it, moved by its own dx, dy in mm."""
+    """Each thing, and what belongs to it, and each opening of a sheet moved by its own dx, dy in mm."""
+    own = {one: shift for one, shift in shifts.items() if is_opening(one)}
+    project = move_openings(project, option_id, own)
     option = project.option(option_id)
     all_shifts: dict[str, tuple[float, float]] = {}
     for shift in dict.fromkeys(shifts.values()):
-        named = [one for one, own in shifts.items() if own == shift]
+        named = [one for one, own_shift in shifts.items() if own_shift == shift and one not in own]
         all_shifts |= dict.fromkeys(together(option, named), shift)
     here = standing(project, option, all_shifts)
     where = {

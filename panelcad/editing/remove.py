@@ -6,6 +6,7 @@ from typing import Any
 from panelcad.editing.fixed import is_made, refuse_kept, refuse_locked
 from panelcad.editing.lookup import sharers
 from panelcad.editing.marks import marks_without
+from panelcad.editing.openings import is_opening, remove_openings
 from panelcad.editing.parts import AROUND, PLATE_PARTS, all_things, with_parts
 from panelcad.editing.refusal import edit
 from panelcad.editing.stack import is_stack, settle
@@ -16,13 +17,15 @@ from panelcad.model.project import Option, Project
 
 @edit
 def remove(project: Project, option_id: str, ids: Collection[str]) -> Project:
-    """The project without these things.
+    """The project without these things and openings of a sheet.
 
     A cut goes with its items and the last item of a cut takes the cut along; a cut that is already in the metal stays
     and its items go. Raises `EditRefused` where only such a cut was named, `UnknownName` for what is not there.
     """
+    own = frozenset(one for one in ids if is_opening(one))
+    project = remove_openings(project, option_id, own)
     option = project.option(option_id)
-    gone = frozenset(ids)
+    gone = frozenset(ids) - own
     _refuse_unknown(project, option, gone)
     _refuse_made(option, gone)
     away = _with_what_goes_along(option, gone)

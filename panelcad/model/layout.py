@@ -264,8 +264,13 @@ def _around(ring: BoltCircle) -> list[Point]:
 
 
 def _inner_features(plate: Plate) -> Iterator[Feature]:
-    for i, opening in enumerate(plate.inner_openings, 1):
-        yield _opening(plate.id, f"inner opening {i}", opening, Placement(), FeatureKind.INNER)
+    for number, opening in enumerate(plate.inner_openings):
+        yield _opening(plate.id, inner_opening_name(number), opening, Placement(), FeatureKind.INNER)
+
+
+def inner_opening_name(number: int) -> str:
+    """What a sheet's own opening is called among its features; 0 is the first."""
+    return f"inner opening {number + 1}"
 
 
 def _attach_features(plate: Plate) -> Iterator[Feature]:

@@ -8,13 +8,20 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
 from panelcad.editing.kinds import all_on, same_kind
+from panelcad.editing.openings import is_opening
 from panelcad.editing.remove import remove
 
 _Keys = QKeySequence.StandardKey
 
 
-def has_selection(parts: Parts) -> bool:
+def has_any(parts: Parts) -> bool:
+    """Something is selected, be it an opening of the sheet."""
     return has_panel(parts) and len(parts.bench.selection) > 0
+
+
+def has_selection(parts: Parts) -> bool:
+    """Things are selected; an opening of the sheet is none, but belongs to it."""
+    return has_any(parts) and not is_opening(parts.bench.selection.current)
 
 
 def has_two(parts: Parts) -> bool:
@@ -87,9 +94,9 @@ ACTIONS: Final = (
         bar_group=1,
         also="Ctrl+Shift+Z",
     ),
-    Action("edit.delete", "&Take away", "&Edit", 1, _delete, _Keys.Delete, has_selection, icon="delete"),
+    Action("edit.delete", "&Take away", "&Edit", 1, _delete, _Keys.Delete, has_any, icon="delete"),
     Action("edit.select-all", "Select &all", "&Edit", 2, _select_all, _Keys.SelectAll, has_panel),
     Action("edit.select-kind", "Select the same &kind", "&Edit", 2, _select_kind, "Ctrl+Shift+F", has_selection),
-    Action("edit.select-none", "Select n&othing", "&Edit", 2, _select_none, "Ctrl+Shift+A", has_selection),
+    Action("edit.select-none", "Select n&othing", "&Edit", 2, _select_none, "Ctrl+Shift+A", has_any),
     Action("edit.preferences", "P&references…", "&Edit", 3, _preferences, "Ctrl+,", icon="settings"),
 )

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.canvas.view import PanelView
-from panelcad.desktop.commands.edit import has_selection
+from panelcad.desktop.commands.edit import has_any
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.theme import ThemeChoice
 from panelcad.desktop.views import VIEWS
@@ -122,7 +122,7 @@ ACTIONS: Final = (
     Action(
         "view.all", "Zoom to &all", "&View", 1, _zoom_all, "Ctrl+0", has_panel, icon="fit", on_bar=True, bar_group=3
     ),
-    Action("view.selection", "Zoom to &selection", "&View", 1, _zoom_selection, "Ctrl+9", has_selection),
+    Action("view.selection", "Zoom to &selection", "&View", 1, _zoom_selection, "Ctrl+9", has_any),
     Action("view.true", "Zoom to &true size", "&View", 1, _zoom_true, "Ctrl+1", has_panel),
     Action("view.in", "Zoom &in", "&View", 1, _zoom_in, _Keys.ZoomIn, has_panel, icon="zoom-in"),
     Action("view.out", "Zoom &out", "&View", 1, _zoom_out, _Keys.ZoomOut, has_panel, icon="zoom-out"),

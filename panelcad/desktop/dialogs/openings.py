@@ -11,6 +11,8 @@ from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.ask import explained_by_key
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.made import Made
+from panelcad.editing.openings import openings
 from panelcad.editing.plates import add_inner_opening, remove_inner_opening, revise_inner_opening
 from panelcad.geometry.point import Point
 from panelcad.model.cutout import Opening
@@ -27,8 +29,14 @@ def inner_opening(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] 
     project, option_id, plate_id = start(bench)
     shape, at = drawn or (Circle(diameter=50.8), Point(0.0, 0.0))
     dialog = EditDialog(bench, "An opening of the sheet", "Cut", parent, at=Dialog.OPENING)
-    fields = _fields(dialog, Opening(shape=shape, x=at.x, y=at.y, purpose="control column", source=_USER))
-    dialog.ask(lambda: add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER)))
+    fields = _fields(dialog, Opening(shape=shape, x=at.x, y=at.y, purpose="opening", source=_USER))
+
+    def cut() -> Made:
+        made = add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER))
+        mine = [part for part, one in openings(made.option(option_id)).items() if one.plate_id == plate_id]
+        return Made(made, (mine[-1],))
+
+    dialog.ask(cut)
 
 
 def change_opening(bench: Workbench, parent: QWidget, pointed: int | None = None) -> None:
@@ -54,12 +62,12 @@ def change_opening(bench: Workbench, parent: QWidget, pointed: int | None = None
 def _which(bench: Workbench, parent: QWidget) -> int | None:
     """The number of the opening that is meant; None where there is none or the person thought better of it."""
     _, _, plate_id = start(bench)
-    openings = bench.document.option.plate(plate_id).inner_openings
-    if len(openings) < 2:
-        return 0 if openings else None
+    there = bench.document.option.plate(plate_id).inner_openings
+    if len(there) < 2:
+        return 0 if there else None
     names = [
         f"{i}: {o.purpose} at {format_number(o.x, bench.unit)}, {format_number(o.y, bench.unit)}"
-        for i, o in enumerate(openings, 1)
+        for i, o in enumerate(there, 1)
     ]
     question = QInputDialog(parent)
     question.setWindowTitle("Openings of the sheet")

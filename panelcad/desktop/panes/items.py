@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTree
 from panelcad.desktop.icons import icon
 from panelcad.desktop.single_keys import lists_the_panel
 from panelcad.desktop.workbench import Workbench
+from panelcad.editing.openings import openings
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.point import Point
 from panelcad.units import format_number
@@ -27,6 +28,8 @@ class ItemsPane(QWidget):
         super().__init__()
         self._bench = bench
         self._is_following = False
+        self._fresh: set[str] = set()
+        """Parts that came into the list and were not picked in it or on the panel since."""
         self.tree = QTreeWidget()
         self.tree.setAccessibleName("On the panel")
         lists_the_panel(self.tree)
@@ -50,13 +53,26 @@ class ItemsPane(QWidget):
         self.setFocusProxy(self.tree)
 
     def refresh(self) -> None:
+        """The same rows stay in sight, whatever was added or taken away."""
         self._is_following = True
+        before, seen = {row.data(0, Qt.ItemDataRole.UserRole) for row in self._rows()}, self._first_in_sight()
         self.tree.clear()
         for kind in (self._things(), self._words(), self._dimensions()):
             for entry in sorted(kind, key=lambda entry: entry.name.casefold()):
                 self._add(entry)
         self._is_following = False
-        self._follow()
+        self._fresh = {row.data(0, Qt.ItemDataRole.UserRole) for row in self._rows()} - before if before else set()
+        self._show_chosen()
+        self._bring_to_top(seen)
+
+    def _first_in_sight(self) -> str:
+        row = self.tree.itemAt(0, 0)
+        return str(row.data(0, Qt.ItemDataRole.UserRole)) if row is not None else ""
+
+    def _bring_to_top(self, part: str) -> None:
+        row = self._row_of(part)
+        if row is not None:
+            self.tree.scrollToItem(row, QAbstractItemView.ScrollHint.PositionAtTop)
 
     def _add(self, entry: _Entry) -> None:
         figures = (format_number(value, self._bench.unit) for value in entry.at or ())
@@ -75,7 +91,14 @@ class ItemsPane(QWidget):
         screws = {screw.id for screw in option.plate(stage.plate_id).attach_screws}
         places = standings(stage.layout(), stage.plate_id)
         things = ((part, one) for part, one in places.items() if part not in screws)
-        return [_Entry(part, one.name, one.centre, part in option.locked) for part, one in things]
+        entries = [_Entry(part, one.name, one.centre, part in option.locked) for part, one in things]
+        return entries + self._openings()
+
+    def _openings(self) -> list[_Entry]:
+        """Those of the sheet itself."""
+        all_of_them = openings(self._bench.document.option).items()
+        here = [(part, one.opening) for part, one in all_of_them if one.plate_id == self._bench.stage.plate_id]
+        return [_Entry(part, one.purpose, Point(one.x, one.y)) for part, one in here]
 
     def _words(self) -> list[_Entry]:
         """Lettering in the metal and notes on the drawing."""
@@ -100,9 +123,20 @@ class ItemsPane(QWidget):
             self._bench.selection.set(chosen)
             self._is_following = False
 
+    def _row_of(self, part: str) -> QTreeWidgetItem | None:
+        return next((row for row in self._rows() if row.data(0, Qt.ItemDataRole.UserRole) == part), None)
+
     def _follow(self) -> None:
+        """What is picked on the panel comes into sight; what was only made leaves the list where it is."""
         if self._is_following:
             return
+        self._show_chosen()
+        row = self._row_of(self._bench.selection.current)
+        if row is not None and self._bench.selection.current not in self._fresh:
+            self.tree.scrollToItem(row)
+        self._fresh = set()
+
+    def _show_chosen(self) -> None:
         self._is_following = True
         chosen = self._bench.selection.ids
         model = self.tree.selectionModel()
@@ -110,6 +144,4 @@ class ItemsPane(QWidget):
         for row in self._rows():
             is_chosen = row.data(0, Qt.ItemDataRole.UserRole) in chosen
             model.select(self.tree.indexFromItem(row), (flag.Select if is_chosen else flag.Deselect) | flag.Rows)
-            if row.data(0, Qt.ItemDataRole.UserRole) == self._bench.selection.current:
-                self.tree.scrollToItem(row)
         self._is_following = False

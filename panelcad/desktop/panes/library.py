@@ -31,6 +31,10 @@ CUTOUT_ROLE: Final = int(Qt.ItemDataRole.UserRole)
 PICTURE: Final = QSize(44, 44)
 _BESIDE: Final = 14
 _ALL, _RECENT = "", "recent"
+_NOTHING: Final = (
+    "Nothing suits these words. An opening of the sheet itself, as for a glove box or the control column, is drawn: "
+    "Panel, Draw an opening (Shift+O)."
+)
 
 
 class CutoutModel(QAbstractListModel):
@@ -116,7 +120,8 @@ class LibraryPane(QWidget):
         self.list = self._list()
         self.place = QPushButton("Place")
         self.place.setToolTip("Take it in hand; each click on the panel puts one down (Enter)")
-        self.none = QLabel("Nothing suits these words.")
+        self.none = QLabel(_NOTHING)
+        self.none.setWordWrap(True)
         self.none.setProperty("role", "faint")
         self._lay_out()
         self._connect()

@@ -6,15 +6,17 @@ from PySide6.QtWidgets import QFrame, QScrollArea
 from panelcad.desktop.fields import CommittingField
 from panelcad.desktop.panes.many_things import ManyThings
 from panelcad.desktop.panes.one_mark import OneMark
+from panelcad.desktop.panes.one_opening import OneOpening
 from panelcad.desktop.panes.one_thing import OneThing
 from panelcad.desktop.panes.whole_panel import WholePanel
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.depths import shape_of
+from panelcad.editing.openings import is_opening, openings
 from panelcad.editing.parts import standing_around
 from panelcad.model.plate import Cut
 from panelcad.model.project import Item, Project
 
-Sheet = OneThing | OneMark | ManyThings | WholePanel
+Sheet = OneThing | OneMark | OneOpening | ManyThings | WholePanel
 
 
 class PropertiesPane(QScrollArea):
@@ -57,9 +59,12 @@ class PropertiesPane(QScrollArea):
         return next((thing.cutout for thing in things if thing.id == current), None)
 
     def _shape(self) -> str:
-        """The kind of shape of the thing around the panel that is selected: each has figures of its own."""
+        """The kind of shape of the opening, or thing around the panel, that is selected: each has its own figures."""
         current = self._bench.selection.current
         around = standing_around(self._bench.document.project.surroundings)
+        one = openings(self._bench.document.option).get(current)
+        if one is not None:
+            return one.opening.shape.kind
         return next((shape_of(thing).kind for thing in around if thing.id == current), "")
 
     def _put(self, sheet: Sheet) -> None:
@@ -72,6 +77,8 @@ class PropertiesPane(QScrollArea):
     def _made(self) -> Sheet:
         option = self._bench.document.option
         drawn = {mark.id for mark in option.dimensions} | {mark.id for mark in option.drawing_notes}
+        if is_opening(self._bench.selection.current):
+            return OneOpening(self._bench, self._bench.selection.current)
         if len(self._bench.selection) == 1:
             if self._bench.selection.current in drawn:
                 return OneMark(self._bench, self._bench.selection.current)
@@ -82,5 +89,5 @@ class PropertiesPane(QScrollArea):
         sheet = self.sheet
         if isinstance(sheet, OneThing):
             sheet.follow(project)
-        elif isinstance(sheet, OneMark):
+        elif isinstance(sheet, OneMark | OneOpening):
             sheet.refresh(project)

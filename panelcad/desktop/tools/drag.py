@@ -33,6 +33,11 @@ class Drag:
         """All that moves as one, about the origin of what was grabbed."""
         known = standings(self._bench.stage.layout(), self._bench.stage.plate_id)
         moving = {one: standing for one, standing in known.items() if one in self._whole}
+        own = next(
+            (f for f in self._bench.stage.layout().plate(self._bench.stage.plate_id).inner if f.id == grabbed), None
+        )
+        if own is not None:
+            return Standing("opening", own.centre, own.contour.bounds)
         if not moving:
             at = self._origin(grabbed)
             return Standing("selection", at, (at.x, at.y, at.x, at.y))

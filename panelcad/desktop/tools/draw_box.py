@@ -40,7 +40,15 @@ class Drawing:
 
 _AROUND: Final = "surroundings"
 DRAWINGS: Final = (
-    Drawing("opening", "Draw an &opening", "Shift+O", "In the sheet itself", "openings", "inner_opening", "front"),
+    Drawing(
+        "opening",
+        "Draw an &opening",
+        "Shift+O",
+        "In the sheet itself, as for a glove box",
+        "openings",
+        "inner_opening",
+        "front",
+    ),
     Drawing("obstacle", "Draw an o&bstacle", "Shift+B", "A rib, tube or duct behind", _AROUND, "obstacle", "behind"),
     Drawing("keep-out", "Draw a &keep-out", "Shift+K", "To stay free in front", _AROUND, "keep_out", "front"),
     Drawing("depth", "Draw a &depth limit", "Shift+D", "How deep it is behind", _AROUND, "depth_limit", "behind"),

@@ -208,7 +208,7 @@ class SelectTool(Tool):
         """The next thing below: a case under a bezel, a cut under an item; an opening of the sheet is asked about."""
         under = all_at(self.bench, pointer)
         opening = opening_at(self.bench, pointer)
-        if not under and opening is not None:
+        if opening is not None:
             QTimer.singleShot(0, self.bench, lambda: self._ask_about(opening))
         current = self.bench.selection.current
         if current in under and len(under) > 1:
