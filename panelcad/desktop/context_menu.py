@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QMenu
 
 from panelcad.desktop.actions import with_mnemonics
 from panelcad.desktop.canvas.gesture import Pointer
-from panelcad.desktop.panes.library import CutoutList
 from panelcad.desktop.tools.picking import all_at, opening_at, picked_at
 from panelcad.desktop.window_parts import Parts
 
@@ -42,6 +41,8 @@ class ContextMenu:
 
     def _offer_in_the_library(self) -> None:
         """The list of cutouts has a menu of its own, once it is seen."""
+        from panelcad.desktop.panes.library import CutoutList  # noqa: PLC0415 - made by then, with its pictures
+
         listed = self._parts.window.docks.dock("library").widget().findChild(CutoutList)
         if listed is not None and not listed.actions():
             listed.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)

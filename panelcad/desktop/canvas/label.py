@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
-import shapely
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QStyleOptionGraphicsItem, QWidget
@@ -161,6 +160,8 @@ def _seen_place(label: Label, to_screen: QTransform, room: QRectF) -> QPointF | 
         return at
     if len(label.run) == 1:
         return None
+    import shapely  # noqa: PLC0415 - waits until a line with words leaves the view
+
     on_screen = [to_screen.map(QPointF(*place)) for place in label.run]
     seen = shapely.LineString([(place.x(), place.y()) for place in on_screen]).intersection(
         shapely.box(room.left(), room.top(), room.right(), room.bottom())
