@@ -130,7 +130,7 @@ class Trials:
 
     def _missing(self, finding: Finding, shifts: Shifts) -> float:
         """How many mm the move falls short of curing without harm; infinite where no longer one would do."""
-        there = _moved(self._plate, shifts)
+        there = moved(self._plate, shifts)
         move = (finding.identity, *sorted(shifts.items()))
         trial = self._bench.trial(move, shifts.keys(), lambda: self._tried(finding, there))
         return trial.missing if trial.missing > TIE else self._harm_to_the_whole(there)
@@ -235,7 +235,7 @@ def _ball_about(plate: PlateLayout) -> tuple[Spot, float]:
     return middle, math.hypot(x2 - x1, y2 - y1) / 2 + max(depths, default=0.0)
 
 
-def _moved(plate: PlateLayout, shifts: Shifts) -> PlateLayout:
+def moved(plate: PlateLayout, shifts: Shifts) -> PlateLayout:
     """The plate with these moved."""
 
     def cut(placed: PlacedCut) -> PlacedCut:

@@ -2,10 +2,14 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.panes.findings import FindingsPane
 from panelcad.geometry.point import Point
+from panelcad.model.shape import Rectangle
+from tests.checks.made import rib
+from tests.desktop.next_dialog import in_dialog
 
 
 def pane(hands, name):
@@ -153,6 +157,43 @@ def test_a_double_click_puts_a_cutout_on_a_free_place(hands) -> None:
     report = hands.window.bench.judge
     report.check_now()
     assert not any("overlap" in finding.problem for finding in report.report.findings)
+
+
+def put_down(hands, words: str) -> str:
+    """Double-click what is found first by these words; what the status bar says then."""
+    library = pane(hands, "library")
+    library.search.clear()
+    QTest.keyClicks(library.search, words)
+    where = library.list.visualRect(library.model.index(0)).center()
+    QTest.mouseClick(library.list.viewport(), Qt.MouseButton.LeftButton, pos=where)
+    QTest.mouseDClick(library.list.viewport(), Qt.MouseButton.LeftButton, pos=where)
+    return hands.window.statusBar().words.text()
+
+
+def test_a_place_that_is_free_in_front_only_is_said_to_be(hands) -> None:
+    assert put_down(hands, "altimeter").endswith("what stands behind this plate is not entered.")
+    around = rib(Rectangle(width=2000.0, height=2000.0), 0.0, 0.0)
+    hands.window.bench.edit("Rib", lambda project, _: project.revised(surroundings=around))
+    assert put_down(hands, "altimeter").startswith("Free in front only. Body meets an obstacle: ")
+    assert len(hands.window.bench.document.option.items) == 5
+
+
+def test_a_row_says_where_it_begins_that_it_is_free_in_front_only(hands) -> None:
+    around = rib(Rectangle(width=2000.0, height=2000.0), 0.0, 0.0)
+    hands.window.bench.edit("Rib", lambda project, _: project.revised(surroundings=around))
+    seen = []
+
+    def look(dialog) -> None:
+        (words,) = [label for label in dialog.findChildren(QLabel) if label.text().startswith("Free in front only")]
+        seen.append(words.isVisible())
+        entry = next(each for each in dialog.findChildren(LengthEntry) if each.accessibleName() == "x")
+        entry.selectAll()
+        QTest.keyClicks(entry, "5")
+        seen.append(words.isVisible())
+
+    in_dialog(look)
+    hands.action("place.row")
+    assert seen == [True, False]
 
 
 def test_a_cutout_is_dragged_onto_the_panel(hands, qtbot) -> None:

@@ -9,7 +9,7 @@ from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.help.topics import Dialog
-from panelcad.desktop.tools.put import free_place
+from panelcad.desktop.tools.put import Found, free_place
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.basic_t import REQUIRED, Seat, pilots_line, place_basic_t
 from panelcad.editing.made import Made
@@ -109,6 +109,9 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     dialog.form.row(f"&Pitch, {bench.unit.value}", pitch)
     across, up = _place_entries(dialog, _middle(bench))
     dialog.form.words("x and y are the first one's; a negative pitch goes left.", "faint")
+    begun = dialog.form.words("", "faint")
+    for entry in (across, up):
+        entry.edited.connect(begun.hide)
 
     def propose() -> None:
         """A pitch and a place for what is chosen; what was typed stays."""
@@ -119,8 +122,10 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
             pitch.show_mm(_pitch_of(bench, cutout))
         if not (pitch.is_typed or across.is_typed or up.is_typed):
             start = _free_start(bench, cutout, count.value(), pitch.mm)
-            across.show_mm(start.x)
-            up.show_mm(start.y)
+            across.show_mm(start.at.x)
+            up.show_mm(start.at.y)
+            begun.setText(start.words)
+            begun.setVisible(bool(start.words))
 
     propose()
     for signal in (choice.currentTextChanged, count.valueChanged):
@@ -146,13 +151,13 @@ def _pitch_of(bench: Workbench, cutout: Cutout) -> float:
     return least_pitch(project, plate, cutout) or (25.4 if bench.unit is LengthUnit.INCH else 25.0)
 
 
-def _free_start(bench: Workbench, cutout: Cutout, count: int, pitch: float) -> Point:
-    """Where a row covers nothing, as near as can be to where the pointer was last."""
+def _free_start(bench: Workbench, cutout: Cutout, count: int, pitch: float) -> Found:
+    """Where a row is free, as near as can be to where the pointer was last."""
     document, plate_id = bench.document, bench.stage.plate_id
     try:
         trial = place_row(document.project, document.option_id, plate_id, cutout, Row(Point(0.0, 0.0), count, pitch))
     except PanelcadError:
-        return _middle(bench)
+        return Found(_middle(bench), "")
     return free_place(bench, trial)
 
 
