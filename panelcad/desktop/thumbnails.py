@@ -4,7 +4,6 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
 from panelcad.desktop.theme import Theme
-from panelcad.drawing.appearance_items import fitted_face
 from panelcad.drawing.display import Group
 from panelcad.drawing.extent import extent
 from panelcad.drawing.views.front import item_group
@@ -33,6 +32,8 @@ def cutout_picture(cutout: Cutout, theme: Theme) -> tuple[Group, ...]:
 
 def library_picture(cutout: Cutout, theme: Theme) -> tuple[Group, ...]:
     """What a cutout of the library is for, as it will look when it is fitted; its metal where nothing is fitted."""
+    from panelcad.drawing.appearance_items import fitted_face  # noqa: PLC0415 - faces wait until the window is painted
+
     return (fitted_face(cutout),) if cutout.bezel or cutout.bodies else cutout_picture(cutout, theme)
 
 

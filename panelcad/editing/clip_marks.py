@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from panelcad.editing.ids import fresh_name
-from panelcad.editing.label_row import labels
 from panelcad.editing.lookup import together
 from panelcad.editing.parts import standing_around
 from panelcad.geometry.point import Point
@@ -69,6 +68,8 @@ def groups_along(option: Option, copied: Collection[str]) -> tuple[Group, ...]:
 def attached(project: Project, option: Option, ids: Collection[str]) -> tuple[str, ...]:
     """The labels of the controls among these things, and the notes that point at one of them, by their ids."""
     parts = together(option, ids)
+    from panelcad.editing.label_row import labels  # noqa: PLC0415 - shapely waits until it is asked
+
     mine = [label.words.id for one, label in labels(project, option).items() if one in parts]
     notes = [note.id for note in option.drawing_notes if not parts.isdisjoint(note.parts)]
     return tuple(one for one in (*mine, *notes) if one not in ids)

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
+from panelcad.geometry.boxes import box_around
 from panelcad.geometry.point import Point, distance
 from panelcad.geometry.segment import FLAT, Line, Segment, segment_between
 
@@ -42,13 +43,7 @@ class Chain:
 
     @cached_property
     def bounds(self) -> tuple[float, float, float, float]:
-        boxes = [segment.bounds for segment in self.segments]
-        return (
-            min(b[0] for b in boxes),
-            min(b[1] for b in boxes),
-            max(b[2] for b in boxes),
-            max(b[3] for b in boxes),
-        )
+        return box_around(segment.bounds for segment in self.segments)
 
     @cached_property
     def area(self) -> float:

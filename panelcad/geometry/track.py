@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from functools import cached_property
 
+from panelcad.geometry.boxes import box_around
 from panelcad.geometry.contour import Vertex
 from panelcad.geometry.point import Point
 from panelcad.geometry.segment import Segment, segment_between
@@ -21,13 +22,7 @@ class Track:
 
     @cached_property
     def bounds(self) -> tuple[float, float, float, float]:
-        boxes = [segment.bounds for segment in self.segments]
-        return (
-            min(b[0] for b in boxes),
-            min(b[1] for b in boxes),
-            max(b[2] for b in boxes),
-            max(b[3] for b in boxes),
-        )
+        return box_around(segment.bounds for segment in self.segments)
 
 
 def line(start: Point, end: Point) -> Track:

@@ -12,7 +12,6 @@ from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
-from panelcad.editing.label_row import controls
 from panelcad.editing.stack import is_stack
 from panelcad.editing.stack_order import step_in_stack
 
@@ -51,7 +50,11 @@ def has_unit(parts: Parts) -> bool:
 def has_controls(parts: Parts) -> bool:
     """Something that takes a label is selected."""
     document = parts.bench.document
-    return has_selection(parts) and bool(controls(document.project, document.option, parts.bench.selection.ids))
+    if not has_selection(parts):
+        return False
+    from panelcad.editing.label_row import controls  # noqa: PLC0415 - shapely waits until it is asked
+
+    return bool(controls(document.project, document.option, parts.bench.selection.ids))
 
 
 def _in_stack(by: int) -> Callable[[Parts], None]:
