@@ -1,6 +1,6 @@
 """Short texts beside what they name, moved about until none covers another or, if it can be helped, a line."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Final
@@ -18,18 +18,21 @@ from panelcad.geometry.point import Point
 from panelcad.geometry.polygon import polygon
 from panelcad.geometry.track import Track, line
 
-_EDGE_COST: Final = 7.0
+_EDGE_COST: Final = 30.0
 _HIDDEN_EDGE_COST: Final = 3.0
 _LINE_COST: Final = 1.0
 """What it costs, in mm of reach, to cross an edge, one that a patch can hide, or a line that can be broken."""
-_INSIDE_COST: Final = 4.0
-"""What it costs a small thing's number to stand in an opening, whose own it might be taken for."""
+_INSIDE_COST: Final = 13.0
+_INSIDE_ANOTHER_COST: Final = 25.0
+"""What it costs a small thing's number to stand in an opening, whose own it might be taken for: in that of its own cut,
+and in any other."""
 _BESIDE: Final = 1.3
 """How far in mm a text stands from one before or after it, so that two numbers do not read as one."""
 _UNSURE: Final = 0.4
 """A text that is nearer than this much farther to another thing than to its own needs a leader."""
 _UNSURE_COST: Final = 2.5
 _HEAD: Final = 2.5
+_NONE: Final[Mapping[str, shapely.LineString]] = {}
 CROWDED: Final = 0.12
 """A view with more leaders than this share deserves a larger sheet."""
 
@@ -90,14 +93,15 @@ class Ground:
         edges: Iterable[shapely.LineString],
         area: Bounds,
         lines: Iterable[shapely.LineString] = (),
-        openings: Iterable[shapely.LineString] = (),
+        openings: Mapping[str, shapely.LineString] = _NONE,
     ) -> None:
         self._texts = Boxes(texts)
         self._leaders: list[tuple[Bounds, shapely.LineString]] = []
         self._area = area
         self._edges = shapely.STRtree(list(edges))
         self._lines = shapely.STRtree(list(lines))
-        self._openings = shapely.STRtree([shapely.Polygon(edge) for edge in openings])
+        self._opening_names = tuple(openings)
+        self._openings = shapely.STRtree([shapely.Polygon(edge) for edge in openings.values()])
         self._rivals: list[Wish] = []
         self._things = shapely.STRtree([])
 
@@ -145,9 +149,14 @@ class Ground:
         crossed = _count(self._edges, label.box)
         edge_cost = _HIDDEN_EDGE_COST if wish.fill and is_within(label.box, wish.room) else _EDGE_COST
         price = cost + edge_cost * crossed + _LINE_COST * _count(self._lines, label.box)
-        if wish.stand is Stand.BESIDE and len(self._openings.query(shapely.Point(label.middle), "within")):
-            price += _INSIDE_COST
+        price += self._inside_cost(label) if wish.stand is Stand.BESIDE else 0.0
         return price, replace(label, is_crossed=crossed > 0)
+
+    def _inside_cost(self, label: Label) -> float:
+        """Of standing in openings, which are called by the numbers of their cuts."""
+        there = self._openings.query(shapely.Point(label.middle), "within")
+        own = label.wish.text.partition(".")[0]
+        return max((_inside(self._opening_names[i], own) for i in there), default=0.0)
 
     def _is_unsure(self, label: Label) -> bool:
         """Whether another small thing is as near to the text as its own."""
@@ -170,6 +179,10 @@ class Ground:
         if any(overlap(near, around) and leader.intersects(box) for around, leader in self._leaders):
             return True
         return label.needs_leader and self._texts.crossed_by(*label.leader)
+
+
+def _inside(opening: str, own: str) -> float:
+    return _INSIDE_COST if opening.partition(".")[0] == own else _INSIDE_ANOTHER_COST
 
 
 def _with_air(box: Bounds) -> Bounds:

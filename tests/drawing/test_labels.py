@@ -42,6 +42,18 @@ def test_a_number_goes_where_it_crosses_no_line_if_that_is_as_near():
     assert label.box[3] < 54.0
 
 
+def test_a_number_stands_in_no_opening_and_in_its_own_cut_s_rather_than_in_another_s():
+    """Left of the hole is its own opening, right another one; texts fill all above and below."""
+    left, right = (shapely.box(x, 45, x + 46, 55).exterior for x in (1, 53))
+    wish = Wish("12.1", Point(50, 50), 2.0)
+    free = Ground((), (left, right), AREA, openings={"12": left, "13": right}).place(wish)
+    assert free.box[1] > 55 or free.box[3] < 45
+    full = Ground([(0, 53, 200, 100), (0, 0, 200, 47)], (left, right), AREA, openings={"12": left, "13": right})
+    assert full.place(wish).box[2] < 47
+    other = Ground([(0, 53, 200, 100), (0, 0, 200, 47), (0, 40, 49, 60)], (), AREA, openings={"13": right})
+    assert other.place(wish).middle.x > 53
+
+
 def test_a_number_in_a_large_opening_stands_beside_its_centre_lines():
     wish = Wish("7", Point(50, 50), 20.0, Stand.QUARTER, (30.0, 30.0, 70.0, 70.0), 3.5)
     label = ground().place(wish)

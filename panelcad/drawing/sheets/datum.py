@@ -12,7 +12,7 @@ from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import PLAIN, Inks
 from panelcad.geometry.contour import Contour, Vertex, circle, closed_chain
 from panelcad.geometry.point import Point
-from panelcad.geometry.track import polyline
+from panelcad.geometry.track import Track, polyline
 
 _ARMS: Final = (14.0, 20.0, 28.0, 38.0, 50.0, 64.0, 80.0)
 _HEAD: Final = 2.5
@@ -52,16 +52,22 @@ class Datum:
     def _y_letter(self) -> Point:
         return self.at.moved(-self.right * 2.4, self.arm - 1.0)
 
-    def nodes(self, inks: Inks) -> tuple[Node, ...]:
+    @property
+    def strokes(self) -> tuple[Contour | Track, ...]:
+        """Its circle and its axes."""
         at, arm = self.at, self.arm
-        pen = inks.pen(0.35, colour=inks.alarm)
-        axes = (
+        return (
+            circle(at, 3.0),
             polyline(at.moved(-3.0, 0.0), at.moved(arm - _HEAD, 0.0)),
             polyline(at.moved(0.0, -3.0), at.moved(0.0, arm - _HEAD)),
         )
+
+    def nodes(self, inks: Inks) -> tuple[Node, ...]:
+        at, arm = self.at, self.arm
+        pen = inks.pen(0.35, colour=inks.alarm)
         heads = (_head(at.moved(arm, 0.0), (1.0, 0.0)), _head(at.moved(0.0, arm), (0.0, 1.0)))
         return (
-            Path((circle(at, 3.0), *axes), pen=pen),
+            Path(self.strokes, pen=pen),
             Path(heads, fill=inks.alarm),
             _letter("X", self._x_letter, inks),
             _letter("Y", self._y_letter, inks),

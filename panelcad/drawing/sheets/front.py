@@ -64,10 +64,10 @@ def front_page(subject: Subject, plate: PlateLayout) -> Page:
 
     Where no sheet is large enough for that, the one with the fewest missing numbers; it says how many are missing.
     """
-    return clearest_page(plate.plate.name, _fronts(subject, plate))
+    return clearest_page(plate.plate.name, fronts(subject, plate))
 
 
-def _fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
+def fronts(subject: Subject, plate: PlateLayout) -> Iterator["_Front"]:
     for paper in subject.papers:
         drawn = drawn_bounds(subject.laid, plate.plate.id)
         taken = reach(letters(paper).plain) + (_BESIDE if drawn != plate.outline.bounds else 0.0)
@@ -357,9 +357,11 @@ class _Front:
     def _ground(self) -> Ground:
         texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]
         lines = lines_of((*self.centre_lines, *self.shown.ordinates.lines))
-        openings = (each.feature for each in self.holes if each.feature.kind is FeatureKind.OPENING)
-        rings = edges_of(self.seat.contour(opening.contour) for opening in openings)
-        return Ground(texts, self._cut_edges, grown(self.drawn, _AROUND), lines, rings)
+        openings = [each for each in self.holes if each.feature.kind is FeatureKind.OPENING]
+        rings = edges_of(self.seat.contour(each.feature.contour) for each in openings)
+        numbered = dict(zip((each.number for each in openings), rings, strict=True))
+        edges_there = [*self._cut_edges, *edges_of(self.datum.strokes if self.datum else ())]
+        return Ground(texts, edges_there, grown(self.drawn, _AROUND), lines, numbered)
 
     def _small_holes(self) -> Iterator[Bounds]:
         """What no number may cover: the squares within small round holes, and the boxes of other small cuts."""
