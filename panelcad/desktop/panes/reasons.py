@@ -36,7 +36,7 @@ class Reasons(QWidget):
         self.list.itemClicked.connect(self._select)
         self.list.itemActivated.connect(self._select)
         self.list.currentItemChanged.connect(lambda *_: self._offer())
-        self.word, self.back = QPushButton("A&ccept…"), QPushButton("Take &back")
+        self.word, self.back = QPushButton("Accept…"), QPushButton("Take back")
         self.back.setToolTip("The acceptance")
         self.word.clicked.connect(self._accept)
         self.back.clicked.connect(self._withdraw)
