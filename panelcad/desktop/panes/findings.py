@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, QPoint, Qt
 from PySide6.QtWidgets import QLabel, QListView, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.badge import MarkKind
@@ -16,6 +16,7 @@ from panelcad.desktop.workbench import Workbench
 from panelcad.model.finding import Finding
 
 Index = QModelIndex | QPersistentModelIndex
+_TOP_LEFT: Final = QPoint(4, 4)
 ENTRY_ROLE: Final = int(Qt.ItemDataRole.UserRole)
 
 
@@ -70,6 +71,15 @@ class FindingModel(QAbstractListModel):
         return entry.finding.source if role == Qt.ItemDataRole.ToolTipRole else None
 
 
+@dataclass(frozen=True)
+class _InSight:
+    """A finding in the list, how far its upper edge is below the list's in pixels, and how far one scrolled."""
+
+    identity: str
+    top: int
+    scrolled: int
+
+
 class FindingsPane(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
@@ -78,6 +88,8 @@ class FindingsPane(QWidget):
         self.filter.setAccessibleName("Which findings")
         for words, _ in _FILTERS:
             self.filter.addItem(words)
+        self._settled: set[str] = set()
+        """What was found after the last edit; what a gesture under way would bring is not counted."""
         self.model = FindingModel()
         self.list = QListView()
         self.list.setModel(self.model)
@@ -128,19 +140,44 @@ class FindingsPane(QWidget):
         found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
         kinds = _FILTERS[self.filter.currentIndex()][1]
         shown = [self._entry(finding, kind) for finding, kind in found if kind in kinds]
-        known = {entry.finding.identity for entry in self.model.entries}
+        in_sight = self._first_in_sight()
         self.model.offer(shown)
         self._say(self._summary(len(shown), len(found)))
         self.unknown.show_of(report)
+        self.list.setAutoScroll(False)
         self._follow(self._bench.stage.current_finding)
-        self._bring_into_sight(known)
+        self.list.setAutoScroll(True)
         self._show_detail()
+        self._keep_in_sight(in_sight)
+        if report.project is self._bench.document.project:
+            self._bring_into_sight()
 
-    def _bring_into_sight(self, known: set[str]) -> None:
-        """Scroll to the gravest error that was not there before, unless somebody is at work in the list."""
-        rows = enumerate(self.model.entries)
-        fresh = (row for row, e in rows if e.kind is MarkKind.ERROR and e.finding.identity not in known)
-        row = next(fresh, None)
+    def _first_in_sight(self) -> _InSight:
+        """The first whose upper edge is seen: the words of one, and so its height, may become others."""
+        scrolled, first = self.list.verticalScrollBar().value(), self.list.indexAt(_TOP_LEFT)
+        below = self.model.index(first.row() + 1) if self.list.visualRect(first).top() < 0 else first
+        index = (
+            below if below.isValid() and self.list.visualRect(below).top() < self.list.viewport().height() else first
+        )
+        if not index.isValid():
+            return _InSight("", 0, scrolled)
+        return _InSight(self.model.entries[index.row()].finding.identity, self.list.visualRect(index).top(), scrolled)
+
+    def _keep_in_sight(self, before: _InSight) -> None:
+        """What was at the top is there again, whatever came or went above it; the scroll bar where it is gone."""
+        row = self._row_of(before.identity)
+        self.list.doItemsLayout()
+        bar = self.list.verticalScrollBar()
+        if row is None:
+            bar.setValue(before.scrolled)
+        else:
+            bar.setValue(bar.value() + self.list.visualRect(self.model.index(row)).top() - before.top)
+
+    def _bring_into_sight(self) -> None:
+        """After an edit, scroll to the gravest error that was not there before it, unless somebody is in the list."""
+        known, self._settled = self._settled, {entry.finding.identity for entry in self.model.entries}
+        errors = (e.finding.identity for e in self.model.entries if e.kind is MarkKind.ERROR)
+        row = self._row_of(next((identity for identity in errors if identity not in known), ""))
         if row is not None and not self.list.hasFocus():
             self.list.scrollTo(self.model.index(row), QListView.ScrollHint.PositionAtTop)
 
@@ -200,8 +237,10 @@ class FindingsPane(QWidget):
 
     def _follow(self, identity: str) -> None:
         """Choose the row of this finding, if it is shown."""
-        for row, entry in enumerate(self.model.entries):
-            if entry.finding.identity == identity:
-                if self.list.currentIndex().row() != row:
-                    self.list.setCurrentIndex(self.model.index(row))
-                return
+        row = self._row_of(identity)
+        if row is not None and self.list.currentIndex().row() != row:
+            self.list.setCurrentIndex(self.model.index(row))
+
+    def _row_of(self, identity: str) -> int | None:
+        rows = enumerate(self.model.entries)
+        return next((row for row, entry in rows if entry.finding.identity == identity), None)
