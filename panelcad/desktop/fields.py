@@ -50,7 +50,9 @@ class CommittingField(QLineEdit):
 
 
 class QuantityField(CommittingField):
-    """`committed` with the value when it became another one, `refused` with a sentence when the text is nonsense."""
+    """`committed` with the value when it became another one, `refused` with a sentence when the text is nonsense, and
+    with '' once it is no longer there.
+    """
 
     committed = Signal(float)
     refused = Signal(str)
@@ -62,7 +64,7 @@ class QuantityField(CommittingField):
         self.setAccessibleName(name)
         entered_whole(self)
         self.editingFinished.connect(self._commit)
-        self.textEdited.connect(lambda _: mark_wrong(self, ""))
+        self.textEdited.connect(lambda _: self._is_right())
 
     @property
     def value(self) -> float:
@@ -74,7 +76,13 @@ class QuantityField(CommittingField):
         if not (self.hasFocus() and self.isModified()):
             self.setText(self._write(value))
             self.setCursorPosition(0)
+            self._is_right()
+
+    def _is_right(self) -> None:
+        """Nothing is wrong with it, or no longer."""
+        if self.property("wrong"):
             mark_wrong(self, "")
+            self.refused.emit("")
 
     def take_typed(self) -> bool:
         """Commit what is typed, as Enter does; False where it is nonsense, which is told."""

@@ -44,6 +44,8 @@ class Status(QStatusBar):
         self._passing.setInterval(_PASSES_AFTER)
         self._passing.timeout.connect(lambda: self._tell(""))
         self._told_of = bench.document.project
+        self._is_being_told = False
+        bench.selection.changed.connect(self._turn_to_something_else)
         bench.document.changed.connect(self._forget)
         for signal in (bench.document.option_changed, bench.document.replaced):
             signal.connect(lambda: self._tell(""))
@@ -82,9 +84,19 @@ class Status(QStatusBar):
         self._told_of = self._parts.bench.document.project
         if words:
             self._passing.start()
+            self._is_being_told = True
+            QTimer.singleShot(0, self, self._was_told)
         tool = self._parts.toolbox.tool
         text = words or (tool.hint if tool is not None else "")
         self.words.setText(text)
+
+    def _was_told(self) -> None:
+        self._is_being_told = False
+
+    def _turn_to_something_else(self) -> None:
+        """Words stay that belong to the very step by which something else is selected."""
+        if not self._is_being_told:
+            self._tell("")
 
     def _forget(self) -> None:
         """What was said of the project as it was is said no longer."""

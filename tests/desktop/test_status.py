@@ -4,6 +4,7 @@ import threading
 from dataclasses import replace
 
 from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from panelcad.checks.report import NotJudged
@@ -103,3 +104,43 @@ def test_findings_of_another_project_are_not_shown_while_the_new_one_is_checked(
     qtbot.waitUntil(lambda: bool(findings.model.entries))
     document.replace(document.project, None)
     qtbot.waitUntil(lambda: window.bench.judge.report is not None)
+
+
+def bad_figure(hands):
+    """A figure that cannot be read, entered in the properties; what says so."""
+    hands.click(0, 50)
+    field = hands.window.docks.dock("properties").widget().sheet.across
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "3 apples")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    words = hands.window.statusBar().words
+    assert "cannot be read" in words.text()
+    return field, words
+
+
+def test_esc_that_puts_the_figure_back_ends_what_was_said_of_it(hands) -> None:
+    field, words = bad_figure(hands)
+    QTest.keyClick(field, Qt.Key.Key_Escape)
+    assert "cannot be read" not in words.text()
+
+
+def test_typing_it_anew_ends_what_was_said_of_it(hands) -> None:
+    field, words = bad_figure(hands)
+    QTest.keyClick(field, Qt.Key.Key_Backspace)
+    assert "cannot be read" not in words.text()
+
+
+def test_what_was_said_of_one_thing_is_not_said_once_another_is_selected(hands) -> None:
+    _, words = bad_figure(hands)
+    QApplication.processEvents()
+    hands.click(200, -50)
+    hands.click(-200, 50)
+    assert "cannot be read" not in words.text()
+
+
+def test_words_that_belong_to_the_step_stay_though_it_selects_something(hands) -> None:
+    bench = hands.window.bench
+    bench.told.emit("One was left out.")
+    bench.selection.set(["one"])
+    assert hands.window.statusBar().words.text() == "One was left out."
