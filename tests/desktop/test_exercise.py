@@ -59,7 +59,7 @@ def basic_t(op: Operator) -> None:
     op.think()
 
     def fill() -> None:
-        op.keys("Tab", times=6)
+        op.keys("Tab", times=7)
         op.write("-11.4")
         op.keys("Tab")
         op.write("7.4")
@@ -76,7 +76,7 @@ def stack(op: Operator) -> None:
             op.think()
             op.write(words)
             op.keys("Return")
-        op.keys("Tab", times=4)
+        op.keys("Tab", times=5)
         op.write("2")
         op.keys("Tab")
         op.write("11.3")
@@ -128,8 +128,8 @@ def test_a_touring_panel_takes_less_than_ten_minutes(operator, tmp_path) -> None
     basic_t(operator)
     stack(operator)
     from_library(operator, "engine display portrait", (9.5, 7.5))
-    row(operator, "Toggle switch", ("4", "1", "-15.5", "1.2"))
-    row(operator, "Push-pull breaker, 7/16 in", ("5", "0.9", "8", "1.2"))
+    row(operator, "Toggle switch", ("4", "1", "", "-15.5", "1.2"))
+    row(operator, "Push-pull breaker, 7/16 in", ("5", "0.9", "", "8", "1.2"))
     from_library(operator, "charging outlet", (15.5, 5.5))
     save(operator, path)
 

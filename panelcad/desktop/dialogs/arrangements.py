@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, Q
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.entries import LengthEntry
+from panelcad.desktop.dialogs.place_entry import PlaceEntry
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.tools.put import Found, free_place
 from panelcad.desktop.workbench import Workbench
@@ -43,23 +44,13 @@ def _middle(bench: Workbench) -> Point:
     return Point((x1 + x2) / 2 if pilot is None else pilot, (y1 + y2) / 2)
 
 
-def _place_entries(dialog: EditDialog, at: Point, up_word: str = "&y") -> tuple[LengthEntry, LengthEntry]:
-    unit = dialog.bench.unit
-    across, up = LengthEntry("x", at.x, unit), LengthEntry("y", at.y, unit)
-    dialog.form.row(f"&x, {unit.value}", across)
-    dialog.form.row(f"{up_word}, {unit.value}", up)
-    for entry in (across, up):
-        entry.edited.connect(dialog.preview)
-    return across, up
-
-
 def basic_t(bench: Workbench, parent: QWidget) -> None:
     """Six round instruments: the four that the regulation places, and the lower corners."""
     dialog = EditDialog(bench, "Place the basic T", "Place", parent, at=Dialog.BASIC_T)
     choices = {seat: _seat(bench, dialog, seat) for seat in _SEATS}
     gap = LengthEntry("Gap between bezels", bench.document.project.profile.web_advised / 2, bench.unit)
     middle = _middle(bench)
-    across, up = _place_entries(dialog, middle.moved(0.0, _HALF_A_ROW))
+    where = PlaceEntry(dialog, middle.moved(0.0, _HALF_A_ROW))
     dialog.form.row(f"&Gap, {bench.unit.value}", gap)
     gap.edited.connect(dialog.preview)
     dialog.form.words(
@@ -73,8 +64,7 @@ def basic_t(bench: Workbench, parent: QWidget) -> None:
         found = {seat: choice.cutout for seat, choice in choices.items()}
         cutouts: dict[Seat, Cutout] = {seat: cutout for seat, cutout in found.items() if cutout is not None}
         plate = bench.stage.plate_id
-        at = Point(across.mm, up.mm)
-        return _said(bench, place_basic_t(document.project, document.option_id, plate, cutouts, at, gap.mm))
+        return _said(bench, place_basic_t(document.project, document.option_id, plate, cutouts, where.at, gap.mm))
 
     dialog.ask(place)
 
@@ -107,10 +97,10 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     dialog.form.row("&Cutout", choice)
     dialog.form.row("&How many", count)
     dialog.form.row(f"&Pitch, {bench.unit.value}", pitch)
-    across, up = _place_entries(dialog, _middle(bench))
+    where = PlaceEntry(dialog, _middle(bench))
     dialog.form.words("x and y are the first one's; a negative pitch goes left.", "faint")
     begun = dialog.form.words("", "faint")
-    for entry in (across, up):
+    for entry in where.figures:
         entry.edited.connect(begun.hide)
 
     def propose() -> None:
@@ -120,10 +110,9 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
             return
         if not pitch.is_typed:
             pitch.show_mm(_pitch_of(bench, cutout))
-        if not (pitch.is_typed or across.is_typed or up.is_typed):
+        if not (pitch.is_typed or where.is_typed):
             start = _free_start(bench, cutout, count.value(), pitch.mm)
-            across.show_mm(start.at.x)
-            up.show_mm(start.at.y)
+            where.show(start.at)
             begun.setText(start.words)
             begun.setVisible(bool(start.words))
 
@@ -135,7 +124,7 @@ def row_of(bench: Workbench, parent: QWidget) -> None:
     document = bench.document
 
     def place() -> Made:
-        row = Row(Point(across.mm, up.mm), count.value(), pitch.mm)
+        row = Row(where.at, count.value(), pitch.mm)
         plate = bench.stage.plate_id
         return _said(bench, place_row(document.project, document.option_id, plate, _chosen(choice), row))
 
@@ -201,7 +190,7 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
     dialog.form.row("", take)
     laid = bench.stage.layout().plate(bench.stage.plate_id)
     x1, _, x2, top = laid.outline.bounds
-    across, up = _place_entries(dialog, Point((x1 + x2) / 2, top - _BELOW_THE_TOP), "&y of the upper edge")
+    where = PlaceEntry(dialog, Point((x1 + x2) / 2, top - _BELOW_THE_TOP), "&y of the upper edge")
     dialog.form.words("Enter adds the unit that is named below the others. x is the stack's middle.", "faint")
     document = bench.document
 
@@ -226,7 +215,7 @@ def stack_of(bench: Workbench, parent: QWidget) -> None:
 
     def place() -> Made:
         plate = bench.stage.plate_id
-        made = place_stack(document.project, document.option_id, plate, units.cutouts, across.mm, up.mm)
+        made = place_stack(document.project, document.option_id, plate, units.cutouts, *where.at)
         return _said(bench, made)
 
     dialog.ask(place)
