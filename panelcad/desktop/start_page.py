@@ -4,12 +4,23 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import (
+    QCommandLinkButton,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from panelcad.desktop.dialogs.cautions import caution_card
 from panelcad.desktop.settings import Settings
 from panelcad.library.samples import sample_file, sample_names
 
+_LETTERS = 48
 _SAMPLES = {
     "tourer": ("Touring four-seater", "inches, as found and three options"),
     "trainer": ("Two-seat trainer", "millimetres, as found and one option"),
@@ -52,19 +63,31 @@ class StartPage(QScrollArea):
         subtitle.setWordWrap(True)
         column.addWidget(subtitle)
         column.addSpacing(16)
-        column.addWidget(_button("New panel…", "", self.new_wanted.emit))
-        column.addWidget(_button("Open a project…", "", self.open_wanted.emit))
+        column.addLayout(self._first_steps())
+        self._add_recent(column)
+        self._add_samples(column)
         column.addSpacing(16)
         column.addWidget(_button("Your first panel in ten minutes", "how it is done (F1)", self.help_wanted.emit))
-        column.addSpacing(16)
-        self._add_samples(column)
-        self._add_recent(column)
         column.addStretch(1)
         return column
+
+    def _first_steps(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        new, opened = (
+            _button("New panel…", "", self.new_wanted.emit),
+            _button("Open a project…", "", self.open_wanted.emit),
+        )
+        new.setProperty("main", True)
+        for button in (new, opened):
+            button.setProperty("large", True)
+            row.addWidget(button, 1)
+        return row
 
     def _add_samples(self, column: QVBoxLayout) -> None:
         names = sample_names()
         if names:
+            column.addSpacing(16)
             column.addWidget(_label("Try it on an invented aircraft", "heading"))
         for name in names:
             title, what = _SAMPLES.get(name, (name.capitalize(), ""))
@@ -76,7 +99,9 @@ class StartPage(QScrollArea):
             column.addSpacing(16)
             column.addWidget(_label("Opened lately", "heading"))
         for path in files:
-            column.addWidget(_button(path.name, str(path.parent), _later(self.file_wanted.emit, path)))
+            button = _button(_short(path.name), _short(str(path.parent)), _later(self.file_wanted.emit, path))
+            button.setToolTip(str(path))
+            column.addWidget(button)
 
 
 def _later(run: Callable[[Path], None], path: Path) -> Callable[[], None]:
@@ -90,11 +115,18 @@ def _label(text: str, role: str) -> QLabel:
 
 
 def _button(title: str, detail: str, run: Callable[[], None]) -> QPushButton:
-    button = QPushButton(f"{title}   {detail}" if detail else title)
-    button.setStyleSheet("text-align: left; padding: 8px 14px;")
+    """A button that says below its title what is to be had."""
+    button = QCommandLinkButton(title, detail) if detail else QPushButton(title)
+    button.setIcon(QIcon())
     button.setToolTip(detail)
     button.clicked.connect(lambda _=False: run())
     return button
+
+
+def _short(text: str) -> str:
+    """The text, without its middle where it would make the page wider than a small screen."""
+    kept = _LETTERS // 2
+    return text if len(text) <= _LETTERS else f"{text[:kept]}…{text[-kept:]}"
 
 
 def _framed(card: QFrame) -> QFrame:

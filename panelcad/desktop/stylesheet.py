@@ -59,6 +59,10 @@ QComboBox QAbstractItemView { background: $raised; border: 1px solid $line; sele
 QPushButton { background: $raised; border: 1px solid $field_line; border-radius: 5px; padding: 5px 14px;
     min-height: 18px; }
 QPushButton:hover { background: $hovered; }
+QPushButton[main="true"] { background: $accent; color: $on_accent; border-color: $accent; font-weight: 600; }
+QPushButton[main="true"]:hover, QPushButton[main="true"]:focus { border-color: $ink; }
+QPushButton[large="true"] { padding: 9px 14px; }
+QCommandLinkButton { padding: 2px; }
 QPushButton:default { background: $accent; color: $on_accent; border-color: $accent; }
 QPushButton:disabled { color: $disabled; border-color: $line; background: $ground; }
 QPushButton[quiet="true"] { border-color: transparent; background: transparent; color: $accent; padding: 4px 8px; }
