@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QPainter, QPainterPath, QPainterPathStroker, QPixmapCache
+from PySide6.QtGui import QPainter, QPainterPath, QPainterPathStroker, QPixmapCache, QTransform
 from PySide6.QtWidgets import QGraphicsRectItem, QStyleOptionGraphicsItem, QWidget
 
 from panelcad.drawing.display import Bounds, Group, Measured, Path, Text, walk
@@ -17,6 +17,8 @@ from panelcad.outputs.qt_painter import outline_path, placement_transform, prepa
 
 _HAIR: Final = 0.1
 _LEAST_MARGIN_PX: Final = 2.0
+_FINER: Final = 20.0
+"""Units a mm in which areas are put together: a fortieth of a mm beside an arc is not seen at any zoom."""
 _PIXMAPS_KB: Final = 256 * 1024
 """Room for kept pictures of a whole panel on a large screen; Qt's own limit of 10 MB is one panel at 1920 pixels."""
 
@@ -151,7 +153,7 @@ def _along(group: Group) -> QPainterPath:
     for node in walk((group,)):
         if isinstance(node, Text):
             path.addRect(rect_of(extent((node,))))
-    return path.simplified()
+    return _simplified(path)
 
 
 def _covered(group: Group) -> QPainterPath:
@@ -167,4 +169,10 @@ def _covered(group: Group) -> QPainterPath:
         else:
             path.addRect(rect_of(node.bounds))
     path = placement_transform(group.placement).map(path) if group.placement else path
-    return path.simplified()
+    return _simplified(path)
+
+
+def _simplified(path: QPainterPath) -> QPainterPath:
+    """The same area with fewer lines. Qt puts chords for arcs, within half a unit, so it is given a finer one."""
+    finer, back = QTransform.fromScale(_FINER, _FINER), QTransform.fromScale(1 / _FINER, 1 / _FINER)
+    return back.map(finer.map(path).simplified())
