@@ -1,6 +1,7 @@
 """Project files as the window handles them: new, open, save, and the questions before anything is lost."""
 
 from pathlib import Path
+from socket import gethostname
 from typing import Final
 from uuid import uuid4
 
@@ -77,7 +78,8 @@ class FileDesk(QObject):
         holder = claim(path, self.session)
         if holder is None:
             return True
-        question = f"'{path.name}' is open in another window on {holder.host}."
+        where = "" if holder.host == gethostname() else f" on the computer '{holder.host}'"
+        question = f"'{path.name}' is open in another window{where}."
         detail = "You can look at it here too. Whoever saves last is warned before anything is overwritten."
         return (
             self._asking.choice("Open elsewhere", question, detail, "&Open here too", "&Leave it") == "&Open here too"

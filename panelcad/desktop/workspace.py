@@ -4,11 +4,11 @@ from typing import Final
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QColor, QResizeEvent
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.grid import GridItem
 from panelcad.desktop.canvas.overlay import Guide
-from panelcad.desktop.canvas.ruler import Edge, Ruler
+from panelcad.desktop.canvas.ruler import Edge, Ruler, beside_rulers
 from panelcad.desktop.cautions import SHORT, SHORTEST
 from panelcad.desktop.views import SHOWS_SECTION
 from panelcad.desktop.workbench import Workbench
@@ -57,28 +57,19 @@ class Workspace(QWidget):
         super().__init__()
         self._bench = bench
         self.cautions = CautionBar()
-        self._rulers = [Ruler(bench.view, edge, bench.theme, bench.unit) for edge in (Edge.TOP, Edge.LEFT)]
+        self._rulers = [Ruler(bench.view, edge, bench.theme, bench.unit) for edge in Edge]
         self._grid = GridItem()
         bench.stage.scene.addItem(self._grid)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.cautions)
-        column.addLayout(self._canvas_with_rulers(), 1)
+        column.addLayout(beside_rulers(bench.view, *self._rulers), 1)
         for signal in (bench.stage.shown, bench.theme_changed, bench.settings.changed, bench.stage.view_changed):
             signal.connect(self._refresh)
         bench.stage.previewed.connect(self._lay_grid)
         for signal in (bench.section.changed, bench.section.shown, bench.stage.shown, bench.theme_changed):
             signal.connect(self._show_section)
-
-    def _canvas_with_rulers(self) -> QGridLayout:
-        grid = QGridLayout()
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setSpacing(0)
-        grid.addWidget(self._rulers[0], 0, 1)
-        grid.addWidget(self._rulers[1], 1, 0)
-        grid.addWidget(self._bench.view, 1, 1)
-        return grid
 
     def _show_section(self) -> None:
         """The section's line reaches a little over the sheet."""

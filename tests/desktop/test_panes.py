@@ -317,14 +317,26 @@ def test_choosing_on_the_canvas_chooses_in_the_list(hands) -> None:
 # What was done
 
 
+def rows_of(listed) -> list[str]:
+    """What the rows say; each is as high as its words with the style's room around them."""
+    QApplication.processEvents()
+    rows = [listed.item(row) for row in range(listed.count())]
+    least = listed.fontMetrics().height() + 6
+    assert all(listed.visualItemRect(row).height() >= least for row in rows)
+    return [row.text() for row in rows]
+
+
 def test_the_history_goes_back_and_forth(hands) -> None:
     first = hands.window.bench.document.project
     hands.click(0, 50)
     hands.key(Qt.Key.Key_Right)
     hands.key(Qt.Key.Key_Up)
     last = hands.window.bench.document.project
+    hands.window.docks.dock("history").show()
     history = pane(hands, "history")
+    assert len(rows_of(history.list)) == 3
     history.go_to(0)
     assert hands.window.bench.document.project is first
+    assert [row.endswith("(undone)") for row in rows_of(history.list)] == [True, True, False]
     history.go_to(2)
     assert hands.window.bench.document.project is last

@@ -66,7 +66,7 @@ def test_keeping_what_is_here_is_asked_once_and_marks_it_unsaved(hands, panel_fi
 def test_a_second_window_is_warned(hands, another_window, panel_file) -> None:
     said = answer("Leave it")
     another_window.open(panel_file)
-    assert "open in another window" in said[0]
+    assert "'panel.panel.json' is open in another window." in said[0]
     assert another_window.bench.document.path is None
 
 

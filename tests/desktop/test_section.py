@@ -69,3 +69,15 @@ def test_the_line_comes_and_goes_with_the_pane(hands, section) -> None:
     assert lines() == 1
     hands.window.docks.dock("section").hide()
     assert lines() == 0
+
+
+def test_rulers_tell_depth_and_place_in_the_users_unit(hands, section, qtbot) -> None:
+    """The front face is at 0 of the upper ruler, and the mark follows the pointer."""
+    assert all(ruler.isVisible() for ruler in section.rulers)
+    hands.window.bench.section.run_at(0.0)
+    top, left = section.rulers
+    at = section.view.mapFromScene(0.0, 50.0)
+    QTest.mouseMove(section.view.viewport(), at)
+    qtbot.waitUntil(lambda: top._at is not None)
+    assert top._pixel(0.0) == pytest.approx(at.x(), abs=1)
+    assert left._pixel(50.0) == pytest.approx(at.y(), abs=1)

@@ -5,7 +5,7 @@ from typing import Final
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
 from panelcad.desktop.canvas.view import PanelView
 from panelcad.desktop.theme import Theme
@@ -160,3 +160,14 @@ class Ruler(QWidget):
         else:
             pixel = self._pixel(self._at.y)
             painter.drawLine(QPointF(0, pixel), QPointF(THICKNESS, pixel))
+
+
+def beside_rulers(view: PanelView, top: Ruler, left: Ruler) -> QGridLayout:
+    """A view with its rulers along two sides."""
+    grid = QGridLayout()
+    grid.setContentsMargins(0, 0, 0, 0)
+    grid.setSpacing(0)
+    grid.addWidget(top, 0, 1)
+    grid.addWidget(left, 1, 0)
+    grid.addWidget(view, 1, 1)
+    return grid

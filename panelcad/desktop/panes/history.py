@@ -1,6 +1,7 @@
 """What was done, newest first; a click goes back or forward to there."""
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from panelcad.desktop.workbench import Workbench
@@ -12,6 +13,9 @@ class HistoryPane(QWidget):
         self._document = bench.document
         self.list = QListWidget()
         self.list.setAccessibleName("What was done")
+        self.list.setWordWrap(True)
+        self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.addWidget(self.list)
@@ -22,18 +26,26 @@ class HistoryPane(QWidget):
         self.refresh()
 
     def refresh(self) -> None:
-        """Steps that can be redone stand above, faint; the current one is chosen."""
+        """Steps that can be redone stand above, slanted and called so; the current one is chosen."""
         done, undone = self._document.done, self._document.undone
         self.list.clear()
         steps = [*(step.title for step in done), *(step.title for step in reversed(undone))]
-        for place, title in reversed([(0, "The file as it was opened"), *enumerate(steps, 1)]):
-            entry = QListWidgetItem(title)
+        for place, title in reversed([(0, "As it was opened"), *enumerate(steps, 1)]):
+            is_undone = place > len(done)
+            entry = QListWidgetItem(f"{title} (undone)" if is_undone else title)
             entry.setData(Qt.ItemDataRole.UserRole, place)
-            if place > len(done):
-                entry.setForeground(self.palette().placeholderText())
+            if is_undone:
+                font = entry.font()
+                font.setItalic(True)
+                entry.setFont(font)
             self.list.addItem(entry)
             if place == len(done):
                 self.list.setCurrentItem(entry)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """The rows get the height that the window's style asks for."""
+        super().showEvent(event)
+        self.list.doItemsLayout()
 
     def go_to(self, place: int) -> None:
         """Undo or redo until so many steps are done."""

@@ -5,6 +5,7 @@ from PySide6.QtGui import QHideEvent, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.canvas.ruler import Edge, Ruler, beside_rulers
 from panelcad.desktop.canvas.scene import PanelScene
 from panelcad.desktop.canvas.view import PanelView
 from panelcad.desktop.choice_box import ChoiceBox
@@ -41,6 +42,7 @@ class SectionPane(QWidget):
         self.view.setAccessibleName("Section")
         self.view.setMinimumHeight(120)
         self.view.tool = _Pick(bench, self.scene)
+        self.rulers = tuple(Ruler(self.view, edge, bench.theme, bench.unit) for edge in Edge)
         self.at = LengthField("Section at", bench.unit)
         self.way = ChoiceBox()
         self.way.setAccessibleName("Way of the section")
@@ -70,7 +72,7 @@ class SectionPane(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 6, 8, 6)
         column.addLayout(row)
-        column.addWidget(self.view, 1)
+        column.addLayout(beside_rulers(self.view, *self.rulers), 1)
 
     def _connect(self) -> None:
         bench = self._bench
@@ -121,6 +123,8 @@ class SectionPane(QWidget):
         self.at.show_value(line.at)
         self.way.setCurrentIndex(self.way.findData(line.across))
         self.words.setText(_WORDS[line.across])
+        for ruler in self.rulers:
+            ruler.take(self._bench.theme, self._bench.unit, mirrored=False)
         laid = layout(project, project.option(self._bench.document.option_id))
         self.scene.show(section_view(laid, stage.plate_id, line, self._bench.theme.view))
         self._select()
