@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from panelcad.editing.parts import plate_parts, standing_around
+from panelcad.editing.parts import plate_parts
 from panelcad.errors import UnknownName
 from panelcad.model.cutout import Cutout
 from panelcad.model.kept import kept_lately
@@ -75,15 +75,6 @@ def plate_holding(option: Option, part_id: str) -> Plate:
         if any(part.id == part_id for part in plate_parts(plate)):
             return plate
     raise UnknownName("part", part_id, (*(item.id for item in option.items), *option.cut_ids()))
-
-
-def parts_on(project: Project, option: Option, plate_id: str) -> tuple[str, ...]:
-    """The ids of everything on a plate, and of what stands around it."""
-    return (
-        *(item.id for item in option.items if item.plate == plate_id),
-        *(part.id for part in plate_parts(option.plate(plate_id))),
-        *(thing.id for thing in standing_around(project.surroundings) if thing.plate == plate_id),
-    )
 
 
 def carried_cutout(project: Project, option: Option, part_id: str) -> Cutout | None:

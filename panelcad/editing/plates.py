@@ -12,7 +12,7 @@ from panelcad.editing.refusal import edit
 from panelcad.errors import EditRefused, UnknownName
 from panelcad.model.cutout import Opening
 from panelcad.model.hole import HoleForm
-from panelcad.model.plate import AttachScrew, Bend, Engraving, Plate
+from panelcad.model.plate import AttachScrew, Backing, Bend, Engraving, Plate
 from panelcad.model.project import Option, Project
 
 
@@ -97,11 +97,17 @@ def set_bends(project: Project, option_id: str, plate_id: str, bends: tuple[Bend
 
 @edit
 def add_attach_screw(  # noqa: PLR0913, PLR0917 - what, and where on which plate
-    project: Project, option_id: str, plate_id: str, form: HoleForm, x: float, y: float
+    project: Project,
+    option_id: str,
+    plate_id: str,
+    form: HoleForm,
+    x: float,
+    y: float,
+    backing: Backing | None = None,
 ) -> Made:
-    """A screw that holds the plate, at a point in mm. The id made is the screw's."""
+    """A screw that holds the plate, at a point in mm. The id made is the screw's. Raises `EditRefused`."""
     option, plate = _changeable(project, option_id, plate_id)
-    screw = AttachScrew(id=fresh_id("attach-1", ids_in(project, option)), x=x, y=y, form=form)
+    screw = AttachScrew(id=fresh_id("attach-1", ids_in(project, option)), x=x, y=y, form=form, backing=backing)
     plate = plate.revised(attach_screws=(*plate.attach_screws, screw))
     return Made(project.with_option(with_plate(option, plate)), (screw.id,))
 

@@ -28,14 +28,6 @@ def rename(project: Project, option_id: str, part_id: str, name: str) -> Project
     return with_things(project, option.id, renamed)
 
 
-@edit
-def rename_plate(project: Project, option_id: str, plate_id: str, name: str) -> Project:
-    """The plate under another name. Raises `UnknownName`."""
-    option = project.option(option_id)
-    plate = option.plate(plate_id).revised(name=name)
-    return project.with_option(option.revised(plates=tuple(plate if p.id == plate_id else p for p in option.plates)))
-
-
 def _refuse_nameless(project: Project, option: Option, part_id: str) -> None:
     known = {thing.id: thing for thing in all_things(project, option)}
     if part_id not in known:

@@ -49,9 +49,6 @@ class Template:
         outline = self.draw(values)
         return SharpOutline.of(outline).all_rounded_by(values["radius"]).finished()
 
-    def starting_values(self, unit: LengthUnit) -> dict[str, float]:
-        return {measure.key: measure.start(unit) for measure in self.measures}
-
 
 def measured(outline: Outline) -> tuple[Template, dict[str, float]] | None:
     """The template that an outline was made from and its measures in mm; None where it is no template's any more."""

@@ -162,6 +162,17 @@ def test_screws_are_spread_anew_after_the_outline_changed(hands, plate) -> None:
     assert {screw.form.diameter for screw in screws} == {4.5}
 
 
+def test_one_screw_is_drilled_where_it_was_measured(hands, plate) -> None:
+    def act(dialog) -> None:
+        fill(dialog, x="-288", y="5in")
+        press(dialog, "Drill")
+
+    in_dialog(act)
+    hands.action("panel.screw")
+    assert [(screw.x, screw.y) for screw in plate().attach_screws] == [(-288.0, 127.0)]
+    assert hands.window.bench.selection.ids == ("attach-1",)
+
+
 def test_screws_begin_with_every_edge_until_one_is_picked(hands, plate) -> None:
     seen = []
     in_dialog(lambda dialog: (seen.append(box(dialog, "Edge").currentText()), press(dialog, "Cancel")))

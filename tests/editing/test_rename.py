@@ -1,6 +1,6 @@
 import pytest
 
-from panelcad.editing.rename import rename, rename_plate
+from panelcad.editing.rename import rename
 from panelcad.errors import UnknownName
 from tests import builders
 from tests.editing.scenes import one_instrument, stack
@@ -16,10 +16,6 @@ def test_an_item_keeps_its_id_and_its_own_cut_follows_while_it_bears_the_same_na
 def test_a_cut_with_a_name_of_its_own_or_with_several_items_keeps_it() -> None:
     assert rename(one_instrument(), "new", "gauge", "Fuel").option("new").plates[0].cuts[0].name == "hole"
     assert rename(stack(), "new", "upper", "Audio").option("new").plates[0].cuts[0].name == "bay"
-
-
-def test_plates_have_names_too() -> None:
-    assert rename_plate(stack(), "new", "main", "Left sheet").option("new").plate("main").name == "Left sheet"
 
 
 def test_what_is_not_there_is_named() -> None:

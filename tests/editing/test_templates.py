@@ -10,10 +10,14 @@ from panelcad.model.shape import Outline
 from panelcad.units import LengthUnit
 
 
+def started(template: Template, unit: LengthUnit) -> dict[str, float]:
+    return {measure.key: measure.start(unit) for measure in template.measures}
+
+
 @pytest.mark.parametrize("unit", LengthUnit)
 @pytest.mark.parametrize("template", TEMPLATES, ids=lambda template: template.key)
 def test_every_template_starts_as_a_sound_outline_about_its_datum(template: Template, unit: LengthUnit) -> None:
-    values = template.starting_values(unit)
+    values = started(template, unit)
     left, bottom, right, top = template.make(values).contour().bounds
     assert (left, right) == pytest.approx((-values["width"] / 2, values["width"] / 2), abs=1e-6)
     assert bottom <= 1e-6 < top
@@ -52,7 +56,7 @@ def test_measures_that_make_no_panel_are_refused() -> None:
 @pytest.mark.parametrize("unit", LengthUnit)
 @pytest.mark.parametrize("template", TEMPLATES, ids=lambda template: template.key)
 def test_a_template_is_known_again_by_its_measures(template: Template, unit: LengthUnit, radius: float) -> None:
-    values = template.starting_values(unit) | {"radius": radius}
+    values = started(template, unit) | {"radius": radius}
     found = measured(template.make(values))
     assert found is not None
     assert found[0] is template

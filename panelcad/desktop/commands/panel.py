@@ -78,6 +78,16 @@ ACTIONS: Final = (
         has_panel,
         hint="Evenly spread, at most a pitch apart",
     ),
+    Action(
+        "panel.screw",
+        "Attach sc&rew at a place…",
+        _MENU,
+        0,
+        dialog("screws", "screw_at_place"),
+        None,
+        has_panel,
+        hint="Where it was measured on the aircraft",
+    ),
     Action("panel.sheet", "The s&heet…", _MENU, 0, dialog("sheets", "sheet_data"), None, has_panel),
     Action(
         "panel.flange",

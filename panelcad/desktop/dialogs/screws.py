@@ -1,4 +1,4 @@
-"""Attach screws along edges of the plate."""
+"""Attach screws of the plate: along its edges, or one where it was measured."""
 
 from typing import Final
 
@@ -7,12 +7,14 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edge_names import edge_name
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.rows import length_row, start
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.attach import Spread, attach_all_round, attach_along, screws_along
 from panelcad.editing.made import Made
 from panelcad.editing.outline import edges, outline_of
+from panelcad.editing.plates import add_attach_screw
 from panelcad.editing.remove import remove
 from panelcad.errors import EditRefused
 from panelcad.model.hole import HoleForm
@@ -34,11 +36,9 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     dialog = EditDialog(bench, "Attach screws along edges", "Drill", parent, at=Dialog.SCREWS)
     edge = _edge_row(dialog, plate)
     like = next(iter(plate.attach_screws), None)
-    *spaces, hole, fastener = _SCREW[bench.unit]
-    if like is not None:
-        hole, fastener = like.form.diameter, like.form.fastener
-    titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most", "&Hole", "Fa&stener")
-    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, (*spaces, hole, fastener), strict=True)]
+    titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most")
+    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, _SCREW[bench.unit][:3], strict=True)]
+    hole, fastener = _hole_rows(dialog, like)
     instead = QCheckBox("Instead of those that are there al&ong it")
     instead.setEnabled(like is not None)
     instead.toggled.connect(dialog.preview)
@@ -46,9 +46,8 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     dialog.form.words("Otherwise screws that are there stay, and no place is drilled twice.", "faint")
 
     def change() -> Made:
-        inset, ends, pitch, hole, fastener = (entry.mm for entry in entries)
-        spread, chosen = Spread(inset, ends, pitch), int(edge.currentData())
-        form, backing = _form(hole, fastener, like)
+        spread, chosen = Spread(*(entry.mm for entry in entries)), int(edge.currentData())
+        form, backing = _form(hole.mm, fastener.mm, like)
         cleared = project
         if instead.isChecked():
             cleared = remove(project, option_id, _screws(plate, chosen, spread))
@@ -57,6 +56,28 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
         return attach_along(cleared, option_id, plate_id, chosen, spread, form, backing)
 
     dialog.ask(change)
+
+
+def screw_at_place(bench: Workbench, parent: QWidget) -> None:
+    """One attach screw where it was measured; it begins with the hole of those that are there."""
+    project, option_id, plate_id = start(bench)
+    like = next(iter(project.option(option_id).plate(plate_id).attach_screws), None)
+    dialog = EditDialog(bench, "Attach screw at a place", "Drill", parent, at=Dialog.SCREWS)
+    x, y = length_row(dialog, "&x", 0.0), length_row(dialog, "&y", 0.0)
+    hole, fastener = _hole_rows(dialog, like)
+
+    def change() -> Made:
+        form, backing = _form(hole.mm, fastener.mm, like)
+        return add_attach_screw(project, option_id, plate_id, form, x.mm, y.mm, backing)
+
+    dialog.ask(change)
+
+
+def _hole_rows(dialog: EditDialog, like: AttachScrew | None) -> tuple[LengthEntry, LengthEntry]:
+    *_, hole, fastener = _SCREW[dialog.bench.unit]
+    if like is not None:
+        hole, fastener = like.form.diameter, like.form.fastener
+    return length_row(dialog, "&Hole", hole), length_row(dialog, "Fa&stener", fastener)
 
 
 def _edge_row(dialog: EditDialog, plate: Plate) -> QComboBox:
