@@ -49,7 +49,8 @@ _CAPS: Final = {Cap.FLAT: Qt.PenCapStyle.FlatCap, Cap.ROUND: Qt.PenCapStyle.Roun
 
 
 class Step(Protocol):
-    def replay(self, painter: QPainter) -> None: ...
+    def replay(self, painter: QPainter, ratio: float) -> None:
+        """`ratio` is how many pixels of the device one pixel is."""
 
 
 @dataclass(frozen=True)
@@ -59,8 +60,9 @@ class Prepared:
     steps: tuple[Step, ...]
 
     def replay(self, painter: QPainter) -> None:
+        ratio = painter.device().devicePixelRatioF()
         for step in self.steps:
-            step.replay(painter)
+            step.replay(painter, ratio)
 
 
 def paint(painter: QPainter, nodes: tuple[Node, ...]) -> None:
@@ -92,9 +94,9 @@ class _Shape:
     fill: QBrush
     stroke: QPen
 
-    def replay(self, painter: QPainter) -> None:
+    def replay(self, painter: QPainter, ratio: float) -> None:
         painter.setBrush(self.fill)
-        painter.setPen(self.stroke)
+        painter.setPen(self.stroke if ratio == 1.0 else _on_device(self.stroke, ratio))
         painter.drawPath(self.path)
 
 
@@ -106,7 +108,7 @@ class _PixelText:
     path: QPainterPath
     fill: QBrush
 
-    def replay(self, painter: QPainter) -> None:
+    def replay(self, painter: QPainter, ratio: float) -> None:  # noqa: ARG002
         painter.save()
         painter.translate(self.at)
         scale = pixels_per_mm(painter.worldTransform())
@@ -122,7 +124,7 @@ class _Image:
     image: QImage
     where: QRectF
 
-    def replay(self, painter: QPainter) -> None:
+    def replay(self, painter: QPainter, ratio: float) -> None:  # noqa: ARG002
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
         painter.translate(self.where.left(), self.where.bottom())
@@ -138,7 +140,7 @@ class _Together:
     clip: QPainterPath | None
     opacity: float
 
-    def replay(self, painter: QPainter) -> None:
+    def replay(self, painter: QPainter, ratio: float) -> None:
         painter.save()
         if self.transform is not None:
             painter.setTransform(self.transform, combine=True)
@@ -146,7 +148,7 @@ class _Together:
             painter.setClipPath(self.clip, Qt.ClipOperation.IntersectClip)
         painter.setOpacity(painter.opacity() * self.opacity)
         for step in self.steps:
-            step.replay(painter)
+            step.replay(painter, ratio)
         painter.restore()
 
 
@@ -212,6 +214,15 @@ def pen(of: Pen | None) -> QPen:
     if of.dashes and of.width > 0:
         made.setDashPattern([dash / of.width for dash in of.dashes])
     return made
+
+
+def _on_device(stroke: QPen, ratio: float) -> QPen:
+    """A pen measured in pixels is meant in logical ones; Qt takes its width for the device's own."""
+    if not stroke.isCosmetic():
+        return stroke
+    wide = QPen(stroke)
+    wide.setWidthF(stroke.widthF() * ratio)
+    return wide
 
 
 def outline_path(outlines: tuple[Contour | Track, ...]) -> QPainterPath:

@@ -125,3 +125,12 @@ def test_lettering_in_pixels_keeps_its_size(qapp) -> None:
         image = painted(text, scale=scale)
         column = [image.pixelColor(image.width() // 2, y).name() for y in range(image.height())]
         assert column.count(RED.text) in range(18, 22)
+
+
+@pytest.mark.parametrize("ratio", [1.0, 1.5, 2.0])
+def test_a_line_of_so_many_pixels_is_as_wide_on_a_finer_screen(ratio: float) -> None:
+    level = Path((line(Point(0.0, 50.0), Point(100.0, 50.0)),), pen=Pen(RED, 4.0, measured=Measured.PIXELS))
+    picture = painted(level, ratio=ratio)
+    x = picture.width() // 2
+    reds = sum(picture.pixelColor(x, y).green() < 128 for y in range(picture.height()))
+    assert reds == pytest.approx(4.0 * ratio, abs=1.0)

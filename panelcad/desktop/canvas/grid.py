@@ -34,13 +34,12 @@ class GridItem(QGraphicsItem):
 
     def paint(self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None) -> None:  # noqa: ARG002
         """Draw the lines of the part that is painted anew, and no others."""
-        scale = painter.worldTransform().m11() / painter.device().devicePixelRatioF()
-        step = coarsened(self._step, scale)
+        step = coarsened(self._step, painter.worldTransform().m11())
         part = option.exposedRect.intersected(self._area.boundingRect())
         painter.save()
         painter.setClipPath(self._area)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-        painter.setPen(thin(self._colour, 1.0))
+        painter.setPen(thin(self._colour, 1.0, painter.device().devicePixelRatioF()))
         painter.drawLines(_lines(part, step))
         painter.restore()
 

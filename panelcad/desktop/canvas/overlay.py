@@ -89,7 +89,7 @@ class Overlay:
 
     def _dress(self, item: QGraphicsPathItem, how: Highlight) -> None:
         accent = QColor(self._theme.selection)
-        item.setPen(thin(accent, 2.0 if how is Highlight.SELECTED else 1.2))
+        item.setPen(self._thin(accent, 2.0 if how is Highlight.SELECTED else 1.2))
         accent.setAlphaF(0.14 if how is Highlight.SELECTED else 0.06)
         item.setBrush(QBrush(accent))
 
@@ -117,7 +117,7 @@ class Overlay:
         made: list[QGraphicsItem] = []
         if len(mark.where) > 1:
             line = QGraphicsLineItem(*mark.where[0], *mark.where[-1])
-            line.setPen(thin(colour, 3.0 if mark.stands_out else 2.0))
+            line.setPen(self._thin(colour, 3.0 if mark.stands_out else 2.0))
             made.append(self._add(line, 2))
         badge = Badge(mark.kind, colour, QColor(self._theme.on_severity), stands_out=mark.stands_out)
         badge.setPos(QPointF(*middle(mark.where[0], mark.where[-1])))
@@ -150,7 +150,7 @@ class Overlay:
         self._guides = []
         for guide in guides:
             line = QGraphicsLineItem(*guide.start, *guide.end)
-            line.setPen(thin(QColor(self._theme.guide), 1.0))
+            line.setPen(self._thin(QColor(self._theme.guide), 1.0))
             self._guides.append(self._add(line, 5))
         words = tuple(guide.words for guide in guides if guide.label)
         self._labels.show("guides", words, QColor(self._theme.guide), QColor(self._theme.label_ground))
@@ -166,7 +166,7 @@ class Overlay:
             self._section = None
         if line is not None:
             self._section = QGraphicsLineItem(*line.start, *line.end)
-            pen = thin(QColor(self._theme.guide), 1.6)
+            pen = self._thin(QColor(self._theme.guide), 1.6)
             pen.setDashPattern([12.0, 3.0, 2.0, 3.0])
             self._section.setPen(pen)
             self._section.setToolTip(line.label)
@@ -182,11 +182,14 @@ class Overlay:
         if self._band is None:
             accent = QColor(self._theme.selection)
             self._band = QGraphicsRectItem()
-            self._band.setPen(thin(accent, 1.0))
+            self._band.setPen(self._thin(accent, 1.0))
             accent.setAlphaF(0.10)
             self._band.setBrush(accent)
             self._add(self._band, 7)
         self._band.setRect(QRectF(band[0], band[1], band[2] - band[0], band[3] - band[1]))
+
+    def _thin(self, colour: QColor, pixels: float) -> QPen:
+        return thin(colour, pixels, screen_ratio(self._scene))
 
     def _add(self, item: QGraphicsItem, height: float) -> QGraphicsItem:
         item.setZValue(_ABOVE + height)
@@ -202,8 +205,14 @@ def _around(at: QPointF, reach: float) -> Bounds:
     return at.x() - reach, at.y() - reach, at.x() + reach, at.y() + reach
 
 
-def thin(colour: QColor, pixels: float) -> QPen:
-    """A pen of so many pixels at any zoom."""
-    pen = QPen(colour, pixels)
+def thin(colour: QColor, pixels: float, ratio: float) -> QPen:
+    """A pen of so many pixels at any zoom, on a screen with so many of its own for one."""
+    pen = QPen(colour, pixels * ratio)
     pen.setCosmetic(True)
     return pen
+
+
+def screen_ratio(scene: QGraphicsScene) -> float:
+    """How many pixels of the screen one pixel is, where the scene is seen."""
+    views = scene.views()
+    return float(views[0].devicePixelRatioF()) if views else 1.0

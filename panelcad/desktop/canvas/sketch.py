@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem
 
 from panelcad.desktop.canvas.handles import Grip, Handle, HandleItem
 from panelcad.desktop.canvas.label import Label
-from panelcad.desktop.canvas.overlay import thin
+from panelcad.desktop.canvas.overlay import screen_ratio, thin
 from panelcad.desktop.canvas.scene import PanelScene
 from panelcad.desktop.theme import Theme
 from panelcad.geometry.point import Point
@@ -65,7 +65,7 @@ class Sketch:
         for at in run[1:]:
             path.lineTo(QPointF(*at))
         item = QGraphicsPathItem(path)
-        pen = thin(ink, 2.0)
+        pen = thin(ink, 2.0, screen_ratio(self._scene))
         pen.setStyle(style)
         item.setPen(pen)
         self._add(item, Point(0.0, 0.0), 0)
