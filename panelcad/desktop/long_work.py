@@ -64,6 +64,7 @@ class _Words(QDialog):
         self.bar.setRange(0, 0)
         self.bar.setAccessibleName("At work")
         self.button = QPushButton("&Stop")
+        self.button.setAutoDefault(False)
         self.button.clicked.connect(self.reject)
         self._lay_out()
         explained_by_key(self, Dialog.LONG_WORK)

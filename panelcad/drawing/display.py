@@ -7,7 +7,7 @@ a clip, an opacity and a placement. A list never changes while it is painted.
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from enum import StrEnum
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.placement import Placement
@@ -130,6 +130,7 @@ class Text:
     """One line of text. `height` is the height of a capital letter (h of ISO 3098), not the em.
 
     `MIDDLE` and `TOP` are the middle and top of a capital; `CLEAR` keeps the letters clear of a line through the place.
+    A `rim` of another colour, `RIM` of the height wide, is drawn around the letters where they must be read over lines.
     """
 
     text: str
@@ -141,6 +142,11 @@ class Text:
     rotation: float = 0.0
     face: Face = Face.REGULAR
     measured: Measured = Measured.MM
+    rim: Colour | None = None
+
+
+RIM: Final = 0.2
+"""Width of a text's rim as a share of its height."""
 
 
 @dataclass(frozen=True)

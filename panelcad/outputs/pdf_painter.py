@@ -7,6 +7,7 @@ from io import BytesIO
 from typing import Any, Final
 
 from panelcad.drawing.display import (
+    RIM,
     Cap,
     Colour,
     Face,
@@ -122,11 +123,24 @@ class PdfPainter:
         dx, dy = (part * unit for part in text_origin(text))
         start = Placement(text.at.x, text.at.y, text.rotation).point(Point(dx, dy))
         cosine, sine = direction(text.rotation)
+        turn = (cosine, sine, -sine, cosine, *start)
+        if text.rim is not None:
+            with self._state():
+                self._canvas.setStrokeColorRGB(*self._rgb(text.rim)[:3])
+                self._canvas.setStrokeAlpha(self._rgb(text.rim)[3])
+                self._canvas.setLineWidth(2 * RIM * text.height * unit)
+                self._canvas.setLineJoin(1)
+                self._letters(text, unit, turn, outlined=True)
+        self._letters(text, unit, turn)
+
+    def _letters(self, text: Text, unit: float, turn: tuple[float, ...], *, outlined: bool = False) -> None:
         written = self._canvas.beginText()
+        if outlined:
+            written.setTextRenderMode(1)
         written.setFont(FONT_NAMES[text.face], em_size(text.height, text.face) * unit)
         written.setFillColorRGB(*self._rgb(text.colour)[:3])
         self._canvas.setFillAlpha(self._rgb(text.colour)[3])
-        written.setTextTransform(cosine, sine, -sine, cosine, *start)
+        written.setTextTransform(*turn)
         written.textOut(text.text)
         self._canvas.drawText(written)
 

@@ -22,6 +22,7 @@ from PySide6.QtGui import (
 )
 
 from panelcad.drawing.display import (
+    RIM,
     Cap,
     Colour,
     Fill,
@@ -107,12 +108,15 @@ class _PixelText:
     at: QPointF
     path: QPainterPath
     fill: QBrush
+    rim: QPen
 
     def replay(self, painter: QPainter, ratio: float) -> None:  # noqa: ARG002
         painter.save()
         painter.translate(self.at)
         scale = pixels_per_mm(painter.worldTransform())
         painter.scale(1 / scale, 1 / scale)
+        if self.rim.style() != Qt.PenStyle.NoPen:
+            painter.strokePath(self.path, self.rim)
         painter.fillPath(self.path, self.fill)
         painter.restore()
 
@@ -167,9 +171,21 @@ def _lettering(text: Text) -> Step:
     letters.translate(dx, dy)
     turned = QTransform().rotate(text.rotation).map(letters)
     if text.measured is Measured.PIXELS:
-        return _PixelText(QPointF(text.at.x, text.at.y), turned, brush(text.colour))
+        return _PixelText(QPointF(text.at.x, text.at.y), turned, brush(text.colour), _rim(text))
     turned.translate(text.at.x, text.at.y)
-    return _Shape(turned, brush(text.colour), QPen(Qt.PenStyle.NoPen))
+    letters_alone = _Shape(turned, brush(text.colour), QPen(Qt.PenStyle.NoPen))
+    if text.rim is None:
+        return letters_alone
+    return _Together((_Shape(turned, QBrush(Qt.BrushStyle.NoBrush), _rim(text)), letters_alone), None, None, 1.0)
+
+
+def _rim(text: Text) -> QPen:
+    """Half of its line lies under the letters."""
+    if text.rim is None:
+        return QPen(Qt.PenStyle.NoPen)
+    made = QPen(colour(text.rim), 2 * RIM * text.height)
+    made.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    return made
 
 
 def pixels_per_mm(transform: QTransform) -> float:

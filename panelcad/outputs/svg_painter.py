@@ -7,6 +7,7 @@ from typing import Final
 from xml.sax.saxutils import escape, quoteattr
 
 from panelcad.drawing.display import (
+    RIM,
     Bounds,
     Cap,
     Colour,
@@ -180,7 +181,14 @@ class SvgPainter:
         at = f"translate({self._number(text.at.x)} {self._number(-text.at.y)})"
         at += f"rotate({number(-text.rotation, 6)})" if text.rotation else ""
         at += f"translate({self._number(dx * scale)} {self._number(-dy * scale)})"
-        return f'<path transform="{at}" d="{data}"{self.inks.paint("fill", text.colour, layer)}/>'
+        fill = self.inks.paint("fill", text.colour, layer)
+        return f'<path transform="{at}" d="{data}"{fill}{self._rim(text, text.height * scale, layer)}/>'
+
+    def _rim(self, text: Text, height: float, layer: str) -> str:
+        if text.rim is None:
+            return ""
+        width = f' stroke-width="{self._number(2 * RIM * height)}" stroke-linejoin="round" paint-order="stroke"'
+        return self.inks.paint("stroke", text.rim, layer) + width
 
     def _picture(self, picture: Picture) -> str:
         from base64 import b64encode  # noqa: PLC0415 - pictures are rare

@@ -134,3 +134,17 @@ def test_a_line_of_so_many_pixels_is_as_wide_on_a_finer_screen(ratio: float) -> 
     x = picture.width() // 2
     reds = sum(picture.pixelColor(x, y).green() < 128 for y in range(picture.height()))
     assert reds == pytest.approx(4.0 * ratio, abs=1.0)
+
+
+@pytest.mark.parametrize("measured", [Measured.MM, Measured.PIXELS])
+def test_a_rim_keeps_letters_clear_of_what_lies_below(qapp, measured) -> None:
+    """A bar of 'I' of 20 mm: its rim is a fifth of that wide, and the letter is painted over it."""
+    height = 20.0 if measured is Measured.MM else 40.0
+    ground = Path((rectangle(Point(50.0, 50.0), 90.0, 90.0),), BLUE)
+    middle = {"along": Along.CENTRE, "across": Across.MIDDLE, "measured": measured}
+    plain = painted(ground, Text("I", Point(50.0, 50.0), height, Colour(0, 0, 0), **middle))
+    image = painted(ground, Text("I", Point(50.0, 50.0), height, Colour(0, 0, 0), **middle, rim=RED))
+    assert at(plain, 50.0, 61.5) == "#0000ff"
+    assert at(image, 50.0, 50.0) == "#000000"
+    assert at(image, 50.0, 61.5) == at(image, 50.0, 63.0) == "#ff0000"
+    assert at(image, 50.0, 65.5) == "#0000ff"

@@ -11,9 +11,10 @@ import pytest
 from PySide6.QtGui import QImage
 
 from panelcad.drawing.appearance_light import DAY, NIGHT
-from panelcad.drawing.display import Colour, Group
+from panelcad.drawing.display import Colour, Face, Group, Text
 from panelcad.drawing.sheet import Sheet
 from panelcad.geometry.placement import Placement
+from panelcad.geometry.point import Point
 from panelcad.outputs.page.build import write_owner_page
 from panelcad.outputs.pdf import Properties, write_pdf_to
 from panelcad.outputs.png import png
@@ -34,6 +35,8 @@ def picture(request):
     project = small_panel()
     nodes, _ = picture_of(project, project.options[0], request.param)
     bounds = (-300.0, -135.0, 300.0, 165.0)
+    rimmed = Text("RIM 8", Point(-280.0, 130.0), 20.0, Colour(0, 0, 0), face=Face.BOLD, rim=Colour(255, 140, 0))
+    nodes = (*nodes, Group((rimmed,)))
     return nodes, bounds, blocks(pixels(QImage.fromData(png(nodes, bounds, WIDTH, WHITE))))
 
 

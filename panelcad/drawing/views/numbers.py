@@ -34,6 +34,7 @@ def _drawn(layout: Layout, plate_id: str, style: ViewStyle) -> tuple[Group, ...]
             Across.MIDDLE,
             face=Face.BOLD,
             measured=Measured.PIXELS,
+            rim=style.palette.background,
         )
         for number, at in _numbers(layout, plate_id)
     )
