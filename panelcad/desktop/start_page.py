@@ -118,6 +118,7 @@ def _button(title: str, detail: str, run: Callable[[], None]) -> QPushButton:
     """A button that says below its title what is to be had."""
     button = QCommandLinkButton(title, detail) if detail else QPushButton(title)
     button.setIcon(QIcon())
+    button.setAutoDefault(True)  # Enter presses it too
     button.setToolTip(detail)
     button.clicked.connect(lambda _=False: run())
     return button

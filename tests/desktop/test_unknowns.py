@@ -36,9 +36,13 @@ def test_tab_leads_to_it_space_opens_it_and_the_rows_are_what_is_said(hands, fin
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Space)
     assert unknown.list.isVisible()
     assert rows(findings) == list(unknown_sentences(hands.window.bench.judge.report))
+    assert not findings.list.isVisible()
     QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
     assert QApplication.focusWidget() is unknown.list
     assert unknown.list.currentRow() == 0
+    QTest.keyClick(unknown.list, Qt.Key.Key_Escape)
+    QTest.keyClick(hands.view, Qt.Key.Key_4, Qt.KeyboardModifier.AltModifier)
+    assert QApplication.focusWidget() is unknown.list
 
 
 def test_enter_on_a_row_selects_what_it_speaks_of(hands, findings) -> None:
@@ -48,6 +52,13 @@ def test_enter_on_a_row_selects_what_it_speaks_of(hands, findings) -> None:
     unknown.list.setCurrentRow(next(i for i, words in enumerate(rows(findings)) if "hose" in words))
     QTest.keyClick(unknown.list, Qt.Key.Key_Return)
     assert hands.window.bench.selection.ids == ("a",)
+
+
+def test_a_sign_on_the_panel_brings_the_findings_back(hands, findings) -> None:
+    findings.unknown.button.setChecked(True)
+    hands.window.bench.finding_chosen.emit("any")
+    assert findings.list.isVisible()
+    assert not findings.unknown.list.isVisible()
 
 
 def test_it_goes_where_all_is_known(hands, findings, qtbot) -> None:

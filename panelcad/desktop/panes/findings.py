@@ -103,7 +103,7 @@ class FindingsPane(QWidget):
         self.count = QLabel()
         self.count.setProperty("role", "faint")
         self.count.setWordWrap(True)
-        column = QVBoxLayout(self)
+        column = self._column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         column.setSpacing(6)
         column.addWidget(self.filter)
@@ -111,6 +111,7 @@ class FindingsPane(QWidget):
         column.addWidget(self.count)
         self.unknown = Unknowns(bench)
         column.addWidget(self.unknown)
+        self.unknown.opened.connect(lambda is_open: self._make_way(opened=is_open))
         self.detail = FindingDetail(bench)
         column.addWidget(self.detail)
         self.list.selectionModel().currentChanged.connect(self._show_detail)
@@ -126,6 +127,8 @@ class FindingsPane(QWidget):
         self.refresh()
         bench.finding_chosen.connect(self._follow)
         bench.finding_marked.connect(self._follow)
+        for signal in (bench.finding_chosen, bench.finding_marked):
+            signal.connect(lambda _: self.unknown.close_list())
         self.setFocusProxy(self.list)
 
     def refresh(self) -> None:
@@ -199,6 +202,14 @@ class FindingsPane(QWidget):
             words += " Not judged: " + ", ".join(sorted({one.rule for one in broken})) + "."
         return words.strip()
 
+    def _make_way(self, *, opened: bool) -> None:
+        """What is not known is read in the place of what was found."""
+        for part in (self.filter, self.list):
+            part.setHidden(opened)
+        self._column.setStretchFactor(self.unknown, int(opened))
+        self.setFocusProxy(self.unknown.list if opened else self.list)
+        self._show_detail()
+
     def _say(self, words: str) -> None:
         self.count.setText(words)
         self.count.setVisible(bool(words))
@@ -217,7 +228,7 @@ class FindingsPane(QWidget):
         return self.model.entries[row] if 0 <= row < len(self.model.entries) else None
 
     def _show_detail(self, *_: object) -> None:
-        entry = self._entry_chosen()
+        entry = self._entry_chosen() if not self.list.isHidden() else None
         accepted = entry is not None and entry.kind is MarkKind.ACCEPTED
         rows = sorted(index.row() for index in self.list.selectionModel().selectedIndexes())
         chosen = [self.model.entries[row] for row in rows if row < len(self.model.entries)]

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QListView, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.workbench import Workbench
@@ -11,11 +11,12 @@ if TYPE_CHECKING:
     from panelcad.checks.report import CheckReport
 
 _ITEMS: Final = int(Qt.ItemDataRole.UserRole)
-_HIGHEST: Final = 150
 
 
 class Unknowns(QWidget):
-    """Enter or a click on a row selects what it speaks of."""
+    """Enter or a click on a row selects what it speaks of. `opened` when the list is shown or is no longer."""
+
+    opened = Signal(bool)
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
@@ -23,11 +24,11 @@ class Unknowns(QWidget):
         self._things: tuple[tuple[str, tuple[str, ...]], ...] = ()
         self.button = QPushButton()
         self.button.setCheckable(True)
+        self.button.setProperty("quiet", True)
         self.button.setToolTip("What could not be judged, and what is missing for it")
         self.list = QListWidget()
         self.list.setAccessibleName("Not known")
         self.list.setWordWrap(True)
-        self.list.setMaximumHeight(_HIGHEST)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -35,7 +36,7 @@ class Unknowns(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
         column.addWidget(self.button)
-        column.addWidget(self.list)
+        column.addWidget(self.list, 1)
         self.button.toggled.connect(lambda is_on: self._open(opened=is_on))
         self.list.itemClicked.connect(self._select)
         self.list.itemActivated.connect(self._select)
@@ -47,6 +48,8 @@ class Unknowns(QWidget):
 
         things = unknown_things(report) if report is not None else ()
         self.setVisible(bool(things))
+        if not things:
+            self.close_list()
         if things == self._things:
             return
         self._things = things
@@ -59,10 +62,14 @@ class Unknowns(QWidget):
         self.list.setCurrentRow(min(row, len(things) - 1))
         self._open(opened=self.button.isChecked())
 
+    def close_list(self) -> None:
+        self.button.setChecked(False)
+
     def _open(self, *, opened: bool) -> None:
         count = len(self._things)
         self.button.setText(f"Not known: {count} thing{'' if count == 1 else 's'} – {'hide' if opened else 'show'}")
         self.list.setVisible(opened)
+        self.opened.emit(opened)
         if opened and self.list.currentRow() < 0:
             self.list.setCurrentRow(0)
 
