@@ -39,6 +39,7 @@ class StartPage(QScrollArea):
 
     def __init__(self, settings: Settings) -> None:
         super().__init__()
+        self.setAccessibleName("Start page")
         self._settings = settings
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)

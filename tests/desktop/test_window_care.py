@@ -11,7 +11,6 @@ from PySide6.QtCore import QObject, QPoint, Qt
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import (
     QAbstractButton,
-    QAbstractItemView,
     QAbstractSpinBox,
     QApplication,
     QComboBox,
@@ -19,9 +18,6 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QGroupBox,
     QLabel,
-    QLineEdit,
-    QPlainTextEdit,
-    QSlider,
     QTabBar,
     QToolButton,
     QWidget,
@@ -29,7 +25,9 @@ from PySide6.QtWidgets import (
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.elided import ElidedLabel
+from panelcad.desktop.help.window import HelpWindow
 from panelcad.desktop.main_window import MainWindow
+from panelcad.desktop.owner_view import OwnerView
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.theme import LIGHT, dress
 from panelcad.editing.label_row import controls
@@ -43,7 +41,6 @@ from tests.desktop.dialog_walk import dialog_actions, walk_dialog, walk_finding,
 
 NARROW = (900, 650)
 WIDE_LETTERS = 135.0
-FIELDS = (QLineEdit, QComboBox, QAbstractSpinBox, QAbstractButton, QAbstractItemView, QPlainTextEdit, QSlider)
 NO_DIALOGS = {"place.find", "place.own-like", "place.own-change", "place.own-forget", "view.owner"}
 """The first goes to the library's search, three want a cutout chosen there, the last is a window of its own."""
 FILE_QUESTIONS = {"file.open", "file.take-in", "file.save-as", "file.take-limits", "file.write-limits"}
@@ -301,6 +298,51 @@ def every_state(window):
         yield f"finding {row} chosen"
 
 
+def test_everything_in_the_window_that_tab_stops_at_has_a_name(narrow) -> None:
+    """On the start page, and with a panel and every pane open."""
+    faults = []
+    for chosen in ((), things(narrow)[:1], things(narrow)[:2]):
+        for dock in narrow.docks.all:
+            dock.setVisible(True)
+        narrow.bench.selection.set(chosen)
+        settle()
+        faults += [type(one).__name__ for one in stops(narrow) if not spoken_name(one)]
+    narrow.show_start_page()
+    settle()
+    faults += [type(one).__name__ for one in stops(narrow) if not spoken_name(one)]
+    assert faults == []
+
+
+def test_everything_in_help_and_in_the_owners_view_has_a_name(narrow) -> None:
+    option = narrow.bench.document.option_id
+    shown = [HelpWindow(), OwnerView(narrow.bench.document.project, option, option)]
+    for window in shown:
+        window.show()
+        settle()
+        assert stops(window)
+        assert [type(one).__name__ for one in stops(window) if not spoken_name(one)] == []
+        window.close()
+        window.deleteLater()
+
+
+@pytest.mark.parametrize("letters", [100.0], indirect=True, ids=["plain letters"])
+def test_tab_goes_down_each_pane(narrow, letters) -> None:
+    faults = []
+    for dock in narrow.docks.all:
+        for other in narrow.docks.all:
+            other.setVisible(other is dock)
+        narrow.bench.selection.set(things(narrow)[:1])
+        settle()
+        pane = dock.widget()
+        chain = in_tab_order(pane)
+        faults += [
+            f"{dock.windowTitle()}: from {spoken_name(a)} to {spoken_name(b)}"
+            for a, b in pairwise(chain)
+            if goes_back(a, b, pane)
+        ]
+    assert faults == []
+
+
 def of_menus(window) -> list[tuple[str, str]]:
     return marked([action.text() for action in window.menuBar().actions()])
 
@@ -322,13 +364,13 @@ def marked(words: list[str]) -> list[tuple[str, str]]:
 
 
 def stops(root: QWidget) -> list[QWidget]:
-    """Every field and button that Tab stops at."""
+    """Everything that Tab stops at; what hands the keyboard on, as a tab widget to its bar, is no stop."""
     return [
         one
         for one in root.findChildren(QWidget)
         if one.isVisible()
-        and isinstance(one, FIELDS)
         and bool(one.focusPolicy() & Qt.FocusPolicy.TabFocus)
+        and one.focusProxy() is None
         and not isinstance(one.parent(), QComboBox | QAbstractSpinBox)
     ]
 
@@ -338,27 +380,28 @@ def spoken_name(widget: QWidget) -> str:
     return widget.accessibleName() or (widget.text() if isinstance(widget, QAbstractButton) else "")
 
 
-def in_tab_order(dialog: QDialog) -> list[QWidget]:
-    wanted = stops(dialog)
-    chain, here = [], dialog.nextInFocusChain()
-    while here is not dialog:
+def in_tab_order(root: QWidget) -> list[QWidget]:
+    wanted = stops(root)
+    chain, here = [], root.nextInFocusChain()
+    while here is not root:
         if here in wanted:
             chain.append(here)
         here = here.nextInFocusChain()
     return chain
 
 
-def goes_back(before: QWidget, after: QWidget, dialog: QDialog) -> bool:
+def goes_back(before: QWidget, after: QWidget, dialog: QWidget) -> bool:
     """Whether `after` stands above `before`, unless in a column to its right."""
     if belongs_to(after, QDialogButtonBox) and not belongs_to(before, QDialogButtonBox):
         return False
-    if belongs_to(before, QDialogButtonBox) or isinstance(after, QTabBar):
-        return not belongs_to(after, QDialogButtonBox)
     a, b = (one.mapTo(dialog, QPoint(0, 0)) for one in (before, after))
+    is_beside = b.x() >= a.x() + before.width()
+    if belongs_to(before, QDialogButtonBox) or (isinstance(after, QTabBar) and not is_beside):
+        return not belongs_to(after, QDialogButtonBox)
     in_line = abs(a.y() + before.height() / 2 - b.y() - after.height() / 2) < 8
     if in_line:
         return b.x() < a.x()
-    return b.y() < a.y() and b.x() < a.x() + before.width()
+    return b.y() < a.y() and not is_beside
 
 
 def belongs_to(widget: QWidget, kind: type[QObject]) -> bool:

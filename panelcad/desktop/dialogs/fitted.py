@@ -30,6 +30,8 @@ class FittedDialog(QDialog):
     def showEvent(self, event: QShowEvent) -> None:
         """Qt opens a dialog at two thirds of the screen at most; what asks for more gets it where there is room."""
         super().showEvent(event)
+        if self._area is not None:
+            self._area.setAccessibleName(self.windowTitle())
         self.resize(self.size().expandedTo(self._wanted()))
         self.fit()
 

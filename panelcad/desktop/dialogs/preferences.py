@@ -30,6 +30,7 @@ class Preferences(FittedDialog):
             settings.pixels_per_mm or parent.physicalDpiX() / LengthUnit.INCH.mm, settings.unit
         )
         self._tabs = tabs = QTabWidget()
+        tabs.tabBar().setAccessibleName("Kinds of preferences")
         tabs.addTab(self._general(), "&General")
         tabs.addTab(self._lengths(), "&Steps")
         tabs.addTab(self.screen_size, "Sc&reen")

@@ -104,6 +104,7 @@ def first_stop(pane: QWidget) -> QWidget:
 
 def _scrolled(form: Form) -> QScrollArea:
     area = QScrollArea()
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setWidget(form)
     area.setWidgetResizable(True)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

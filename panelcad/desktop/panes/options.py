@@ -72,6 +72,7 @@ class OptionsPane(QWidget):
 
     def _tabs(self) -> QTabWidget:
         made = QTabWidget()
+        made.tabBar().setAccessibleName("Why, and charts")
         made.addTab(self.reasons, "Why")
         for name, title in _CHARTS:
             made.addTab(self.charts[name], title)

@@ -22,6 +22,7 @@ Sheet = OneThing | OneMark | OneOpening | ManyThings | WholePanel
 class PropertiesPane(QScrollArea):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
+        self.setAccessibleName("Properties")
         self._bench = bench
         self._shows: tuple[object, ...] = ()
         self.setWidgetResizable(True)

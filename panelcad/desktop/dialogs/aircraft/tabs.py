@@ -53,6 +53,7 @@ def page(*widgets: QWidget) -> QScrollArea:
     for widget in widgets:
         column.addWidget(widget)
     area = QScrollArea()
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setWidgetResizable(True)
     area.setWidget(inside)
     return area
@@ -263,6 +264,7 @@ class OptionPage(QWidget):
 
 def tabs(pages: dict[str, QWidget]) -> QTabWidget:
     made = QTabWidget()
+    made.tabBar().setAccessibleName("The aircraft's data")
     for title, widget in pages.items():
         made.addTab(widget, title)
     return made
