@@ -296,6 +296,21 @@ def test_the_filter_leaves_only_errors(hands, qtbot) -> None:
     assert {entry.kind.value for entry in findings.model.entries} == {"error"}
 
 
+def test_the_filter_leaves_only_what_is_about_the_selection(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    every = [entry.finding for entry in findings.model.entries]
+    QTest.keyClick(findings.filter, Qt.Key.Key_End)
+    findings.filter.activated.emit(findings.filter.currentIndex())
+    for name in ("two", "three"):
+        hands.window.bench.selection.set((name,))
+        about = [found for found in every if {name, f"{name}-cut"} & set(found.items)]
+        assert [entry.finding for entry in findings.model.entries] == about
+        assert len(about) < len(every) or name == "two"
+    hands.window.bench.selection.clear()
+    assert not findings.model.entries
+    assert findings.count.text().startswith(f"0 of {len(every)} shown")
+
+
 # The list of things
 
 

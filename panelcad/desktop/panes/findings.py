@@ -10,6 +10,7 @@ from panelcad.desktop.canvas.badge import MarkKind
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.judge import CHECKING
 from panelcad.desktop.panes.finding_detail import FindingDetail
+from panelcad.desktop.panes.finding_filters import FILTERS
 from panelcad.desktop.panes.finding_row import FindingRow
 from panelcad.desktop.panes.unknowns import Unknowns
 from panelcad.desktop.workbench import Workbench
@@ -28,15 +29,6 @@ class Entry:
     kind: MarkKind
     words: str
     title: str
-
-
-_FILTERS: Final = (
-    ("Everything", frozenset(MarkKind)),
-    ("Errors", frozenset({MarkKind.ERROR})),
-    ("Errors and warnings", frozenset({MarkKind.ERROR, MarkKind.WARNING})),
-    ("Advice", frozenset({MarkKind.ADVICE})),
-    ("Accepted", frozenset({MarkKind.ACCEPTED})),
-)
 
 
 class FindingModel(QAbstractListModel):
@@ -86,8 +78,8 @@ class FindingsPane(QWidget):
         self._bench = bench
         self.filter = ChoiceBox()
         self.filter.setAccessibleName("Which findings")
-        for words, _ in _FILTERS:
-            self.filter.addItem(words)
+        for each in FILTERS:
+            self.filter.addItem(each.words)
         self._settled: set[str] = set()
         """What was found after the last edit; what a gesture under way would bring is not counted."""
         self.model = FindingModel()
@@ -117,6 +109,7 @@ class FindingsPane(QWidget):
         self.list.selectionModel().currentChanged.connect(self._show_detail)
         self.list.selectionModel().selectionChanged.connect(self._show_detail)
         self.filter.activated.connect(self.refresh)
+        bench.selection.changed.connect(self._follow_selection)
         self.list.clicked.connect(self._go_to)
         self.list.activated.connect(self._go_to)
         self.detail.dealt_with.connect(self._go_on)
@@ -131,6 +124,10 @@ class FindingsPane(QWidget):
             signal.connect(lambda _: self.unknown.close_list())
         self.setFocusProxy(self.list)
 
+    def _follow_selection(self) -> None:
+        if FILTERS[self.filter.currentIndex()].only_selected:
+            self.refresh()
+
     def refresh(self) -> None:
         report = self._bench.judge.report
         if report is None:
@@ -141,8 +138,9 @@ class FindingsPane(QWidget):
             return
         found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]
         found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
-        kinds = _FILTERS[self.filter.currentIndex()][1]
-        shown = [self._entry(finding, kind) for finding, kind in found if kind in kinds]
+        wanted = FILTERS[self.filter.currentIndex()]
+        selected = self._bench.stage.whole(self._bench.selection.ids)
+        shown = [self._entry(finding, kind) for finding, kind in found if wanted.lets_pass(finding, kind, selected)]
         in_sight = self._first_in_sight()
         self.model.offer(shown)
         self._say(self._summary(len(shown), len(found)))
