@@ -85,5 +85,5 @@ def test_all_but_the_dimension_moves_and_the_dimension_follows(mixed) -> None:
 def test_a_dimension_without_what_it_measures_is_not_cut_and_it_is_said(mixed) -> None:
     choose(mixed, "note", "dimension-1")
     mixed.action("edit.cut")
-    assert "1 left out: a dimension goes with all it measures" in mixed.window.statusBar().words.text()
+    assert "left out: 1 dimension to what is not copied too" in mixed.window.statusBar().words.text()
     assert [mark.id for mark in mixed.window.bench.document.option.marks()] == ["dimension-1"]
