@@ -251,7 +251,7 @@ def test_a_dimension_whose_other_end_stays_is_left_out_and_that_is_said(hands) -
     QTest.keyClick(hands.window, Qt.Key.Key_C, CTRL)
     assert word(hands).startswith("Copied 1 to the clipboard, left out: 1 dimension to what is not copied too")
     QTest.keyClick(hands.window, Qt.Key.Key_D, CTRL)
-    assert word(hands).startswith("Duplicated 1, 1 left out")
+    assert word(hands).startswith("Duplicated 1, left out: 1 dimension")
     assert len(option(hands).dimensions) == 1
     hands.window.bench.selection.set(["dimension-1"])
     QTest.keyClick(hands.window, Qt.Key.Key_C, CTRL)
