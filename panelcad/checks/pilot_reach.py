@@ -43,18 +43,29 @@ def reach(laid: Layout) -> Iterator[Finding]:
     if eye is None:
         return
     beyond: dict[tuple[str, str, bool], list[tuple[float, Seen]]] = {}
+    left_out = _breakers_left_out(laid, eye, profile)
     for seen in seen_where(laid, "reached for", _is_reached_for):
         limit = _missed(reach_to(seen, eye, profile), profile)
         if limit is not None:
             key = (seen.plate.id, limit, seen.item.item.reset_in_flight)
             beyond.setdefault(key, []).append((reach_to(seen, eye, profile), seen))
-    for (_, limit, essential), far in beyond.items():
-        yield _finding(far, limit, profile, _GRAVE if essential else _MILD)
+    for (plate, limit, essential), far in beyond.items():
+        yield _finding(far, limit, profile, _GRAVE if essential else _MILD, hides_breakers=plate in left_out)
 
 
 def _is_reached_for(item: PlacedItem) -> bool:
     is_breaker = item.cutout.family == BREAKERS
     return item.item.reset_in_flight or (item.cutout.control is not None and not is_breaker)
+
+
+def _breakers_left_out(laid: Layout, eye: Eye, profile: Profile) -> set[str]:
+    """The plates with breakers as far away that nobody has to reset in flight; what is said of others says so."""
+    seen = seen_where(laid, "breaker left out", _is_left_out)
+    return {each.plate.id for each in seen if _missed(reach_to(each, eye, profile), profile) is not None}
+
+
+def _is_left_out(item: PlacedItem) -> bool:
+    return item.cutout.family == BREAKERS and not item.item.reset_in_flight
 
 
 def _missed(far: float, profile: Profile) -> str | None:
@@ -63,15 +74,22 @@ def _missed(far: float, profile: Profile) -> str | None:
 
 
 def _finding(
-    beyond: list[tuple[float, Seen]], limit: str, profile: Profile, severities: dict[str, Severity]
+    beyond: list[tuple[float, Seen]],
+    limit: str,
+    profile: Profile,
+    severities: dict[str, Severity],
+    *,
+    hides_breakers: bool,
 ) -> Finding:
     far, farthest = max(beyond, key=lambda each: each[0])
     essential = severities is _GRAVE
+    which = ", and to be reset in flight" if essential else ""
+    without = " (breakers that need not be reset in flight are left out)" if hides_breakers and not essential else ""
     rests_on = "14 CFR 23.1357(d) before amendment 23-64; " if essential else ""
     return Finding(
         rule="reach",
         severity=severities[limit],
-        problem=f"Out of reach of {_WHOSE[limit]}{', and to be reset in flight' if essential else ''}",
+        problem=f"Out of reach of {_WHOSE[limit]}{which}{without}",
         items=tuple(sorted(seen.id for _, seen in beyond)),
         plate=farthest.plate.id,
         measured=far,

@@ -44,6 +44,7 @@ CUTOUTS = (
     gauge("nothing"),
     *(control(kind.value.replace(" ", "-"), kind) for kind in Control),
     builders.round_cutout(8.0, "lamp", family="lamps"),
+    builders.round_cutout(8.0, "breaker", family="breakers", control=Control.PUSH_PULL),
     builders.round_cutout(
         8.0, "plate", family="placards", bezel=Bezel(shape=Circle(diameter=30), source=builders.SOURCE)
     ),

@@ -80,6 +80,16 @@ def test_a_row_out_of_reach_is_one_finding_measured_at_its_farthest() -> None:
     assert finding.measured == pytest.approx(math.hypot(700, 120))
 
 
+@pytest.mark.parametrize(("breaker", "is_said"), [(900.0, True), (0.0, False)], ids=["out of reach too", "in reach"])
+def test_what_is_out_of_reach_says_that_breakers_as_far_are_left_out(breaker: float, is_said: bool) -> None:
+    toggle = toggle_at(35.0 * INCH)
+    option = toggle.option("new")
+    both = option.revised(items=(*option.items, fitted("b", breaker, 100, "breaker")))
+    (finding,) = found(toggle.with_option(both), "reach")
+    assert len(finding.items) == 1
+    assert ("breakers that need not be reset in flight are left out" in finding.problem) is is_said
+
+
 def test_an_instrument_need_not_be_reached() -> None:
     assert found(panel(fitted("attitude", 900, 0)), "reach") == []
 
