@@ -2,8 +2,9 @@
 
 What moves together is judged again at its new place, against all its new neighbours and the edge, until something is
 found that was not there before. The smallest move that leaves neither the finding nor a new or worse one is the
-cure; a move that falls short is lengthened by what is still missing. Where the finding is between two neighbours of a
-row of like things, their pitch is what is wrong: one pitch for all of the row is tried before any move of one thing.
+cure, unless it is far longer than what is missing; a move that falls short is lengthened by what is still missing.
+Where the finding is between two neighbours of a row of like things, their pitch is what is wrong: one pitch for all of
+the row is tried before any move of one thing.
 """
 
 import heapq
@@ -14,7 +15,7 @@ from functools import cached_property
 from typing import Final
 
 from panelcad.checks.bench import Bench
-from panelcad.checks.cures import FARTHEST, rounded_up
+from panelcad.checks.cures import FARTHEST, farthest_for, missing_of, rounded_up
 from panelcad.checks.finding import Curable
 from panelcad.checks.judging import crashed, judged
 from panelcad.checks.registry import Rule, TheWhole
@@ -23,7 +24,7 @@ from panelcad.checks.standing import frame_of
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import Spot
-from panelcad.model.finding import Cure, Finding, Measure
+from panelcad.model.finding import Cure, Finding
 from panelcad.model.kept import kept_with
 from panelcad.model.layout import Layout, PlacedCut, PlacedItem, PlateLayout, placed_cut, placed_item
 from panelcad.model.like_row import LikeRow, row_with
@@ -81,7 +82,7 @@ class Trials:
     def _pitch(self, finding: Finding) -> Cure | None:
         """The pitch of the row in which these two are neighbours, made wider as long as that helps."""
         row = row_with(self._laid.option, finding.items)
-        missing = _missing_of(finding)
+        missing = missing_of(finding)
         if row is None or math.isinf(missing) or not self._is_free(self._with_cuts(row.ids)):
             return None
         pitch, missed = row.pitch, math.inf
@@ -112,8 +113,9 @@ class Trials:
             if self._may_move(self._company(move.item, finding), finding)
         ]
         heapq.heapify(queue)
+        farthest = farthest_for(missing_of(finding))
         for _ in range(_MOST_TRIES):
-            if not queue:
+            if not queue or queue[0][0] > farthest:
                 break
             length, missed, number, move = heapq.heappop(queue)
             told = rounded_up(length, self._laid.project.unit)
@@ -124,7 +126,7 @@ class Trials:
             if missing <= TIE:
                 return cure
             longer = told + max(missing, _LEAST_STEP)
-            if missing < missed and longer <= FARTHEST:
+            if missing < missed and longer <= farthest:
                 heapq.heappush(queue, (longer, missing, number, move))
         return None
 
@@ -145,7 +147,7 @@ class Trials:
             if isinstance(verdict, Finding):
                 identity = verdict.identity
                 if identity == finding.identity or _is_worse(verdict, self._before.get(identity)):
-                    return _missing_of(verdict)
+                    return missing_of(verdict)
         return 0.0
 
     def _harm_to_the_whole(self, there: PlateLayout) -> float:
@@ -156,7 +158,7 @@ class Trials:
         plates = tuple(there if plate is self._plate else plate for plate in guard.laid.plates)
         after = guard.found(replace(guard.laid, plates=plates))
         worse = [found for identity, found in after.items() if _is_worse(found, guard.before.get(identity))]
-        return max((_missing_of(found) for found in worse), default=0.0)
+        return max((missing_of(found) for found in worse), default=0.0)
 
     @cached_property
     def _near_guard(self) -> "_Guard":
@@ -270,10 +272,3 @@ def _is_worse(found: Finding, was: Finding | None) -> bool:
         return True
     (grave, miss, _), (was_grave, was_miss, _) = gravity(found), gravity(was)
     return grave < was_grave or miss < was_miss - _NOISE
-
-
-def _missing_of(found: Finding) -> float:
-    """What is missing in mm, and never nothing; infinite where it is no length, or one that should be less."""
-    if found.measured is None or found.required is None or found.measure is not Measure.LENGTH or found.more_is_worse:
-        return math.inf
-    return max(found.required - found.measured, 2 * TIE)

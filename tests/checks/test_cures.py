@@ -41,6 +41,13 @@ def test_past_a_circle(x, y):
     assert gap(circle(Point(x + cure.dx, y + cure.dy), 10), circle(HERE, 10)).distance >= 5.0 - 1e-4
 
 
+def test_past_the_bulge_of_a_circle_that_hardly_gives_way():
+    """One of 30 mm that stands 5 mm beside one of 150 mm and needs 6.35: straight up, y = sqrt(96.35² - 95²)."""
+    ways = moves("a", room(circle(Point(95.0, 0.0), 30), circle(HERE, 150)), 6.35)
+    up = [abs(way.dy) for way in ways if way.dx == 0.0]
+    assert up == [pytest.approx(sqrt(96.35**2 - 95**2), abs=2e-3)] * 2
+
+
 def test_the_shorter_way_out_of_a_rectangle():
     cure, *_ = moves("a", room(circle(Point(8.0, 2.0), 6), rectangle(HERE, 60, 20)), 0.0)
     assert (cure.dx, cure.dy) == (0.0, pytest.approx(11.0))

@@ -127,6 +127,29 @@ def test_a_move_that_would_come_too_near_another_is_not_offered():
     assert shut.cure is None
 
 
+def beside_a_large_one(gap: float) -> list[Finding]:
+    """The web between a hole of 30 mm and one of 150 mm left of it; the small one can only go up, past the bulge."""
+    x = 75 + 15 + gap
+    cuts = (
+        own_cut("a", 0, 0, Circle(diameter=150), state=CutState.EXISTING),
+        own_cut("b", x, 0, SMALL),
+        own_cut("c", x + 30 + 6.5, 0, SMALL, state=CutState.EXISTING),
+        own_cut("d", x, -45, SMALL, state=CutState.EXISTING),
+    )
+    return [f for f in found(panel(cuts=cuts, size=(500.0, 300.0)), "web") if f.items == ("a", "b")]
+
+
+@pytest.mark.parametrize(
+    ("gap", "dy"),
+    [(4.2, 20.3), (5.0, None)],
+    ids=["2.15 mm are missing: 20.3 mm up", "1.35 mm are missing: 16.1 mm would be twelve times that"],
+)
+def test_a_move_far_longer_than_what_is_missing_is_not_offered(gap, dy):
+    """By Pythagoras, for the 6.35 mm of web that are required: 96.35² = (90 mm + gap)² + dy²."""
+    (finding,) = beside_a_large_one(gap)
+    assert (finding.cure and finding.cure.dy) == (dy and pytest.approx(dy, abs=0.1))
+
+
 def gauge_between(x: float) -> Project:
     """A tachometer at x, 200 below the eye's height and 30 in from it, 5 mm right of a hole; nothing right of it."""
     cuts = (

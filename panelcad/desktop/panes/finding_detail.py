@@ -83,7 +83,7 @@ class FindingDetail(QWidget):
         self.word.setToolTip("" if finding.acceptable else "This can never be right, so nobody may accept it")
 
     def _why_grey(self, finding: Finding) -> str:
-        from panelcad.checks.cures import FARTHEST  # noqa: PLC0415 - the rules load with the first check
+        from panelcad.checks.cures import farthest_for, missing_of  # noqa: PLC0415 - the rules load with the first check
         from panelcad.checks.finding import Tried  # noqa: PLC0415 - as above
 
         asks = asked_by(finding.rule)
@@ -92,7 +92,7 @@ class FindingDetail(QWidget):
         report = self._bench.judge.report
         looked = report is not None and report.project is self._bench.document.project
         no_move = isinstance(finding, Tried) and finding.cure is None and looked
-        farthest = format_length(FARTHEST, self._bench.unit, places=1)
+        farthest = format_length(farthest_for(missing_of(finding)), self._bench.unit, places=2)
         words = [f"No move of {farthest} or less cures it without harm."] if no_move else []
         words += [] if finding.acceptable else ["It can never be right, so it cannot be accepted."]
         return " ".join(words)
