@@ -7,6 +7,7 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget
 
 from panelcad.desktop.asking import Asking
+from panelcad.desktop.clip_keeper import keep_at_close, something_was_copied
 from panelcad.desktop.context_menu import ContextMenu
 from panelcad.desktop.document import Document
 from panelcad.desktop.drop import CanvasDrop, dropped_file, open_after
@@ -65,6 +66,7 @@ class MainWindow(QMainWindow):
         bench = self.bench
         bench.document.saved.connect(self._show_title)
         bench.document.replaced.connect(self._show_title)
+        QApplication.clipboard().dataChanged.connect(something_was_copied)
         self.toolbox.changed.connect(lambda: self.docks.show_for_tool(self.toolbox.pane))
         self.desk.opened.connect(self.show_panel)
         self.desk.written.connect(self._show_title)
@@ -178,6 +180,7 @@ class MainWindow(QMainWindow):
             self.settings.remember_layout(self.saveGeometry(), self.saveState())
         else:
             self.settings.remember_layout(self.saveGeometry(), self.settings.layout()[1] or QByteArray())
+        keep_at_close()
         self.safekeeping.stop()
         self.desk.leave_note()
         self.bench.judge.stop()

@@ -5,12 +5,13 @@ from typing import Final
 from PySide6.QtGui import QGuiApplication, QKeySequence
 
 from panelcad.desktop.actions import Action
+from panelcad.desktop.clip_keeper import to_paste
 from panelcad.desktop.commands.edit import has_selection
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.left_out import left_out_words
 from panelcad.desktop.window_parts import Parts
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.clip import Clip, copy, from_text, left_out, paste, to_text
+from panelcad.editing.clip import Clip, copy, left_out, paste, to_text
 from panelcad.editing.clip_marks import attached, words_and_places
 from panelcad.editing.duplicate import duplicate, least_pitches, not_repeated
 from panelcad.editing.remove import remove
@@ -49,13 +50,14 @@ def _cut(parts: Parts) -> None:
 
 def _paste(parts: Parts) -> None:
     bench = parts.bench
-    try:
-        clip = from_text(QGuiApplication.clipboard().text())
-    except PanelcadError:
-        bench.told.emit("The clipboard holds nothing that belongs on a panel")
+    clip, words = to_paste()
+    if clip is None:
+        bench.told.emit(words)
         return
     shift = _free_shift(bench, clip)
-    bench.make("Paste", lambda project, option: paste(project, option, bench.stage.plate_id, clip, *shift))
+    done = bench.make("Paste", lambda project, option: paste(project, option, bench.stage.plate_id, clip, *shift))
+    if done and words:
+        bench.told.emit(words)
 
 
 def _free_shift(bench: Workbench, clip: Clip) -> tuple[float, float]:

@@ -106,6 +106,12 @@ class FindingsPane(QWidget):
         self.unknown.opened.connect(lambda is_open: self._make_way(opened=is_open))
         self.detail = FindingDetail(bench)
         column.addWidget(self.detail)
+        self._connect()
+        self.refresh()
+        self.setFocusProxy(self.list)
+
+    def _connect(self) -> None:
+        bench = self._bench
         self.list.selectionModel().currentChanged.connect(self._show_detail)
         self.list.selectionModel().selectionChanged.connect(self._show_detail)
         self.filter.activated.connect(self.refresh)
@@ -117,12 +123,10 @@ class FindingsPane(QWidget):
         bench.judge.reported.connect(self.refresh)
         bench.judge.waited.connect(lambda: self._say(CHECKING))
         bench.document.replaced.connect(self.refresh)
-        self.refresh()
         bench.finding_chosen.connect(self._follow)
         bench.finding_marked.connect(self._follow)
         for signal in (bench.finding_chosen, bench.finding_marked):
             signal.connect(lambda _: self.unknown.close_list())
-        self.setFocusProxy(self.list)
 
     def _follow_selection(self) -> None:
         if FILTERS[self.filter.currentIndex()].only_selected:
