@@ -18,7 +18,7 @@ from panelcad.desktop.panes.docks import Docks
 from panelcad.desktop.safekeeping import Safekeeping
 from panelcad.desktop.screens import screen_of
 from panelcad.desktop.settings import Settings
-from panelcad.desktop.single_keys import is_single, stays_in
+from panelcad.desktop.single_keys import is_single, keep_from_shortcuts
 from panelcad.desktop.start_page import StartPage
 from panelcad.desktop.status import Status
 from panelcad.desktop.theme import dress, theme_for
@@ -141,14 +141,7 @@ class MainWindow(QMainWindow):
 
     def event(self, event: QEvent) -> bool:
         """A single letter takes up a tool only where the keyboard is on a drawing; a list searches by it."""
-        if (
-            event.type() is QEvent.Type.ShortcutOverride
-            and isinstance(event, QKeyEvent)
-            and stays_in(QApplication.focusWidget(), event)
-        ):
-            event.accept()
-            return True
-        return super().event(event)
+        return keep_from_shortcuts(event) or super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """What nothing in the window made use of: Esc goes to the panel, and a tool's letter says where it works."""

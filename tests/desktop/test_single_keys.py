@@ -326,3 +326,17 @@ def test_a_pane_that_is_open_is_gone_to_first(hands) -> None:
     press(Qt.Key.Key_2, ALT)
     assert QApplication.focusWidget() is pane(hands, "items").tree
     assert hands.window.docks.dock("findings").isVisible()
+
+
+def test_a_list_in_a_window_of_its_own_keeps_letters_too_and_esc_leads_back(hands, qtbot) -> None:
+    tree = on_the_panel(hands, qtbot)
+    hands.window.docks.dock("items").setFloating(True)
+    tree.activateWindow()
+    tree.setFocus()
+    tree.setCurrentItem(tree.topLevelItem(0))
+    qtbot.waitUntil(tree.hasFocus)
+    QTest.keyClick(tree, Qt.Key.Key_M)
+    assert hands.window.toolbox.tool_id == "select"
+    press(Qt.Key.Key_Escape)
+    qtbot.waitUntil(hands.view.hasFocus)
+    hands.window.docks.dock("items").setFloating(False)

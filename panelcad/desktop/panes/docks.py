@@ -2,13 +2,14 @@
 
 from typing import Final
 
-from PySide6.QtCore import QByteArray, Qt, QTimer
-from PySide6.QtGui import QAction, QKeySequence, QShowEvent
+from PySide6.QtCore import QByteArray, QEvent, Qt, QTimer
+from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QApplication, QDockWidget, QMainWindow, QScrollArea, QWidget
 
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
 from panelcad.desktop.panes.title import PaneTitle
+from panelcad.desktop.single_keys import keep_from_shortcuts
 from panelcad.desktop.workbench import Workbench
 
 _AREAS: Final = {
@@ -84,6 +85,17 @@ class PaneDock(QDockWidget):
     @property
     def side(self) -> Qt.DockWidgetArea:
         return self._window.dockWidgetArea(self)
+
+    def event(self, event: QEvent) -> bool:
+        """A pane that stands by itself is a window of its own, to which the same keys belong."""
+        return keep_from_shortcuts(event) or super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self.isWindow() and event.key() == Qt.Key.Key_Escape:
+            self._window.activateWindow()
+            self._bench.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            super().keyPressEvent(event)
 
     def showEvent(self, event: QShowEvent) -> None:
         self.widget()
