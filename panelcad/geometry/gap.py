@@ -117,9 +117,15 @@ def _overlap_along(axis: tuple[float, float], a: tuple[Point, ...], b: tuple[Poi
 
 def _hull_penetration(a: Contour, b: Contour) -> float:
     """Penetration of the convex hulls, in mm; circumscribed, so never less than the true one."""
-    hull_a = polygon(a, Side.CIRCUMSCRIBED).convex_hull.exterior.coords[:-1]
-    hull_b = polygon(b, Side.CIRCUMSCRIBED).convex_hull.exterior.coords[:-1]
-    return _core_penetration(tuple(Point(*p) for p in hull_a), tuple(Point(*p) for p in hull_b))
+    return _core_penetration(_hull(a), _hull(b))
+
+
+def _hull(contour: Contour) -> tuple[Point, ...]:
+    """The corners of the circumscribed hull; a contour of no width, such as a screw's centre, is its own core."""
+    if isinstance(contour, Rounded) and contour.radius == 0.0:
+        return contour.core
+    around = polygon(contour, Side.CIRCUMSCRIBED).convex_hull.exterior.coords[:-1]
+    return tuple(Point(*corner) for corner in around)
 
 
 def _boundary_nearest(a: tuple[Segment, ...], b: tuple[Segment, ...]) -> Nearest:

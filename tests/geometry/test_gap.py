@@ -153,3 +153,11 @@ def test_the_metal_between_the_opening_and_the_screws_of_a_standard_round_instru
     square = 3.5 / math.sqrt(2) / 2 * inch
     found = gap(circle(ORIGIN, 3.125 * inch), circle(Point(square, square), 0.170 * inch))
     assert found.distance == pytest.approx(0.1025 * inch, abs=1e-9)
+
+
+@pytest.mark.parametrize(("x", "depth"), [(0.0, 10.0), (15.0, 5.0), (-19.0, 1.0)])
+def test_a_place_inside_a_contour_is_as_deep_as_it_is_far_from_the_nearest_side(x: float, depth: float) -> None:
+    plate = closed_chain([Vertex(-20.0, -10.0), Vertex(20.0, -10.0), Vertex(20.0, 10.0), Vertex(-20.0, 10.0)])
+    place = Rounded((Point(x, 0.0),), 0.0)
+    assert gap(place, plate).distance == pytest.approx(-depth)
+    assert gap(plate, place).distance == pytest.approx(-depth)
