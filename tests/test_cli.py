@@ -47,7 +47,7 @@ def stored(project: Project, folder: Path) -> Path:
 def test_a_clean_option_leaves_with_nothing(run, clean: Project, tmp_path: Path) -> None:
     code, printed, complained = run("check", stored(clean, tmp_path), "--option", "new")
     assert (code, complained) == (0, "")
-    assert "0 error" in printed
+    assert "0 errors · 0 warnings" in printed
     assert "approves nothing" in printed
 
 

@@ -20,7 +20,7 @@ AROUND_HELP: Final = (
 )
 
 
-@app.command(epilog="Example: panelcad draft tourer.panel.json --option glass --to trial --around altimeter-cut")
+@app.command(epilog="Example: panelcad draft tourer.panel.json --option glass --to trial --around 7")
 def draft(
     file: File,
     option: Annotated[str, typer.Option("--option", metavar="NAME", help="The option to try.")],

@@ -43,6 +43,7 @@ def check(file: File, option: OptionName = None, as_json: AsJson = False) -> Non
 def _print_report(project: Any, option: Any, report: Any) -> None:
     from panelcad.checks.wording import sentence, unknown_sentences  # noqa: PLC0415
     from panelcad.model.finding import Severity  # noqa: PLC0415
+    from panelcad.planning.figures import counted  # noqa: PLC0415
 
     out.print(f"[bold]{escape(project.title)}[/], option [bold]{option.id}[/] ({escape(option.name)})")
     for finding in report.findings:
@@ -55,7 +56,7 @@ def _print_report(project: Any, option: Any, report: Any) -> None:
         out.print(f"  [bold red]not judged[/] {escape(broken.rule)}: {escape(broken.reason)}; do not take it as passed")
     for line in unknown_sentences(report):
         out.print(f"  [yellow]unknown [/] {escape(line)}")
-    counts = [f"{report.count(severity)} {severity.value}" for severity in Severity]
+    counts = [counted(report.count(severity), severity.value) for severity in Severity]
     accepted = f", {len(report.accepted)} accepted" if report.accepted else ""
     out.print(f"  {' · '.join(counts)}{accepted} · geometry {report.fingerprint}")
 

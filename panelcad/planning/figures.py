@@ -32,7 +32,7 @@ def capital(text: str) -> str:
 
 
 def counted(count: int, word: str) -> str:
-    """'1 error', '2 errors', '3 pieces of advice'."""
+    """'1 error', '2 errors', '3 advice'."""
     if word == "advice":
         return f"{count} advice"
     return f"{count} {word}{'' if count == 1 else 's'}"

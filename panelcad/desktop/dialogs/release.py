@@ -60,8 +60,8 @@ class ReleaseQuestion(FittedDialog):
         self.named = form.words("", "faint")
         self.problem = form.words("", "wrong")
         form.words(
-            "Cutting files, drawing, list of changes and manifest are written to a folder of their own, all of one "
-            "revision. The option is locked then; a later change opens a new revision."
+            "Cutting files, drawing, paper template, inspection sheet, list of changes and manifest are written to a "
+            "folder of their own, all of one revision. The option is locked then; a later change opens a new revision."
         )
         form.words(
             "This approves nothing. Do not cut before the data are approved and a paper or scrap template has been "
