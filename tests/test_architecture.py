@@ -1,6 +1,7 @@
 """Checks, papers and DXF work on a server without a screen library; the public names are those the docs list."""
 
 import ast
+import inspect
 import os
 import re
 import subprocess
@@ -59,6 +60,19 @@ def test_the_window_is_there_before_any_library_of_geometry_or_papers() -> None:
 def test_the_public_names_are_those_the_docs_list() -> None:
     listed = re.findall(r"^## `panelcad\.(\w+)", (DOCS / "scripting.md").read_text(encoding="utf-8"), re.MULTILINE)
     assert sorted(listed) == sorted(panelcad.__all__)
+
+
+def test_the_public_functions_take_what_the_docs_say() -> None:
+    heads = re.findall(
+        r"^## `panelcad\.(\w+)\((.*?)\)(?: ->.*)?`", (DOCS / "scripting.md").read_text("utf-8"), re.MULTILINE
+    )
+    assert len(heads) > 10
+    for name, arguments in heads:
+        told = inspect.signature(eval(f"lambda {arguments}: 0"))  # noqa: S307 - our own page
+        real = inspect.signature(getattr(panelcad, name))
+        assert [(p.name, p.kind, p.default) for p in told.parameters.values()] == [
+            (p.name, p.kind, p.default) for p in real.parameters.values()
+        ], name
 
 
 def test_no_file_hides_a_long_function() -> None:

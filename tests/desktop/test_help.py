@@ -1,6 +1,7 @@
 """Help: what F1 opens wherever one is, and the window that shows it."""
 
 import ast
+import re
 from pathlib import Path
 
 import pytest
@@ -10,6 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QMessageBox, QPushButton
 
 import panelcad.desktop
+from panelcad.desktop.actions import MENUS, all_actions
 from panelcad.desktop.dialogs.explanation import explain
 from panelcad.desktop.help.keys_page import PAGE, keys_page
 from panelcad.desktop.help.page_html import anchors
@@ -119,6 +121,42 @@ def test_every_message_has_a_section() -> None:
 def test_the_page_of_keys_agrees_with_the_actions(qapp) -> None:
     """After a change of actions run `python -m panelcad.desktop.help.keys_page`."""
     assert (ROOT / PAGE).read_text(encoding="utf-8") == keys_page()
+
+
+def _said_in_italics() -> list[tuple[str, str, str]]:
+    """Page, words in italics, and what stands in brackets right after them."""
+    files = (file for file in [ROOT / "README.md", *(ROOT / "docs").rglob("*.md")] if file.name != "rules.md")
+    found = []
+    for file in files:
+        text = " ".join(file.read_text(encoding="utf-8").split())
+        found += [(file.name, *pair) for pair in re.findall(r"(?<!\*)\*([^*|]{2,60})\*(?!\*)(?: \(([^)]*)\))?", text)]
+    return found
+
+
+def test_menus_and_keys_on_the_pages_are_those_of_the_program(qapp) -> None:
+    menus = {menu.replace("&", "") for menu in MENUS}
+    actions = {(a.menu.replace("&", ""), a.plain_title): a.keys for a in all_actions()}
+    submenus = {("File", "Open recent"), ("View", "Panes")}
+    keys = {(title, key) for (_, title), key in actions.items()} | {(pane.title, pane.shortcut) for pane in PANE_TABLE}
+    titles = {title for title, _ in keys}
+    told = 0
+    for page, words, bracket in _said_in_italics():
+        menu, _, title = words.partition(", ")
+        if menu in menus and title and (menu, title) not in submenus:
+            assert (menu, title) in actions, f"{page}: {words}"
+            told += 1
+        name = title if menu in menus and title else words
+        if name in titles and re.fullmatch(r"(Ctrl|Alt|Shift)\+\S+|F\d+|[A-Z]", bracket):
+            assert (name, bracket) in keys, f"{page}: {words} ({bracket})"
+            told += 1
+    assert told > 60
+
+
+def test_every_title_of_a_page_fits_the_list_of_pages(window) -> None:
+    shown = open_help("help/README.md", window)
+    QApplication.processEvents()
+    contents = shown.contents
+    assert contents.sizeHintForColumn(0) <= contents.viewport().width()
 
 
 def test_every_page_can_be_shown_and_all_its_pictures_are_there(qtbot) -> None:
