@@ -103,6 +103,23 @@ def test_units_are_typed_one_after_the_other_and_enter_adds_each_to_the_stack(ha
     assert "no such thing" in said[0]
 
 
+def test_the_list_of_what_is_like_the_words_goes_when_enter_added_the_unit(hands) -> None:
+    seen = []
+
+    def type_it(dialog) -> None:
+        choice, units = dialog.findChild(CutoutChoice), dialog.findChild(QListWidget)
+        choice.lineEdit().selectAll()
+        QTest.keyClicks(choice.lineEdit(), "transp")
+        popup = choice.completer().popup()
+        seen.append(popup.isVisible())
+        QTest.keyClick(popup, Qt.Key.Key_Return)  # a list that is open gets the keys first
+        seen.extend((popup.isVisible(), units.count()))
+
+    in_dialog(type_it)
+    hands.action("place.stack")
+    assert seen == [True, False, 1]
+
+
 @pytest.mark.parametrize("x", [-200.0, 200.0])
 def test_a_dialog_stands_at_the_side_away_from_what_is_worked_on(hands, x) -> None:
     hands.click(x, 50 if x < 0 else -50)

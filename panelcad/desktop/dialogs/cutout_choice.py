@@ -55,8 +55,12 @@ class CutoutChoice(QComboBox):
             super().keyPressEvent(event)
 
     def _enter(self) -> None:
-        """Enter in the line itself; the list of what is like the words hands it on to the line alone."""
+        """Enter in the line itself; the list of what is like the words hands it on to the line alone, and stays open."""
         self.take_first()
+        completer = self.completer()
+        popup = completer.popup() if completer is not None else None
+        if popup is not None:
+            popup.hide()
         self.entered.emit()
 
     def type_over(self) -> None:
