@@ -6,7 +6,7 @@ from panelcad.geometry.contour import rectangle
 from panelcad.geometry.point import Point
 from panelcad.model.plate import Plate, PlateState
 from panelcad.model.profile import Profile
-from panelcad.model.project import AS_FOUND, Aircraft, Option, Project
+from panelcad.model.project import AS_FOUND, NOT_ENTERED, Aircraft, Option, Project
 from panelcad.model.shape import Corner, Outline
 from panelcad.units import LengthUnit
 
@@ -26,7 +26,7 @@ def blank_project(unit: LengthUnit, title: str = "New panel") -> Project:
         unit=unit,
         profile=Profile(sheet_tolerance=_TOLERANCES[unit]),
         aircraft=Aircraft(
-            registration="not entered", type_name="not entered", datum="middle of the panel's lower edge, front face"
+            registration=NOT_ENTERED, type_name=NOT_ENTERED, datum="middle of the panel's lower edge, front face"
         ),
         as_found=Option(id=AS_FOUND, name="As found", plates=(_sheet(unit, PlateState.KEPT),)),
         options=(Option(id="option-1", name="Option 1", plates=(_sheet(unit, PlateState.NEW),)),),

@@ -1,7 +1,7 @@
 """One project: one aircraft, its panel as found, and the options proposed for it."""
 
 from collections import Counter
-from typing import Annotated, Any, Self, TypeVar
+from typing import Annotated, Any, Final, Self, TypeVar
 
 from pydantic import Field, model_validator
 
@@ -112,6 +112,10 @@ class Option(Record):
         return frozenset((*plates, *items, *self.cut_ids(), *screws, *engravings))
 
 
+NOT_ENTERED: Final = "not entered"
+"""What stands for a registration or type that nobody has said yet."""
+
+
 class Aircraft(Record):
     """The aircraft as the papers name it. `datum` says in words what the origin of the axes is."""
 
@@ -119,6 +123,12 @@ class Aircraft(Record):
     type_name: Name
     datum: Name
     owner: Text = ""
+
+    @property
+    def known_registration(self) -> str:
+        """The registration; '' where nobody has entered one."""
+        registration = self.registration.strip()
+        return "" if registration == NOT_ENTERED else registration
 
 
 class Project(Record):

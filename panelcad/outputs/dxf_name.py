@@ -41,7 +41,7 @@ def issue_name(project: Project, option: Option, revision: str) -> str:
 
     The registration, where there is one, tells the files of two customers apart.
     """
-    registration = project.aircraft.registration.strip()
+    registration = project.aircraft.known_registration
     aircraft = f"{slug(registration)}-" if registration else ""
     return f"{aircraft}{option.id}-{revision or 'draft'}"
 

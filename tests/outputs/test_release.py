@@ -5,6 +5,7 @@ import ezdxf
 import pdfplumber
 import pytest
 
+from panelcad.editing.blank import blank_project
 from panelcad.editing.revision import open_revision
 from panelcad.errors import ReleaseRefused, UnknownName, UnusableInput
 from panelcad.model.plate import Bend
@@ -68,6 +69,15 @@ def test_the_cutting_file_names_revision_and_fingerprint(tmp_path):
     texts = [e.dxf.text for e in ezdxf.readfile(done.files[0]).modelspace().query("TEXT")]
     assert f"Revision: A of {DAY}" in texts
     assert f"Fingerprint: {done.stamp.fingerprint}" in texts
+
+
+def test_names_begin_with_the_option_where_no_registration_was_entered(tmp_path):
+    begun = blank_project(LengthUnit.MM)
+
+    done = release(begun, "option-1", tmp_path, DAY)
+
+    assert done.folder.name == "option-1-A"
+    assert done.files[0].name == "option-1-A-panel.dxf"
 
 
 def test_the_same_option_is_issued_again_under_its_letter_and_date(tmp_path):
