@@ -157,9 +157,13 @@ class Document(QObject):
             self._go_to(step.after)
 
     def record_release(self, project: Project) -> None:
-        """Take over a project whose release log has grown; what was done before cannot be undone any more."""
+        """Take over a project whose release log has grown; what was done before cannot be undone any more.
+
+        Papers are out: the project is never again one that was only begun, even where it was not saved yet.
+        """
         self.done.clear()
         self.undone.clear()
+        self.is_new = False
         self._go_to(project)
 
     def mark_saved(self, path: Path, project: Project) -> None:

@@ -87,6 +87,14 @@ def test_a_release_is_a_barrier(document) -> None:
     assert document.project is released
 
 
+def test_a_release_of_what_was_never_saved_is_not_lost_without_a_question(document) -> None:
+    begun = Document(document.project)
+    assert begun.is_untouched
+    begun.apply("One", begun.project.revised(title="One"))
+    begun.record_release(begun.project.revised(notes="released"))
+    assert not begun.is_untouched
+
+
 def test_saving_moves_the_mark(document) -> None:
     document.apply("One", document.project.revised(title="One"))
     assert not document.is_saved

@@ -55,7 +55,7 @@ class CutoutChoice(QComboBox):
             super().keyPressEvent(event)
 
     def _enter(self) -> None:
-        """Enter in the line itself; the list of what is like the words hands it on to the line alone, and stays open."""
+        """Enter in the line itself; the list of what is like the words hands it on to the line, and stays open."""
         self.take_first()
         completer = self.completer()
         popup = completer.popup() if completer is not None else None
