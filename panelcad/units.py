@@ -138,6 +138,22 @@ def format_exact(mm: float, unit: LengthUnit) -> str:
     return "0" if trimmed in {"-0", ""} else trimmed
 
 
+def format_tolerance(mm: float, unit: LengthUnit) -> str:
+    """Exact, for a rounded one would be another tolerance; no unit.
+
+    In inches it has no fewer decimals than the dimension beside it, as ASME Y14.5 asks (from memory); in mm no zeros
+    are added.
+
+    >>> format_tolerance(0.254, LengthUnit.INCH), format_tolerance(0.1, LengthUnit.MM)
+    ('0.010', '0.1')
+    """
+    exact = format_exact(mm, unit)
+    if unit is LengthUnit.MM:
+        return exact
+    whole, _, places = exact.partition(".")
+    return f"{whole}.{places.ljust(decimals(unit), '0')}"
+
+
 def format_brief(mm: float, unit: LengthUnit) -> str:
     """For fields: exact where one decimal more than a reading's says it, else rounded as readings are; no unit.
 

@@ -27,12 +27,17 @@ class Words(NamedTuple):
 
 def sentence(finding: Finding, project: Project, option: Option) -> str:
     """One line: what is wrong with whom, measured and required, and what would cure it."""
+    cure = words(finding, project, option).cure
+    return " ".join(part for part in (fault(finding, project, option), cure) if part)
+
+
+def fault(finding: Finding, project: Project, option: Option) -> str:
+    """The same without the cure, for papers by which metal is cut: there 'move it' would read as an order."""
     said = words(finding, project, option)
     numbers = f": {said.measured}" if said.measured else ""
     bound = f", {said.required} required" if said.required else ""
-    cure = f" {said.cure}" if said.cure else ""
     who = f": {said.who}" if said.who else ""
-    return f"{said.problem}{who}{numbers}{bound}.{cure}"
+    return f"{said.problem}{who}{numbers}{bound}."
 
 
 def words(finding: Finding, project: Project, option: Option) -> Words:

@@ -19,7 +19,7 @@ from panelcad.model.found import dropped_lettering
 from panelcad.model.hole import HoleKind
 from panelcad.model.layout import PlateLayout
 from panelcad.model.plate import PlateState
-from panelcad.units import LengthUnit, format_exact
+from panelcad.units import LengthUnit, format_tolerance
 
 
 @dataclass(frozen=True)
@@ -66,7 +66,7 @@ def characteristics(subject: Subject, plate: PlateLayout) -> list[Characteristic
     measured = [*sheet, *(each for hole in listed for each in _of_hole(subject, hole))]
     letters = list(_lettering(subject, plate))
     old = [each for each in (*measured, *letters) if each.was_there]
-    return [*_new(measured), *_looked_at(listed), *_new(letters), *old]
+    return [*_new(measured), *_looked_at(listed, plate.plate.state), *_new(letters), *old]
 
 
 def _new(listed: list[Characteristic]) -> Iterator[Characteristic]:
@@ -136,8 +136,7 @@ def _of_contour(feature: _Feature, contour: Contour, prefix: str) -> Iterator[Ch
         elif edge.level_at is not None and not _is_near(edge.level_at, (y1, y2)):
             yield here.size("edge Y", edge.level_at)
     if any(edge.arc is not None for edge in found):
-        within = feature.subject.length(PROFILE[feature.subject.unit])
-        yield feature.words("profile, all round", f"to the template within ±{within}")
+        yield feature.words("profile, all round", f"to the template within {gauge_words(feature.subject)}")
 
 
 def _of_arc(feature: _Feature, edge: Edge, after: Edge) -> Iterator[Characteristic]:
@@ -179,8 +178,13 @@ def tolerance_words(subject: Subject, each: Characteristic) -> str:
     if each.is_reference:
         return "reference"
     if each.tolerance is not None:
-        return format_exact(each.tolerance, subject.unit)
+        return format_tolerance(each.tolerance, subject.unit)
     return "as supplied" if each.nominal is not None else ""
+
+
+def gauge_words(subject: Subject) -> str:
+    """'±0.010 in': what a radius gauge or the template tells."""
+    return f"±{format_tolerance(PROFILE[subject.unit], subject.unit)} {subject.unit.value}"
 
 
 def _is_near(value: float, ends: tuple[float, float]) -> bool:
@@ -205,9 +209,13 @@ def _places(feature: _Feature, hole: Hole) -> Iterator[Characteristic]:
     yield feature.size(f"{of}Y", hole.centre.y)
 
 
-_ALWAYS: Final = (
+_OF_NEW: Final = (
     ("both faces", "deburred, edges broken, no scratches on the good face"),
     ("sheet", "flat; grain and good face as noted"),
+)
+_OF_USED: Final = (
+    ("both faces", "deburred where cut, edges broken, no new scratches on the front"),
+    ("sheet", "flat; nothing cut that was to stay"),
 )
 _HARDWARE: Final = {
     HoleKind.COUNTERSUNK: "countersinks on the right face, heads flush",
@@ -217,9 +225,9 @@ _HARDWARE: Final = {
 }
 
 
-def _looked_at(listed: list[Hole]) -> Iterator[Characteristic]:
+def _looked_at(listed: list[Hole], state: PlateState) -> Iterator[Characteristic]:
     kinds = {hole.feature.form.kind for hole in listed if hole.feature.form is not None and not hole.is_there}
-    for feature, words in _ALWAYS:
+    for feature, words in _OF_NEW if state is PlateState.NEW else _OF_USED:
         yield Characteristic(feature, "looked at", words)
     for kind, words in _HARDWARE.items():
         if kind in kinds:

@@ -15,8 +15,10 @@ from panelcad.drawing.table import PITCH
 from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 
 MARGIN: Final = 6.0
-HEAD: Final = 24.5
-"""Room for a page's heading below the frame's top: its name and four lines."""
+_NAME: Final = 7.5
+"""Room for a page's name below the frame's top."""
+HEAD: Final = _NAME + 4 * PITCH
+"""Room for a page's heading: its name and four lines."""
 NO_SCALE: Final = "none"
 NO_MATERIAL: Final = "see each plate's sheets"
 """On lists that are of no one plate."""
@@ -58,14 +60,19 @@ def beside_title_block(paper: Paper) -> Bounds:
     return x1, y1, x2 - WIDTH, y1 + HEIGHT
 
 
-def columns_of(paper: Paper, width: float, gap: float = 6.0) -> list[Bounds]:
+def head_of(paper: Paper, *more: str) -> float:
+    """Room for a heading with these lines below the name; no less than for four."""
+    return max(HEAD, _NAME + len(_lines(paper, more)) * PITCH)
+
+
+def columns_of(paper: Paper, width: float, gap: float = 6.0, head: float = HEAD) -> list[Bounds]:
     """Boxes of this width side by side below the heading; those over the title block end above it."""
     x1, y1, x2, y2 = paper.frame
     boxes = []
     left = x1 + MARGIN
     while left + width <= x2 - MARGIN + 1e-9:
         foot = y1 + MARGIN if left + width <= x2 - WIDTH - MARGIN else y1 + HEIGHT + MARGIN
-        boxes.append((left, foot, left + width, y2 - HEAD))
+        boxes.append((left, foot, left + width, y2 - head))
         left += width + gap
     return boxes
 
@@ -74,10 +81,13 @@ def heading(paper: Paper, inks: Inks, title: str, *more: str) -> tuple[Node, ...
     """The page's name at its upper left, and the lines below it, every one; the views keep clear of the first four."""
     x, top = paper.frame[0] + MARGIN, paper.frame[3] - 2.0
     name = inks.text(title, (x, top), LARGE, across=Across.TOP, face=Face.BOLD)
-    width = paper.frame[2] - MARGIN - x
-    words = [piece for line in more for piece in wrapped(line, width, PLAIN)]
     lines = (
-        inks.text(fitted(line, width, PLAIN), (x, top - 5.5 - i * PITCH), across=Across.TOP)
-        for i, line in enumerate(words)
+        inks.text(line, (x, top - 5.5 - i * PITCH), across=Across.TOP) for i, line in enumerate(_lines(paper, more))
     )
     return (name, *lines)
+
+
+def _lines(paper: Paper, more: Sequence[str]) -> list[str]:
+    """The sentences of a heading as lines that fit into the frame."""
+    width = paper.frame[2] - paper.frame[0] - 2 * MARGIN
+    return [fitted(piece, width, PLAIN) for line in more for piece in wrapped(line, width, PLAIN)]

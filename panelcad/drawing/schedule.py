@@ -83,7 +83,7 @@ class Hole:
     @property
     def state(self) -> str:
         if self.is_there:
-            return "there"
+            return "existing"
         return "enlarged" if self.was is not None else "cut"
 
     def about(self, unit: LengthUnit) -> str:

@@ -14,7 +14,7 @@ from panelcad.model.part import part_text
 from panelcad.model.plate import Plate
 from panelcad.model.project import Option, Project
 from panelcad.model.revision import Stamp
-from panelcad.units import LengthUnit, format_exact, format_length, format_number
+from panelcad.units import LengthUnit, format_length, format_number, format_tolerance
 
 UNIT_WORDS: Final = {LengthUnit.MM: "mm", LengthUnit.INCH: "inches"}
 
@@ -105,8 +105,8 @@ class Subject:
 
     @property
     def tolerance_number(self) -> str:
-        """'±0.005': exact, for a rounded one would be another tolerance."""
-        return f"±{format_exact(self.project.profile.sheet_tolerance, self.unit)}"
+        """'±0.005', exact."""
+        return f"±{format_tolerance(self.project.profile.sheet_tolerance, self.unit)}"
 
     def datum_of(self, plate: Plate) -> str:
         """Where a plate's axes begin, in words; one that stands elsewhere in the aircraft has an origin of its own."""

@@ -91,6 +91,19 @@ def test_the_outline_of_a_plate_that_is_there_already_is_for_reference():
         assert {row["reference"] for row in rows if row["feature"] == "outline"} == {"yes" if is_there else "no"}
 
 
+def test_what_is_looked_at_on_a_used_sheet_asks_for_no_grain_and_no_good_face():
+    seen = {}
+    for state in ("new", "reworked"):
+        project = builders.project(builders.sheet(cuts=(builders.cut("a", 0, 0),), state=state))
+        subject = papers.shown(project, project.options[0])
+        found = characteristics(subject, subject.laid.plates[0])
+        seen[state] = " ".join(each.words for each in found if each.what == "looked at")
+    assert "grain and good face as noted" in seen["new"]
+    assert "grain" not in seen["reworked"]
+    assert "good face" not in seen["reworked"]
+    assert "deburred" in seen["reworked"]
+
+
 def test_numbers_and_order_of_lettering_are_those_of_the_placards_sheet():
     words = [Engraving(id=f"e{x}", text=f"W{x}", x=x, y=0, height=3.0) for x in (90, -50, 10)]
     project = builders.project(builders.sheet(engravings=tuple(words), state="new"))
@@ -201,4 +214,4 @@ def test_what_a_gauge_or_the_template_tells_is_a_round_number_in_either_unit():
         subject = shown(unit)
         found = characteristics(subject, subject.laid.plates[0])
         told[unit] = next(tolerance_words(subject, each) for each in found if each.what == "letter height")
-    assert told == {LengthUnit.MM: "0.25", LengthUnit.INCH: "0.01"}
+    assert told == {LengthUnit.MM: "0.25", LengthUnit.INCH: "0.010"}

@@ -1,4 +1,6 @@
 from panelcad.checks.run import check
+from panelcad.checks.wording import fault
+from panelcad.checks.wording import words as words_of
 from panelcad.drawing.cautions import BEFORE_CUTTING, BEFORE_FLIGHT
 from panelcad.drawing.sheets.findings import note_pages
 from panelcad.model.finding import Acceptance
@@ -42,6 +44,50 @@ def test_notes_on_lettering_and_hardware_stand_there_only_where_they_apply():
     assert "Countersinks as in the hole schedule" in words
     assert "before engraving [__] after engraving" in words
     assert "Engraving filled, colour as shown to the owner: #f2f2ee" in words
+
+
+def test_a_new_sheet_is_told_how_to_lie_and_a_used_one_how_to_be_set_up():
+    new, used = builders.sheet(state="new"), builders.sheet(state="reworked")
+    of_new, of_used = written(builders.project(new)), written(builders.project(used))
+    assert "structural sheet, new, make one." in of_new
+    assert "structural sheet, reworked." in of_used
+    assert "Grain along" in of_new
+    assert "keep its film on" in of_new
+    for word in ("Grain", "film"):
+        assert word not in of_used
+    assert "measure the values in brackets on it before cutting" in of_used
+    assert "measure the values in brackets" not in of_new
+
+
+def test_of_a_new_and_a_used_sheet_together_each_note_says_whose_it_is():
+    used = builders.sheet(state="reworked")
+    words = written(builders.project(used, used.revised(id="sub", name="Sub-panel", state="new")))
+    assert "Grain along the panel's width (Sub-panel) unless" in words
+    assert f"The sheet is there already ({used.name}):" in words
+
+
+def test_engraving_says_where_the_tool_runs_and_how_wide_it_cuts_where_that_is_known():
+    plate = builders.sheet(engravings=(Engraving(id="e", text="PITOT", x=0, y=0, height=3.0),), state="new")
+    project = builders.project(plate)
+    assert "the tool along the middle of each stroke" in written(project)
+    assert "Width and depth of the stroke: ____" in written(project)
+    known = project.revised(profile=project.profile.revised(engraving_tool=0.4))
+    assert "Strokes 0.40 mm wide; depth: ____" in written(known)
+
+
+def test_no_note_of_a_finding_says_to_move_or_change_something():
+    """Beside a dimension 'Move it 6.5 mm left' would be an order; what is wrong, and by how much, is told."""
+    project = crowded()
+    option = project.options[0]
+    cured = [finding for finding in check(project, option).findings if finding.cure is not None]
+    assert cured
+    for finding in cured:
+        accepted = Acceptance(
+            finding=finding.identity, reason="Tried", initials="AB", on="2026-05-01", measured=finding.measured
+        )
+        for shown in (project, project.with_option(option.revised(acceptances=(accepted,)))):
+            assert fault(finding, project, option) in written(shown)
+            assert words_of(finding, project, option).cure not in written(shown)
 
 
 def test_open_findings_are_listed_and_accepted_ones_bear_their_reason():

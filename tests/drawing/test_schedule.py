@@ -113,7 +113,7 @@ def test_the_schedule_gives_number_place_size_and_purpose():
 
 def test_what_is_in_the_metal_already_has_no_tolerance():
     by_number = {hole.number: hole for hole in holes(shown(), shown().laid.plates[0])}
-    assert [by_number[number].state for number in ("1", "2", "S1")] == ["cut", "there", "there"]
+    assert [by_number[number].state for number in ("1", "2", "S1")] == ["cut", "existing", "existing"]
 
 
 def test_with_a_finish_the_schedule_gives_cut_sizes_too():
@@ -144,6 +144,32 @@ def test_each_schedule_names_the_material_of_its_own_plate():
 
 def test_a_plate_that_stands_elsewhere_says_where_its_own_datum_is():
     assert any("own origin, which is at X 10.00, Y 0.00, Z 25.00" in words for words in rows(shown()))
+
+
+def test_the_schedule_says_how_exact_radii_are_as_the_inspection_has_them():
+    outline = Rectangle(width=600, height=300, corner_radius=9)
+    told = {}
+    for unit in LengthUnit:
+        for state in ("new", "reworked"):
+            project = builders.project(builders.sheet(outline=outline, state=state), unit=unit)
+            told[unit, state] = " ".join(rows(papers.shown(project, project.options[0])))
+    assert "Radii of the outline are ±0.25 mm up to R25.00 mm;" in told[LengthUnit.MM, "new"]
+    assert "Radii of the outline are ±0.010 in up to R0.984 in;" in told[LengthUnit.INCH, "new"]
+    assert not any("Radii" in words for (_, state), words in told.items() if state == "reworked")
+    assert "Radii" not in " ".join(rows(shown()))
+
+
+def test_cuts_that_hold_no_item_are_named_so_that_their_numbers_are_not_missed():
+    project = builders.project(
+        builders.sheet(cuts=(builders.cut("a", -100, 20), builders.cut("box", 100, 20)), state="new"),
+        items=(builders.item("gauge", -100, 20, cut="a"),),
+    )
+    written = [
+        text.text
+        for page in equipment_pages(papers.shown(project, project.options[0]))
+        for text in papers.texts(page.nodes)
+    ]
+    assert "No item is fitted in: 2 (box)." in written
 
 
 def test_the_equipment_list_has_the_numbers_of_the_panel():

@@ -75,7 +75,7 @@ def _engraved(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
     for number, each in numbered_engravings(subject, plate):
         place = subject.number(each.x), subject.number(each.y)
         height, turn = subject.number(each.height), format_angle(each.rotation)
-        yield Row((number, each.text, *place, height, turn, "there" if number in there else "engrave"))
+        yield Row((number, each.text, *place, height, turn, "existing" if number in there else "engrave"))
 
 
 def _removed(subject: Subject, plate: PlateLayout) -> Iterator[Row]:

@@ -35,7 +35,18 @@ def equipment_pages(subject: Subject) -> list[Page]:
     ordered = sorted(subject.option.items, key=lambda item: number_key(subject.numbers.items[item.id]))
     rows = tuple(_rows(subject, tuple(ordered)))
     title, material = subject.project.title, common_material(subject)
-    return listing_pages(subject, Listing("Equipment list", title, _WORDS, _COLUMNS, rows, material=material))
+    return listing_pages(subject, Listing("Equipment list", title, _words(subject), _COLUMNS, rows, material=material))
+
+
+def _words(subject: Subject) -> tuple[str, ...]:
+    """With the cuts that hold no item, lest their numbers be missed in the list."""
+    bare = [
+        f"{subject.numbers.cuts[placed.cut.id]} ({placed.cut.name})"
+        for plate in subject.laid.plates
+        for placed in plate.cuts
+        if not any(item.item.cut == placed.cut.id for item in plate.items)
+    ]
+    return (*_WORDS, f"No item is fitted in: {', '.join(bare)}.") if bare else _WORDS
 
 
 def number_key(number: str) -> tuple[tuple[str, tuple[int, ...]], int, str]:

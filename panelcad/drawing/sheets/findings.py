@@ -5,7 +5,7 @@ from typing import Final
 
 from panelcad.checks.facts import sheet_facts
 from panelcad.checks.profile_file import differences
-from panelcad.checks.wording import sentence, unknown_sentences
+from panelcad.checks.wording import fault, unknown_sentences
 from panelcad.drawing.datum_words import datum_on_part
 from panelcad.drawing.describe import contour_text, sheet_text
 from panelcad.drawing.drawing_plates import common_material, worked_plates
@@ -19,7 +19,7 @@ from panelcad.drawing.table import Column, Row
 from panelcad.geometry.across import Across
 from panelcad.model.alloy import KG_PER_LB
 from panelcad.model.layout import PlateLayout
-from panelcad.model.plate import Plate
+from panelcad.model.plate import Plate, PlateState
 from panelcad.model.project import Project
 from panelcad.model.release import Release
 from panelcad.model.revision import issues_of, releases_of
@@ -49,10 +49,7 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
     if subject.part:
         yield f"These papers are a part of the option: {subject.part}.", ""
     for plate in (each.plate for each in worked_plates(subject)):
-        yield (
-            f"{plate.name}: {sheet_text(plate, subject.unit)}; {plate.role.value}, {plate.state.value}. {plate.notes}",
-            "",
-        )
+        yield f"{plate.name}: {sheet_text(plate, subject.unit)}; {plate.role.value}, {_made(plate)}. {plate.notes}", ""
         yield from _bend_notes(subject, plate)
     yield (
         f"Dimensions in {subject.unit_word}; general tolerance {subject.tolerance} unless the schedule says else.",
@@ -68,6 +65,11 @@ def _metal_notes(subject: Subject) -> Iterator[tuple[str, str]]:
         yield f"{laid.plate.name}: datum {datum}. X to the right and Y up as the pilot sees it. {on_part}", ""
     if project.notes:
         yield project.notes, ""
+
+
+def _made(plate: Plate) -> str:
+    """'new, make one' or 'reworked'."""
+    return f"{plate.state.value}, make one" if plate.state is PlateState.NEW else plate.state.value
 
 
 def _of_a_used_sheet(subject: Subject, laid: PlateLayout) -> Iterator[str]:
@@ -131,7 +133,7 @@ def _finding_rows(subject: Subject) -> Iterator[Row]:
         yield from _section("NOTES ON THE FRONT", list(_drawing_notes(subject)))
     yield from _section("REVISIONS", list(_revisions(subject)))
     yield from _section("ACCEPTED FINDINGS", _accepted(subject))
-    opened = [(f.severity.value, sentence(f, subject.project, subject.option)) for f in report.findings]
+    opened = [(f.severity.value, fault(f, subject.project, subject.option)) for f in report.findings]
     yield from _section("OPEN FINDINGS", [(f"{severity.capitalize()}. {words}", "open") for severity, words in opened])
     yield from _section("NOT KNOWN, AND SO NOT JUDGED", [(said, "unknown") for said in unknown_sentences(report)])
     limits = [(each.text(subject.unit), "limit") for each in differences(subject.project.profile)]
@@ -165,7 +167,7 @@ def _accepted(subject: Subject) -> list[tuple[str, str]]:
     rows = []
     for each in subject.report.accepted:
         word = each.acceptance
-        words = sentence(each.finding, subject.project, subject.option)
+        words = fault(each.finding, subject.project, subject.option)
         rows.append((f"{words} Reason: {word.reason}", f"{word.initials}, {word.on}"))
     return rows
 

@@ -7,7 +7,7 @@ from itertools import count
 from typing import Final
 
 from panelcad.drawing.display import Bounds, Node
-from panelcad.drawing.page import MARGIN, NO_MATERIAL, Page, columns_of, heading
+from panelcad.drawing.page import MARGIN, NO_MATERIAL, Page, columns_of, head_of, heading
 from panelcad.drawing.paper import Paper
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row, boxes_filled, run_over, stretched
@@ -34,7 +34,7 @@ class Listing:
 def listing_pages(subject: Subject, listing: Listing) -> list[Page]:
     """The table on sheets of the usual size; none where it has no rows."""
     paper = list_paper(subject)
-    columns, boxes = set_out(paper, listing.columns, listing.abreast)
+    columns, boxes = _set_out(paper, listing)
     boxes = _balanced(columns, listing.rows, boxes)
     parts = list(run_over(columns, listing.rows, (box for _ in count() for box in boxes), subject.inks))
     sheets = [parts[i : i + len(boxes)] for i in range(0, len(parts), len(boxes))]
@@ -66,11 +66,11 @@ def list_paper(subject: Subject) -> Paper:
     return subject.papers[0]
 
 
-def set_out(paper: Paper, columns: Sequence[Column], abreast: int) -> tuple[tuple[Column, ...], list[Bounds]]:
-    """The columns widened to share the sheet's width between `abreast` tables, and the boxes of those."""
+def _set_out(paper: Paper, listing: Listing) -> tuple[tuple[Column, ...], list[Bounds]]:
+    """The columns widened to share the sheet's width between the tables abreast, and the boxes of those."""
     room = paper.frame[2] - paper.frame[0] - 2 * MARGIN
-    width = (room - (abreast - 1) * GAP) / abreast
-    return stretched(columns, width), columns_of(paper, width, GAP)
+    width = (room - (listing.abreast - 1) * GAP) / listing.abreast
+    return stretched(listing.columns, width), columns_of(paper, width, GAP, head_of(paper, *listing.words))
 
 
 def _page(subject: Subject, listing: Listing, paper: Paper, parts: list[tuple[Node, ...]], number: int) -> Page:

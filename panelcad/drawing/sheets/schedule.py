@@ -7,6 +7,7 @@ from typing import Final
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.directions import LEGEND
 from panelcad.drawing.display import Along
+from panelcad.drawing.inspection import LARGEST_GAUGE, gauge_words
 from panelcad.drawing.outline_edges import Edge, edges
 from panelcad.drawing.page import Page
 from panelcad.drawing.schedule import Hole, holes
@@ -42,7 +43,7 @@ def schedule_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     """The schedule of one plate: its holes, then its outline from vertex to vertex."""
     datum = f"Positions and sizes in {subject.unit_word}, finished sizes. Datum: {subject.datum_of(plate.plate)}."
     axes = f"X to the right and Y up as the pilot sees it; positions {subject.tolerance}."
-    words = (datum, f"{axes} {LEGEND} {_NUMBERS}")
+    words = (datum, f"{axes} {LEGEND} {_NUMBERS}", *_radius_words(subject, plate))
     columns = _COLUMNS if _coat(subject) else tuple(column for column in _COLUMNS if column is not _CUT)
     listed = holes(subject, plate)
     rows = [_row(subject, hole, columns) for hole in listed]
@@ -55,6 +56,16 @@ def schedule_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     material = sheet_text(plate.plate, subject.unit)
     listing = Listing("Hole schedule", plate.plate.name, words, columns, tuple(rows), abreast=2, material=material)
     return listing_pages(subject, listing)
+
+
+def _radius_words(subject: Subject, plate: PlateLayout) -> Iterator[str]:
+    """How exact the outline's radii are: as they are inspected."""
+    if plate.plate.state is PlateState.NEW and any(edge.arc for edge in edges(plate.outline)):
+        largest = subject.length(LARGEST_GAUGE)
+        yield (
+            f"The tolerance of a vertex is that of its X and Y. Radii of the outline are {gauge_words(subject)} up to "
+            f"R{largest}; larger ones are for reference, their ends and middles are measured."
+        )
 
 
 @dataclass(frozen=True)
@@ -81,7 +92,7 @@ def _contour_rows(subject: Subject, of: _Contour, columns: tuple[Column, ...]) -
             "Cut at": "–" if of.is_there else f"{subject.number(abs(of.grows))} {_WAY[of.grows < 0]}",
             "Tolerance": "–" if of.is_there else subject.tolerance_number,
             "What for": _about(subject, edge),
-            "State": "there" if of.is_there else "cut",
+            "State": "existing" if of.is_there else "cut",
         }
         yield Row(tuple(cells[column.title] for column in columns))
 
