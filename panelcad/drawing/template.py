@@ -85,7 +85,7 @@ class _Template:
         window = (at.x, at.y, at.x + printer.window[0], at.y + printer.window[1])
         clip = box_outline(window)
         mark = () if self.subject.stamp.is_released else (draft_mark(window, self.inks),)
-        foot = template_foot(self.subject, self.plate, printer, f"Page {tile.name}")
+        foot = template_foot(self.subject, self.plate, printer, f"Page {tile.name}, front")
         nodes = (*mark, Group(shown, clip=clip), Path((clip,), pen=self.inks.pen(0.18)), *foot)
         return Sheet(printer.width, printer.height, nodes, f"{self.plate.plate.name}, page {tile.name}", 1)
 
