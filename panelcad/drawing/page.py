@@ -17,6 +17,7 @@ from panelcad.drawing.title_block import HEIGHT, WIDTH, Heading, title_block
 MARGIN: Final = 6.0
 _NAME: Final = 7.5
 """Room for a page's name below the frame's top."""
+_AIR: Final = 1.5
 HEAD: Final = _NAME + 4 * PITCH
 """Room for a page's heading: its name and four lines."""
 NO_SCALE: Final = "none"
@@ -61,8 +62,8 @@ def beside_title_block(paper: Paper) -> Bounds:
 
 
 def head_of(paper: Paper, *more: str) -> float:
-    """Room for a heading with these lines below the name; no less than for four."""
-    return max(HEAD, _NAME + len(_lines(paper, more)) * PITCH)
+    """Room for a heading with these lines below the name, and air under the last; no less than the usual."""
+    return max(HEAD, _NAME + len(_lines(paper, more)) * PITCH + _AIR)
 
 
 def columns_of(paper: Paper, width: float, gap: float = 6.0, head: float = HEAD) -> list[Bounds]:

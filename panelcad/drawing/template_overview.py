@@ -5,7 +5,7 @@ from typing import Final
 
 from panelcad.drawing.box import box_outline, middle, size
 from panelcad.drawing.cautions import BEFORE_CUTTING
-from panelcad.drawing.display import Across, Along, Bounds, Face, Node, Path, Text, union
+from panelcad.drawing.display import Across, Along, Bounds, Colour, Face, Node, Path, Text, union
 from panelcad.drawing.inks import PLAIN, TITLE, Inks
 from panelcad.drawing.lettering import fitted, text_width, wrapped
 from panelcad.drawing.scaling import scaled
@@ -22,6 +22,8 @@ from panelcad.model.plate import PlateState
 
 _GAP: Final = 4.0
 _AIR: Final = 0.8
+_VEIL: Final = Colour.parse("#ffffffb0")
+"""Behind a page's name: lines show through it, paler."""
 _FRAME: Final = 0.18
 _CUT: Final = 0.35
 """Line widths in mm of pages and of what is there already, and of what is to be made."""
@@ -80,7 +82,7 @@ def _map(subject: Subject, plate: PlateLayout, tiles: Sequence[Tile], room: Boun
     for tile in tiles:
         x, y = middle(tile.window)
         at = (origin.x + x * factor, origin.y + y * factor)
-        yield Path((box_outline(_around(tile.name, at)),), fill=inks.palette.background)
+        yield Path((box_outline(_around(tile.name, at)),), fill=_VEIL)
         yield inks.text(tile.name, at, TITLE, Along.CENTRE, Across.MIDDLE, face=Face.BOLD, colour=inks.note)
 
 
