@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
+from panelcad.drawing.numbering import number_key, numbering
 from panelcad.drawing.views.around import Limit, Space, depth_limits, moving_parts, obstacles
 from panelcad.geometry.gap import gap
 from panelcad.geometry.point import Point
@@ -39,7 +40,10 @@ class _Solid:
 
 
 def clearances(laid: Layout, plate: PlateLayout) -> list[Clearance]:
-    """For each item and each neighbour within reach its nearest clearance, the tightest first."""
+    """For each item and each neighbour within reach its nearest clearance.
+
+    First what has the least left over what is required; what is equal to a micrometre by the items' numbers.
+    """
     profile = laid.project.profile
     around = list(_around(laid, plate.plate.id, profile))
     limits = depth_limits(laid, plate.plate.id)
@@ -51,7 +55,8 @@ def clearances(laid: Layout, plate: PlateLayout) -> list[Clearance]:
         found.extend(_nearest(item, [*others, *around]))
         found.extend(_to_limits(item, limits, profile.depth_clearance))
     near = [each for each in found if each.distance <= FAR]
-    return sorted(near, key=lambda each: (each.distance - each.required, each.item, each.neighbour))
+    numbers = numbering(laid).items
+    return sorted(near, key=lambda each: (round(each.distance - each.required, 3), number_key(numbers[each.item])))
 
 
 def _bodies(item: PlacedItem, other: PlacedItem) -> tuple[Prism, ...]:

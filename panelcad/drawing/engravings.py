@@ -1,7 +1,7 @@
 """The lines of lettering of a plate by their numbers, in one order on the placards' sheet and in the inspection."""
 
 from panelcad.drawing.number_runs import runs
-from panelcad.drawing.schedule import sort_key
+from panelcad.drawing.numbering import sort_key
 from panelcad.drawing.subject import Subject
 from panelcad.model.found import dropped_lettering, standing_lettering
 from panelcad.model.layout import PlateLayout

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from panelcad.drawing.schedule import sort_key
+from panelcad.drawing.numbering import sort_key
 
 
 def runs(numbers: list[str]) -> Iterator[str]:

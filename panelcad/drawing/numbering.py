@@ -40,6 +40,18 @@ def numbering(layout: Layout) -> Numbering:
     return Numbering(cuts, features, dict(_items(layout, cuts)), dict(_engravings(layout)))
 
 
+def sort_key(number: str) -> tuple[str, tuple[int, ...]]:
+    """Sorts '2' before '10', '7.2' after '7', and S and P series after the cuts."""
+    letter = number[0] if number[0].isalpha() else ""
+    return letter, tuple(int(part) for part in number.removeprefix(letter).split("."))
+
+
+def number_key(number: str) -> tuple[tuple[str, tuple[int, ...]], int, str]:
+    """Sorts '7' before '7A' before '7B' before '10'."""
+    letters = number.lstrip("0123456789")
+    return sort_key(number.removesuffix(letters)), len(letters), letters
+
+
 def _in_reading_order(things: Iterable[Thing], place: Callable[[Thing], Point]) -> list[Thing]:
     """Row by row from the top, each from left to right."""
     ordered: list[Thing] = []

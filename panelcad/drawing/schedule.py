@@ -7,6 +7,7 @@ from typing import Final
 from panelcad.drawing.box import middle
 from panelcad.drawing.describe import contour_text, hole_text, shape_text
 from panelcad.drawing.measures import Measure, hole_measures, is_about_a_circle, shape_measures
+from panelcad.drawing.numbering import sort_key
 from panelcad.drawing.subject import Subject
 from panelcad.geometry.contour import Rounded
 from panelcad.geometry.placement import Placement
@@ -99,12 +100,6 @@ def holes(subject: Subject, plate: PlateLayout) -> list[Hole]:
     own = (*_inner(subject, plate, is_there=is_used), *_attach(subject, plate, is_there=is_used))
     found = [*_of_cuts(subject, plate), *own]
     return sorted(found, key=lambda hole: sort_key(hole.number))
-
-
-def sort_key(number: str) -> tuple[str, tuple[int, ...]]:
-    """Sorts '2' before '10', '7.2' after '7', and S and P series after the cuts."""
-    letter = number[0] if number[0].isalpha() else ""
-    return letter, tuple(int(part) for part in number.removeprefix(letter).split("."))
 
 
 def _inner(subject: Subject, plate: PlateLayout, *, is_there: bool) -> Iterator[Hole]:

@@ -3,8 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from panelcad.drawing.number_runs import runs
-from panelcad.drawing.numbering import numbering
-from panelcad.drawing.schedule import sort_key
+from panelcad.drawing.numbering import numbering, sort_key
 from panelcad.model.layout import Feature, FeatureKind, Layout
 
 

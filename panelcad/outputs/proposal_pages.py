@@ -82,7 +82,7 @@ def overview(project: Project, stories: tuple[Story, ...], paper: Paper) -> list
 
 
 def _offer(told: Story) -> Row:
-    price = f"{told.price}. {told.open_errors}." if told.open_errors else f"{told.price}."
+    price = f"{told.price}. {told.open_errors}." if told.open_errors else told.price
     return Row((told.option.name, told.option.summary, price))
 
 

@@ -6,8 +6,7 @@ from collections.abc import Callable, Iterator
 from typing import Final
 
 from panelcad.drawing.number_runs import runs
-from panelcad.drawing.numbering import numbering
-from panelcad.drawing.schedule import sort_key
+from panelcad.drawing.numbering import numbering, sort_key
 from panelcad.geometry.point import Point
 from panelcad.model.layout import layout
 from panelcad.model.project import Option, Project

@@ -94,7 +94,7 @@ def _missing(result: RequirementResult) -> Finding:
         "required",
         Severity.ERROR,
         (),
-        f"Required and missing: {result.requirement.title} ({result.requirement.paragraph})",
+        f"Required and missing: {result.requirement.title} (paragraph {result.requirement.paragraph})",
         result.source,
         features=(result.requirement.id,),
     )

@@ -5,10 +5,11 @@ from panelcad.drawing.display import Face, Path, Text, walk
 from panelcad.drawing.drawing_plates import worked_plates
 from panelcad.drawing.inks import Ink
 from panelcad.drawing.lettering import text_corners
+from panelcad.drawing.numbering import sort_key
 from panelcad.drawing.outline_edges import arcs, edges
 from panelcad.drawing.page import above_title_block
 from panelcad.drawing.paper import STANDARD_SCALES, named_paper
-from panelcad.drawing.schedule import holes, sort_key
+from panelcad.drawing.schedule import holes
 from panelcad.drawing.sheet import Sheet
 from panelcad.drawing.sheets.front import front_page, fronts
 from panelcad.drawing.tiles import PRINTERS

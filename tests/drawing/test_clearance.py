@@ -57,3 +57,17 @@ def test_a_slanting_limit_is_judged_at_the_corner_it_is_nearest_to():
     each = found(300.0, depth_limits=(wall,))["i1", "wall"]
     assert each.distance == pytest.approx(115 - 4 - 100)
     assert each.ends == ()
+
+
+def test_what_is_as_tight_as_another_comes_by_its_number_and_not_by_how_a_float_ends():
+    """Five 80 mm cases a pitch of 90.1 mm apart, the last of the ids first: each gap is 10.1 mm."""
+    case = Body(kind=BodyKind.CASE, shape=Circle(diameter=80), far=100.0, source=builders.SOURCE)
+    gauge = builders.round_cutout(bodies=(case,))
+    ids = ("e", "d", "c", "b", "a")
+    items = tuple(builders.item(name, -190.3 + 90.1 * i, 0) for i, name in enumerate(ids))
+    project = builders.project(items=items, cutouts=(gauge,))
+    laid = layout(project, project.options[0])
+    listed = clearances(laid, laid.plates[0])
+
+    assert [each.distance for each in listed] == pytest.approx([10.1] * 4)
+    assert [each.item for each in listed] == ["e", "d", "c", "b"]

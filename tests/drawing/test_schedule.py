@@ -7,8 +7,9 @@ from hypothesis import strategies as st
 from panelcad.drawing.describe import hole_text, shape_text
 from panelcad.drawing.directions import bearing
 from panelcad.drawing.drawing_plates import worked_plates
-from panelcad.drawing.schedule import holes, sort_key
-from panelcad.drawing.sheets.equipment import equipment_pages, number_key
+from panelcad.drawing.numbering import number_key, sort_key
+from panelcad.drawing.schedule import holes
+from panelcad.drawing.sheets.equipment import equipment_pages
 from panelcad.drawing.sheets.schedule import schedule_pages
 from panelcad.geometry.placement import Placement
 from panelcad.model.hole import Countersink, Face, HoleForm, HoleKind

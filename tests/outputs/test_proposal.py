@@ -71,6 +71,13 @@ def test_more_options_than_the_first_page_holds_run_on(project, told):
     assert sum(text.startswith("USD 47,410.13") for text in offered) == 3
 
 
+def test_a_price_that_stands_alone_is_no_sentence(pages, told):
+    sound = [each for each in told if not each.is_as_found and not each.open_errors]
+    assert sound
+    for each in sound:
+        assert f"{each.price}." not in pages[0]
+
+
 def test_every_function_is_counted(pages, told):
     text = " ".join(text for text, _ in pages if text.startswith("How many of each function"))
     functions = {function.value for each in told for function in each.functions}

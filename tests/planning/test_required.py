@@ -78,7 +78,7 @@ def test_each_missing_instrument_is_named_with_its_paragraph(gone: str) -> None:
     line = {"altimeter": "altimeter", "compass": "magnetic-direction", "right-fuel": "fuel-quantity"}.get(gone, gone)
     (found,) = judge_required(single(without=gone, flight="day VFR"))
     assert found.features == (line,)
-    assert "91.205(b)" in found.problem
+    assert "(paragraph 91.205(b)" in found.problem
     assert "2014 edition" in found.source
 
 

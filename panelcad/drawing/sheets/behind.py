@@ -64,7 +64,8 @@ def clearance_pages(subject: Subject, plate: PlateLayout) -> list[Page]:
     """All clearances within reach, the tightest first; none where there are none."""
     words = (
         "Between bodies that share some depth, in plan; to a depth limit, in depth. Required: by the profile.",
-        "Neighbours of one stack are left out. Arithmetic on what was entered: measure in the aircraft.",
+        "First what has least left over what is required. Neighbours of one stack are left out.",
+        "Arithmetic on what was entered: measure in the aircraft.",
     )
     rows = tuple(clearance_row(subject, each) for each in clearances(subject.laid, plate))
     material = sheet_text(plate.plate, subject.unit)

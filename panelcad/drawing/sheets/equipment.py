@@ -5,8 +5,8 @@ from typing import Final
 
 from panelcad.drawing.display import Along
 from panelcad.drawing.drawing_plates import common_material
+from panelcad.drawing.numbering import number_key
 from panelcad.drawing.page import Page
-from panelcad.drawing.schedule import sort_key
 from panelcad.drawing.sheets.listing import Listing, listing_pages
 from panelcad.drawing.subject import Subject
 from panelcad.drawing.table import Column, Row
@@ -47,12 +47,6 @@ def _words(subject: Subject) -> tuple[str, ...]:
         if not any(item.item.cut == placed.cut.id for item in plate.items)
     ]
     return (*_WORDS, f"No item is fitted in: {', '.join(bare)}.") if bare else _WORDS
-
-
-def number_key(number: str) -> tuple[tuple[str, tuple[int, ...]], int, str]:
-    """Sorts '7' before '7A' before '7B' before '10'."""
-    letters = number.lstrip("0123456789")
-    return sort_key(number.removesuffix(letters)), len(letters), letters
 
 
 def _rows(subject: Subject, items: tuple[Item, ...]) -> Iterator[Row]:
