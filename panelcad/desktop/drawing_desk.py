@@ -186,7 +186,7 @@ class DrawingDesk(QObject):
         try:
             outline = closed(self.course, bulge)
         except EditRefused as refusal:
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
             return False
         if not self._use(self._bench, outline):
             return False
@@ -201,7 +201,7 @@ class DrawingDesk(QObject):
         try:
             self.course, self.typed_radius = with_radius(self.course, radius), None
         except EditRefused as refusal:
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
             return False
         self.changed.emit()
         return True

@@ -32,7 +32,7 @@ class CanvasDrop:
         try:
             self._carry = Carry(self._bench, self._bench.catalogue.cutout(name))
         except PanelcadError as refusal:
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
         return self._carry is not None
 
     def hover(self, event: QDragMoveEvent, at: Point) -> None:

@@ -50,6 +50,7 @@ class Status(QStatusBar):
         for signal in (bench.document.option_changed, bench.document.replaced):
             signal.connect(lambda: self._tell(""))
         bench.told.connect(self._tell)
+        bench.refused.connect(self._refuse)
         bench.view.pointed.connect(self._point)
         bench.view.left.connect(self.place.clear)
         bench.view.zoomed.connect(self._show_zoom)
@@ -89,6 +90,18 @@ class Status(QStatusBar):
         tool = self._parts.toolbox.tool
         text = words or (tool.hint if tool is not None else "")
         self.words.setText(text)
+        self._dress("")
+
+    def _refuse(self, words: str) -> None:
+        """What was asked for was not done."""
+        self._tell(words)
+        self._dress("wrong")
+
+    def _dress(self, role: str) -> None:
+        if self.words.property("role") != role:
+            self.words.setProperty("role", role)
+            self.words.style().unpolish(self.words)
+            self.words.style().polish(self.words)
 
     def _was_told(self) -> None:
         self._is_being_told = False

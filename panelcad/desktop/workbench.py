@@ -34,12 +34,13 @@ CLOSEST: Final = 12.0
 
 
 class Workbench(QObject):
-    """Signals: `told` a passing word for the status bar; `tool_wanted` and `action_wanted` by their id, `place_wanted`
-    with a cutout; `finding_chosen` by its identity, to go there, and `finding_marked` to choose it in the list;
-    `theme_changed`, `catalogue_changed`.
+    """Signals: `told` a passing word for the status bar, `refused` one that says why something was not done;
+    `tool_wanted` and `action_wanted` by their id, `place_wanted` with a cutout; `finding_chosen` by its identity, to go
+    there, and `finding_marked` to choose it in the list; `theme_changed`, `catalogue_changed`.
     """
 
     told = Signal(str)
+    refused = Signal(str)
     tool_wanted = Signal(str)
     action_wanted = Signal(str)
     place_wanted = Signal(object)
@@ -95,7 +96,7 @@ class Workbench(QObject):
             try:
                 self._equipment = whole_equipment()
             except PanelcadError as fault:
-                self.told.emit(str(fault))
+                self.refused.emit(str(fault))
                 self._equipment = packaged_equipment()
         return self._equipment
 
@@ -118,7 +119,7 @@ class Workbench(QObject):
         try:
             self.document.apply(title, change(self.document.project, self.document.option_id))
         except PanelcadError as refusal:
-            self.told.emit(str(refusal))
+            self.refused.emit(str(refusal))
             return False
         return True
 

@@ -177,7 +177,7 @@ def test_depth_and_size_of_an_obstacle_are_read_and_changed_in_its_properties(ar
 def test_a_depth_that_cannot_be_is_told_and_the_field_says_again_what_stands_there(around) -> None:
     around.click(-60, -90)
     told = []
-    around.window.bench.told.connect(told.append)
+    around.window.bench.refused.connect(told.append)
     rows = sheet(around).around
     enter(rows.depths[1], "10")
     assert thing(around, "tube") == TUBE

@@ -382,7 +382,7 @@ def test_the_pitch_of_a_row_follows_the_cutout_and_leaves_nothing_to_find_betwee
     pitches: list[float] = []
 
     def fill(dialog: EditDialog) -> None:
-        for words in ("rocker", "push-pull"):
+        for words in ("switch rocker", "push-pull"):
             choose(words)
             pitches.append(pitch_shown(dialog))
         QTest.keyClick(dialog, Qt.Key.Key_Return)

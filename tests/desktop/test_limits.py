@@ -33,7 +33,7 @@ def test_an_unusable_file_is_told_and_changes_nothing(hands, tmp_path, monkeypat
     file.write_text("unit =")
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(file), ""))
     told: list[str] = []
-    hands.window.bench.told.connect(told.append)
+    hands.window.bench.refused.connect(told.append)
     before = hands.window.bench.document.project
 
     hands.window.menus.actions["file.take-limits"].trigger()

@@ -90,7 +90,9 @@ def test_a_kept_plate_is_told_and_stays(outline_hands, qtbot) -> None:
     option = document.option
     kept = option.revised(plates=(option.plates[0].revised(state=PlateState.KEPT),))
     document.apply("keep it", document.project.with_option(kept))
-    with qtbot.waitSignal(outline_hands.window.bench.told, check_params_cb=lambda words: "is kept as it is" in words):
+    with qtbot.waitSignal(
+        outline_hands.window.bench.refused, check_params_cb=lambda words: "is kept as it is" in words
+    ):
         outline_hands.press(300, 150)
     outline_hands.release(300, 150)
 

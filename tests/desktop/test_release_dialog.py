@@ -93,7 +93,7 @@ def test_a_release_by_keys_is_written_locked_saved_and_not_undone(hands, window,
     def fill_in(question: ReleaseQuestion) -> None:
         typed(question.by, "TS")
         typed(question.folder.text, str(tmp_path / "papers"))
-        QTest.keyClick(question, Qt.Key.Key_Return)
+        QTest.mouseClick(question.verb, Qt.MouseButton.LeftButton)
 
     asked, told = when(ReleaseQuestion, fill_in), when(QMessageBox, press("Close"))
     QTest.keyClick(window, Qt.Key.Key_R, CTRL)
@@ -229,7 +229,7 @@ def test_a_refusal_offers_a_draft_and_locks_nothing(hands, window, tmp_path, mon
 
     def fill_in(question: ReleaseQuestion) -> None:
         typed(question.folder.text, str(tmp_path / "papers"))
-        QTest.keyClick(question, Qt.Key.Key_Return)
+        QTest.mouseClick(question.verb, Qt.MouseButton.LeftButton)
 
     when(ReleaseQuestion, fill_in)
     told = when(QMessageBox, press("Write a draft drawing"))
@@ -239,3 +239,19 @@ def test_a_refusal_offers_a_draft_and_locks_nothing(hands, window, tmp_path, mon
     assert {path.suffix for path in (tmp_path / "papers").iterdir()} == {".pdf"}
     assert window.bench.document.project.releases == ()
     assert window.bench.document.done
+
+
+def test_enter_releases_from_the_button_alone(window):
+    left: list[bool] = []
+
+    def enter(question: ReleaseQuestion) -> None:
+        for widget in (question, question.by, question.folder.text):
+            QTest.keyClick(widget, Qt.Key.Key_Return)
+        left.append(question.isVisible())
+        assert not question.verb.isDefault()
+        question.reject()
+
+    when(ReleaseQuestion, enter)
+    QTest.keyClick(window, Qt.Key.Key_R, CTRL)
+    assert left == [True]
+    assert window.bench.document.project.releases == ()

@@ -82,7 +82,7 @@ def test_purpose_size_and_place_are_changed_in_figures(hands, glove_box) -> None
 
 def test_sizes_that_make_no_shape_are_refused_in_words(hands, glove_box) -> None:
     told = []
-    hands.window.bench.told.connect(told.append)
+    hands.window.bench.refused.connect(told.append)
     hands.click(*MIDDLE)
     radius = pane(hands, "properties").sheet.sizes[2]
     type_into(radius, "200")

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from panelcad.checks.report import NotJudged
 from panelcad.desktop.judge import CHECKING, Judge
+from panelcad.editing.groups import lock
 
 
 class Layouts(QObject):
@@ -144,3 +145,14 @@ def test_words_that_belong_to_the_step_stay_though_it_selects_something(hands) -
     bench.told.emit("One was left out.")
     bench.selection.set(["one"])
     assert hands.window.statusBar().words.text() == "One was left out."
+
+
+def test_a_refusal_stands_out_until_something_else_is_told(hands) -> None:
+    bench, words = hands.window.bench, hands.window.statusBar().words
+    bench.edit("Lock", lambda project, option: lock(project, option, ["two"]))
+    hands.drag((0, 50), (40, 80))
+    assert "locked" in words.text()
+    assert words.property("role") == "wrong"
+    assert words.palette().color(words.foregroundRole()).name() == bench.theme.wrong
+    bench.told.emit("Copied 1")
+    assert words.property("role") == ""

@@ -88,7 +88,7 @@ def _forget(parts: Parts) -> None:
     try:
         forget_cutout(cutout)
     except PanelcadError as refusal:
-        parts.bench.told.emit(str(refusal))
+        parts.bench.refused.emit(str(refusal))
         return
     parts.bench.read_catalogue_again()
     parts.bench.told.emit(f"'{cutout.title}' is no longer in our library; projects that use it keep it")

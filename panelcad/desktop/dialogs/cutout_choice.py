@@ -1,12 +1,13 @@
-"""A box to choose a cutout of the library in, with search by typing."""
+"""A box to choose a cutout of the library in, with search by words."""
 
 from collections.abc import Iterable
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QCompleter
 
+from panelcad.library.search import Index
 from panelcad.model.cutout import Cutout
 
 _ENTERS: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
@@ -31,14 +32,20 @@ class CutoutChoice(QComboBox):
             self.addItem(nothing, "")
         for cutout in self._known.values():
             self.addItem(cutout.title, cutout.name)
-        completer = QCompleter(self.model(), self)
-        completer.setFilterMode(Qt.MatchFlag.MatchContains)
-        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self._index = Index((cutout.name, cutout.title, cutout.family) for cutout in self._known.values())
+        self._suiting = QStringListModel(self)
+        completer = QCompleter(self._suiting, self)
+        completer.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
         self.setCompleter(completer)
         line = self.lineEdit()
         if line is not None:
             line.installEventFilter(self)
+            line.textEdited.connect(self._search)
             line.returnPressed.connect(self._enter)
+
+    def _search(self, words: str) -> None:
+        """Offer what suits the words, as the library's own search does."""
+        self._suiting.setStringList([self._known[name].title for name in self._index.search(words)])
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Coming here by keys, one types over what is chosen."""
@@ -77,16 +84,14 @@ class CutoutChoice(QComboBox):
         return self._known.get(str(self.itemData(row))) if row >= 0 else None
 
     def take_first(self) -> bool:
-        """Where what is typed names none, choose the first whose title holds it; whether that was done."""
-        completer, typed = self.completer(), self.currentText().strip()
-        if self.cutout is not None or completer is None or not typed:
+        """Where what is typed names none, choose what suits its words best; whether that was done."""
+        typed = self.currentText().strip()
+        if not typed or self.findText(typed, Qt.MatchFlag.MatchFixedString) >= 0:
             return False
-        completer.setCompletionPrefix(typed)
-        if not completer.completionCount():
-            return False
-        title = str(completer.completionModel().index(0, 0).data())
-        self.setCurrentIndex(self.findText(title, Qt.MatchFlag.MatchFixedString))
-        return True
+        found = self._index.search(typed)
+        if found:
+            self.choose(found[0])
+        return bool(found)
 
     def choose(self, name: str) -> None:
         self.setCurrentIndex(max(0, self.findData(name)))

@@ -5,9 +5,9 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QUrl
-from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QDialog, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QDesktopServices, QKeyEvent, QShowEvent
+from PySide6.QtWidgets import QDialog, QPushButton, QVBoxLayout, QWidget
 
 from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
@@ -32,6 +32,7 @@ from panelcad.outputs.release import Released, draft, release
 from panelcad.outputs.release_papers import ReleaseOptions
 from panelcad.outputs.section_choices import section_word
 
+_ENTERS: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
 _RELEASING: Final = ("Releasing", "Checking the option")
 
 
@@ -78,6 +79,20 @@ class ReleaseQuestion(FittedDialog):
         self.cutting.changed.connect(self._look)
         self.drawing.sections.textChanged.connect(self._look)
         self._look()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """What cannot be undone is no button's by default; Qt would choose one."""
+        super().showEvent(event)
+        for button in self.findChildren(QPushButton):
+            button.setAutoDefault(False)
+            button.setDefault(False)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter releases from the button alone."""
+        if event.key() in _ENTERS and not self.verb.hasFocus():
+            event.accept()
+        else:
+            super().keyPressEvent(event)
 
     def release_options(self) -> ReleaseOptions:
         """What is chosen. Raises `PanelcadError` for a choice with which nothing can be written."""

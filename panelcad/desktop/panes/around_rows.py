@@ -60,7 +60,7 @@ class AroundRows:
     def _length(self, word: str, take: Any) -> LengthField:
         field = LengthField(word, self._bench.unit)
         self._form.row(f"{word}, {self._bench.unit.value}", field)
-        field.refused.connect(self._bench.told)
+        field.refused.connect(self._bench.refused)
         field.committed.connect(lambda _: take())
         return field
 

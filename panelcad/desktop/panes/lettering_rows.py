@@ -18,7 +18,7 @@ class LetteringRows:
         form.row(f"Hei&ght, {bench.unit.value}", self.height)
         self.text.committed.connect(lambda words: self._revise(text=words.strip()))
         self.height.committed.connect(lambda mm: self._revise(height=mm))
-        self.height.refused.connect(bench.told)
+        self.height.refused.connect(bench.refused)
 
     def show(self, lettering: Engraving) -> None:
         """The lettering as it is now."""

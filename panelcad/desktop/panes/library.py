@@ -180,7 +180,7 @@ class LibraryPane(QWidget):
             self.family.addItem(family.title, family.name)
         self.family.setCurrentIndex(max(0, self.family.findData(chosen)))
         for fault in catalogue.faults:
-            self._bench.told.emit(str(fault))
+            self._bench.refused.emit(str(fault))
         self.refresh()
 
     def refresh(self) -> None:

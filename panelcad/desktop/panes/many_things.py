@@ -26,7 +26,7 @@ class ManyThings(Form):
         self.dx, self.dy = LengthField("Move right by", bench.unit), LengthField("Move up by", bench.unit)
         for field in (self.dx, self.dy):
             field.show_value(0.0)
-            field.refused.connect(bench.told)
+            field.refused.connect(bench.refused)
             field.done.connect(self._move)
         self.row("&Right", self.dx)
         self.row("&Up", self.dy)

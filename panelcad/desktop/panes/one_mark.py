@@ -23,7 +23,7 @@ class OneMark(Form):
         self.text = TextField("Words")
         self.along = ChoiceBox()
         self.length = LengthField("Length", bench.unit)
-        self.length.refused.connect(bench.told)
+        self.length.refused.connect(bench.refused)
         self.across, self.up = LengthField("x", bench.unit), LengthField("y", bench.unit)
         if isinstance(mark, Dimension):
             self._add_dimension()
@@ -40,7 +40,7 @@ class OneMark(Form):
     def _add_place(self) -> None:
         for letter, field in (("x", self.across), ("y", self.up)):
             self.row(f"&{letter}", field)
-            field.refused.connect(self._bench.told)
+            field.refused.connect(self._bench.refused)
         self.across.committed.connect(lambda mm: self._revise("Move a note", x=mm))
         self.up.committed.connect(lambda mm: self._revise("Move a note", y=mm))
 

@@ -42,7 +42,7 @@ class OneOpening(Form):
     def _length(self, word: str, take: Callable[[], None]) -> LengthField:
         field = LengthField(word.replace("&", ""), self._bench.unit)
         self.row(f"{word}, {self._bench.unit.value}", field)
-        field.refused.connect(self._bench.told)
+        field.refused.connect(self._bench.refused)
         field.committed.connect(lambda _: take())
         return field
 

@@ -60,7 +60,7 @@ class OneThing(Form):
         self.row("", self.locked)
         self.locked.clicked.connect(lambda _: self._lock_or_free())
         for field in (self.across, self.up, self.turn):
-            field.refused.connect(self._bench.told)
+            field.refused.connect(self._bench.refused)
         self.across.committed.connect(lambda _: self._move())
         self.up.committed.connect(lambda _: self._move())
         self.turn.committed.connect(self._turn)

@@ -57,7 +57,7 @@ class OutlinePane(Form):
 
     def _length(self, name: str) -> LengthField:
         field = LengthField(name, self._unit)
-        field.refused.connect(self._bench.told)
+        field.refused.connect(self._bench.refused)
         return field
 
     def _row(self, word: str, field: QWidget, button: QPushButton) -> None:

@@ -83,7 +83,7 @@ class SectionPane(QWidget):
         bench.selection.changed.connect(self._select)
         bench.theme_changed.connect(self._take_theme)
         self.at.committed.connect(bench.section.run_at)
-        self.at.refused.connect(bench.told)
+        self.at.refused.connect(bench.refused)
         self.way.activated.connect(self._turn)
 
     def _turn(self) -> None:

@@ -63,7 +63,7 @@ class Carry:
         try:
             made = add_to_stack(self._before, document.option_id, cut_id, self.cutout, position)
         except PanelcadError as refusal:
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
             return None
         self._bench.stage.scene.set_guides(())
         self._bench.told.emit(f"Into {self._bench.name_of(cut_id)}, place {position + 1} from above")

@@ -71,7 +71,7 @@ class OutlineTool(Tool):
         try:
             self._drag = OutlineDrag(self.bench, handle, pointer)
         except PanelcadError as refusal:
-            self.bench.told.emit(str(refusal))
+            self.bench.refused.emit(str(refusal))
 
     def move(self, pointer: Pointer) -> None:
         if self._drag is not None:

@@ -55,7 +55,7 @@ class OutlineDrag:
                 self._before, self._bench.document.option_id, lambda outline, _: self._changed(outline, target)
             )
         except EditRefused as refusal:
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
             return
         plate = project.option(self._bench.document.option_id).plate(self._bench.stage.plate_id)
         self.outline = sharpened(outline_of(plate.outline))

@@ -38,7 +38,7 @@ class PlaceTool(Tool):
         try:
             self._carry = Carry(self.bench, self._cutout)
         except PanelcadError as refusal:
-            self.bench.told.emit(str(refusal))
+            self.bench.refused.emit(str(refusal))
         return self._carry is not None
 
     def _carried(self) -> Carry:

@@ -100,7 +100,7 @@ class StackDrag:
         except PanelcadError as refusal:
             self._show(self._before)
             end_of_move(self._bench)
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
             return
         self._gesture.title = f"Move {unit.name} in its stack"
         self._show(project)
@@ -152,5 +152,5 @@ def try_drag(bench: Workbench, start: Pointer, grabbed: str) -> Drag | StackDrag
     try:
         return begin_drag(bench, start, grabbed)
     except PanelcadError as refusal:
-        bench.told.emit(str(refusal))
+        bench.refused.emit(str(refusal))
         return None

@@ -122,7 +122,7 @@ class Stretch:
         try:
             project = self._stretched(to)
         except EditRefused as refusal:
-            self._bench.told.emit(str(refusal))
+            self._bench.refused.emit(str(refusal))
             return
         self._gesture.propose(project)
         self._bench.stage.preview(project)
@@ -171,5 +171,5 @@ def try_stretch(bench: Workbench, handles: StretchHandles, pull: Pull, start: Po
     try:
         return Stretch(bench, handles, pull, start)
     except PanelcadError as refusal:
-        bench.told.emit(str(refusal))
+        bench.refused.emit(str(refusal))
         return None

@@ -149,5 +149,5 @@ def try_turn(bench: Workbench, handle: TurnHandle, start: Pointer) -> Turn | Non
     try:
         return Turn(bench, handle, start)
     except PanelcadError as refusal:
-        bench.told.emit(str(refusal))
+        bench.refused.emit(str(refusal))
         return None
