@@ -132,7 +132,9 @@ _HOLES: Final[dict[HoleKind, Callable[[HoleForm, Number, float], str]]] = {
     HoleKind.PLAIN: lambda _form, _number, _way: "",
     HoleKind.COUNTERSUNK: _countersunk,
     HoleKind.TAPPED: lambda form, _number, _way: f" tapped {form.thread}",
-    HoleKind.NUTPLATE: lambda _form, _number, _way: ", nutplate behind",
+    HoleKind.NUTPLATE: lambda form, _number, _way: (
+        f", nutplate {form.thread} behind" if form.thread else ", nutplate behind"
+    ),
     HoleKind.INSERT: _insert,
     HoleKind.KEYED: lambda form, number, way: _key_words(form.key_width, form.key_depth, number, way),
     HoleKind.FLATTED: lambda form, number, way: _flat_words(form.diameter, form.key_depth, number, way),

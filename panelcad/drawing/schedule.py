@@ -135,7 +135,10 @@ def _place(opening: Opening, on: Placement) -> Placement:
 
 
 def _attach(subject: Subject, plate: PlateLayout, *, is_there: bool) -> Iterator[Hole]:
+    """The screws, and the rivets of their nutplates, which are told whose they are."""
+    numbers = subject.numbers.features
+    screws = {screw.owner: numbers[screw.id] for screw in plate.attach if screw.kind is FeatureKind.ATTACH}
     for feature in plate.attach:
-        purpose = "attach screw's rivet" if feature.kind is FeatureKind.RIVET else "attach screw"
-        number = subject.numbers.features[feature.id]
-        yield Hole(number, feature, purpose, is_there, _UPRIGHT)
+        is_rivet = feature.kind is FeatureKind.RIVET
+        purpose = f"rivet of the nutplate of {screws[feature.owner]}" if is_rivet else "attach screw"
+        yield Hole(numbers[feature.id], feature, purpose, is_there, _UPRIGHT)

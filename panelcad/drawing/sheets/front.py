@@ -15,7 +15,7 @@ from panelcad.drawing.display import Along, Bounds, Face, Node, Path, Text, walk
 from panelcad.drawing.gaps import broken
 from panelcad.drawing.ground import Boxes
 from panelcad.drawing.inks import PLAIN, SMALL, Letters, letters
-from panelcad.drawing.labels import Ground, Label, crowding, edges_of, lines_of
+from panelcad.drawing.labels import Ground, Label, crowding, drawn_edges, edges_of, lines_of
 from panelcad.drawing.layers import Layer
 from panelcad.drawing.lettering import fitted, text_bounds, text_width
 from panelcad.drawing.ordinates import Mark, Ordinates, Surround, ordinates, reach
@@ -351,8 +351,8 @@ class _Front:
 
     @cached_property
     def _cut_edges(self) -> list[shapely.LineString]:
-        contours = (self.plate.outline, *(hole.feature.contour for hole in self.holes))
-        return edges_of((*(self.seat.contour(contour) for contour in contours), *self._old_contours))
+        """Of sheet and cuts, of countersinks and nutplates about them, and of what enlarged cuts were before."""
+        return [*drawn_edges(self.metal), *edges_of(self._old_contours)]
 
     def _ground(self) -> Ground:
         texts = [*self._fixed_texts, *(self.datum.boxes if self.datum else ()), *self._small_holes()]
