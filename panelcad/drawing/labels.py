@@ -26,6 +26,8 @@ _INSIDE_COST: Final = 13.0
 _INSIDE_ANOTHER_COST: Final = 25.0
 """What it costs a small thing's number to stand in an opening, whose own it might be taken for: in that of its own cut,
 and in any other."""
+_LEADERS_CROSS_COST: Final = 20.0
+"""What it costs, in mm of reach, that two leaders cross."""
 _BESIDE: Final = 1.3
 """How far in mm a text stands from one before or after it, so that two numbers do not read as one."""
 _UNSURE: Final = 0.4
@@ -150,7 +152,15 @@ class Ground:
         edge_cost = _HIDDEN_EDGE_COST if wish.fill and is_within(label.box, wish.room) else _EDGE_COST
         price = cost + edge_cost * crossed + _LINE_COST * _count(self._lines, label.box)
         price += self._inside_cost(label) if wish.stand is Stand.BESIDE else 0.0
+        price += _LEADERS_CROSS_COST * self._leaders_crossed(label)
         return price, replace(label, is_crossed=crossed > 0)
+
+    def _leaders_crossed(self, label: Label) -> int:
+        """How many other leaders its own would cross, so that one might be followed to the wrong thing."""
+        if not label.needs_leader or not self._leaders:
+            return 0
+        own = shapely.LineString(label.leader)
+        return sum(overlap(own.bounds, around) and own.intersects(other) for around, other in self._leaders)
 
     def _inside_cost(self, label: Label) -> float:
         """Of standing in openings, which are called by the numbers of their cuts."""

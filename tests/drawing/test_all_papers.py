@@ -1,3 +1,5 @@
+from itertools import combinations
+
 import pytest
 import shapely
 
@@ -46,6 +48,17 @@ def test_no_number_stands_in_an_opening_of_another_cut(name, option):
         inside = set(_in_openings(_chosen_front(subject, plate)))
         assert {number for number, opening in inside if number.partition(".")[0] != opening} == set()
         assert name == "twin" or inside == set()
+
+
+@pytest.mark.parametrize(("name", "option"), papers.ALL_OPTIONS)
+def test_no_two_leaders_cross(name, option):
+    """Save one pair in the twin's rows of breakers, where any other place would cover an edge or an engraved word."""
+    subject = papers.sample(name, option)
+    for plate in worked_plates(subject):
+        labels = [label for label in _chosen_front(subject, plate).labels if label.needs_leader]
+        leaders = [(label.wish.text, shapely.LineString(label.leader)) for label in labels]
+        pairs = {(a, b) for (a, one), (b, other) in combinations(leaders, 2) if one.crosses(other)}
+        assert pairs <= ({("40", "41")} if name == "twin" and plate.plate.id == "panel" else set())
 
 
 def _chosen_front(subject, plate):
