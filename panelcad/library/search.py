@@ -28,9 +28,17 @@ class Index:
 
     def search(self, text: str) -> list[str]:
         """Names of the entries that suit every word of `text`, best first; all in their order where it is blank."""
+        return [name for _, name in self._ranked(text)]
+
+    def best(self, text: str) -> list[str]:
+        """Those of `search` that suit the words equally well as the first of them."""
+        ranked = self._ranked(text)
+        return [name for rank, name in ranked if rank == ranked[0][0]]
+
+    def _ranked(self, text: str) -> list[tuple[float, str]]:
         wanted = [_suits(typed, self._known) for typed in words(text)]
         ranked = [(_rank(title, more, wanted), name) for name, title, more in self._entries]
-        return [name for rank, name in sorted(ranked, key=lambda found: -found[0]) if rank > 0 or not wanted]
+        return [found for found in sorted(ranked, key=lambda found: -found[0]) if found[0] > 0 or not wanted]
 
 
 def _suits(typed: str, known: frozenset[str]) -> dict[str, float]:

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel, QListWidget, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QListWidget, QPushButton
 
 from panelcad.desktop.dialogs.cutout_choice import CutoutChoice
 from panelcad.desktop.dialogs.entries import LengthEntry
@@ -14,6 +14,7 @@ from panelcad.units import LengthUnit, parse_length
 from tests.desktop.next_dialog import in_dialog
 
 CTRL = Qt.KeyboardModifier.ControlModifier
+ALT = Qt.KeyboardModifier.AltModifier
 
 
 def words(dialog) -> str:
@@ -118,6 +119,50 @@ def test_the_list_of_what_is_like_the_words_goes_when_enter_added_the_unit(hands
     in_dialog(type_it)
     hands.action("place.stack")
     assert seen == [True, False, 1]
+
+
+@pytest.mark.parametrize("adds", [False, True])
+def test_a_key_that_leads_on_from_the_open_list_takes_the_first_figure_with_it(hands, qtbot, adds) -> None:
+    """Alt+X after the words, or after Alt+A has added their unit: what is typed then is all x."""
+    typed = []
+
+    def type_it(dialog) -> None:
+        choice = dialog.findChild(CutoutChoice)
+        x = next(entry for entry in dialog.findChildren(LengthEntry) if entry.accessibleName() == "x")
+        choice.lineEdit().selectAll()
+        QTest.keyClicks(choice.lineEdit(), "audio")
+        popup = choice.completer().popup()
+        assert popup.isVisible()
+        if adds:
+            QTest.keyClick(popup, Qt.Key.Key_A, ALT)
+            qtbot.waitUntil(lambda: not popup.isVisible())
+        QTest.keyClick(QApplication.activePopupWidget() or dialog, Qt.Key.Key_X, ALT)
+        for key in "-12":
+            QTest.keyClicks(QApplication.activePopupWidget() or QApplication.focusWidget(), key)
+        typed.append(x.text())
+
+    in_dialog(type_it)
+    hands.action("place.stack")
+    assert typed == ["-12"]
+
+
+def test_the_cutout_chosen_already_is_kept_where_the_words_suit_it_as_well_as_others(hands) -> None:
+    chosen = []
+
+    def type_it(dialog) -> None:
+        choice = dialog.findChild(CutoutChoice)
+        chosen.append(choice.cutout.title)
+        for words in ("toggle", "toggle breaker"):
+            choice.lineEdit().selectAll()
+            QTest.keyClicks(choice.lineEdit(), words)
+            chosen.append(choice.completer().model().index(0, 0).data())
+            QTest.keyClick(choice.completer().popup(), Qt.Key.Key_Return)
+            assert not choice.completer().popup().isVisible()
+            chosen.append(choice.cutout.title)
+
+    in_dialog(type_it)
+    hands.action("place.row")
+    assert chosen == ["Toggle switch"] * 3 + ["Toggle breaker"] * 2
 
 
 @pytest.mark.parametrize("x", [-200.0, 200.0])

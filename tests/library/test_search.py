@@ -51,3 +51,9 @@ def test_accents_do_not_matter() -> None:
 def test_the_packaged_cutouts_are_found_by_title_and_family() -> None:
     found = packaged_catalogue().search("airspeed 3 1/8")
     assert found[0].name == "airspeed-3-1-8"
+
+
+def test_the_best_are_those_that_suit_the_words_equally_well() -> None:
+    assert INDEX.best("altimeter") == ["alt", "alt-small"]
+    assert INDEX.best("altimeter small") == ["alt-small"]
+    assert INDEX.best("zebra") == []

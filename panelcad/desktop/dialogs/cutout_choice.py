@@ -5,7 +5,7 @@ from typing import Final
 
 from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QCompleter
+from PySide6.QtWidgets import QApplication, QComboBox, QCompleter, QWidget
 
 from panelcad.library.search import Index
 from panelcad.model.cutout import Cutout
@@ -42,10 +42,33 @@ class CutoutChoice(QComboBox):
             line.installEventFilter(self)
             line.textEdited.connect(self._search)
             line.returnPressed.connect(self._enter)
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.focusChanged.connect(self._focus_went)
 
     def _search(self, words: str) -> None:
-        """Offer what suits the words, as the library's own search does."""
-        self._suiting.setStringList([self._known[name].title for name in self._index.search(words)])
+        """Offer what suits the words; Enter takes the first."""
+        self._suiting.setStringList([self._known[name].title for name in self._suiting_names(words)])
+
+    def _suiting_names(self, words: str) -> list[str]:
+        """As the library's own search finds them, but the one chosen already before those that suit no better."""
+        found = self._index.search(words)
+        chosen = str(self.currentData())
+        if chosen in self._index.best(words):
+            found.remove(chosen)
+            found.insert(0, chosen)
+        return found
+
+    def _focus_went(self, _: QWidget | None, to: QWidget | None) -> None:
+        """The list of what is like the words goes with the keyboard: open, it would get the first key."""
+        if to is not self.lineEdit():
+            self._close_list()
+
+    def _close_list(self) -> None:
+        completer = self.completer()
+        popup = completer.popup() if completer is not None else None
+        if popup is not None:
+            popup.hide()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Coming here by keys, one types over what is chosen."""
@@ -64,14 +87,12 @@ class CutoutChoice(QComboBox):
     def _enter(self) -> None:
         """Enter in the line itself; the list of what is like the words hands it on to the line, and stays open."""
         self.take_first()
-        completer = self.completer()
-        popup = completer.popup() if completer is not None else None
-        if popup is not None:
-            popup.hide()
+        self._close_list()
         self.entered.emit()
 
     def type_over(self) -> None:
         """The next thing typed takes the place of what is chosen."""
+        self._close_list()
         line = self.lineEdit()
         self.setFocus()
         if line is not None:
@@ -88,9 +109,10 @@ class CutoutChoice(QComboBox):
         typed = self.currentText().strip()
         if not typed or self.findText(typed, Qt.MatchFlag.MatchFixedString) >= 0:
             return False
-        found = self._index.search(typed)
+        found = self._suiting_names(typed)
         if found:
             self.choose(found[0])
+            self._close_list()
         return bool(found)
 
     def choose(self, name: str) -> None:
