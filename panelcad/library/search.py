@@ -11,6 +11,10 @@ _ALIKE: Final = 0.72
 """How alike two words must be, as a share of their letters, to pass for a slip of the pen."""
 _TITLE_COUNTS: Final = 1.5
 """How much more a word of the title counts than one of the other words."""
+_LEADS: Final = 0.01
+"""What a title that begins with the first typed word is ahead of one that only has it."""
+_LONG: Final = 4
+"""From so many letters on, a typed word may stand anywhere within a known one; a shorter one begins or ends it."""
 
 
 def words(text: str) -> list[str]:
@@ -23,8 +27,8 @@ class Index:
     """Entries of a name, a title and further words."""
 
     def __init__(self, entries: Iterable[tuple[str, str, str]]) -> None:
-        self._entries = [(name, frozenset(words(title)), frozenset(words(more))) for name, title, more in entries]
-        self._known = frozenset(word for _, title, more in self._entries for word in title | more)
+        self._entries = [(name, tuple(words(title)), frozenset(words(more))) for name, title, more in entries]
+        self._known = frozenset(word for _, title, more in self._entries for word in more.union(title))
 
     def search(self, text: str) -> list[str]:
         """Names of the entries that suit every word of `text`, best first; all in their order where it is blank."""
@@ -54,8 +58,8 @@ def _score(typed: str, word: str) -> float:
         return 0.0
     if word.startswith(typed):
         return 0.9
-    if len(typed) >= 3 and typed in word:
-        return 0.7
+    if len(typed) >= 3 and (typed in word if len(typed) >= _LONG else word.endswith(typed)):
+        return 0.65
     return _slip(typed, word)
 
 
@@ -66,7 +70,7 @@ def _slip(typed: str, word: str) -> float:
     return 0.6 * alike if alike >= _ALIKE else 0.0
 
 
-def _rank(title: frozenset[str], more: frozenset[str], wanted: list[dict[str, float]]) -> float:
+def _rank(title: tuple[str, ...], more: frozenset[str], wanted: list[dict[str, float]]) -> float:
     """The sum over the typed words, 0 where one of them suits nothing of the entry."""
     total = 0.0
     for suits in wanted:
@@ -77,4 +81,4 @@ def _rank(title: frozenset[str], more: frozenset[str], wanted: list[dict[str, fl
         if best == 0.0:
             return 0.0
         total += best
-    return total
+    return total + (_LEADS if wanted and title and title[0] in wanted[0] else 0.0)

@@ -136,6 +136,18 @@ def test_the_library_is_searched(hands) -> None:
     assert "ltimeter" in library.model.index(0).data()
 
 
+def test_other_words_are_answered_from_the_top_of_the_list(hands, qtbot) -> None:
+    library = pane(hands, "library")
+    bar = library.list.verticalScrollBar()
+    QTest.keyClicks(library.search, "switch")
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(bar.maximum())
+    library.search.selectAll()
+    QTest.keyClicks(library.search, "engine")
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    assert bar.value() == 0
+
+
 def test_words_that_suit_nothing_say_so(hands) -> None:
     library = pane(hands, "library")
     QTest.keyClicks(library.search, "zzzzzz")

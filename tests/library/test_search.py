@@ -40,6 +40,23 @@ def test_a_word_of_the_title_comes_first() -> None:
     assert index.search("altimeter") == ["b", "a"]
 
 
+def test_a_whole_word_comes_before_a_part_of_a_word_of_a_title() -> None:
+    index = Index([("a", "Intercom", ""), ("b", "Radio", "com")])
+    assert index.search("com") == ["b", "a"]
+
+
+def test_few_letters_in_the_midst_of_a_word_are_not_that_word() -> None:
+    index = Index([("a", "Navigation light", ""), ("b", "Display, 3 ATI", ""), ("c", "Airspeed", "")])
+    assert index.search("ati") == ["b"]
+    assert index.search("viga") == ["a"]
+    assert index.search("eed") == ["c"]
+
+
+def test_of_two_titles_with_the_same_words_the_one_that_begins_with_them_comes_first() -> None:
+    index = Index([("a", "To the pilot's centre line", ""), ("b", "Pilot's centre line and eye", "")])
+    assert index.search("pilot centre") == ["b", "a"]
+
+
 def test_numbers_keep_their_fractions() -> None:
     assert words("3-1/8 in, 15/32") == ["3", "1/8", "in", "15/32"]
 

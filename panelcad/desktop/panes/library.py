@@ -154,9 +154,9 @@ class LibraryPane(QWidget):
         column.addLayout(row)
 
     def _connect(self) -> None:
-        self.search.textChanged.connect(self.refresh)
+        self.search.textChanged.connect(self._search)
         self.search.returnPressed.connect(self._take_first)
-        self.family.activated.connect(self.refresh)
+        self.family.activated.connect(self._search)
         self.list.doubleClicked.connect(lambda index: put_in_view(self._bench, self._cutout(index)))
         self.list.activated.connect(self._activated)
         self.place.clicked.connect(self._take_in_hand)
@@ -182,6 +182,11 @@ class LibraryPane(QWidget):
         for fault in catalogue.faults:
             self._bench.refused.emit(str(fault))
         self.refresh()
+
+    def _search(self) -> None:
+        """Other words or another family: what suits best is in sight."""
+        self.refresh()
+        self.list.scrollToTop()
 
     def refresh(self) -> None:
         found = self._bench.catalogue.search(self.search.text())
