@@ -1,5 +1,6 @@
 """Line things up: edges, centres, even spreads, equal gaps."""
 
+from collections import Counter
 from collections.abc import Callable, Collection
 from enum import Enum
 from typing import Final
@@ -8,6 +9,7 @@ from panelcad.editing.extents import Axis, Body, bodies
 from panelcad.editing.move import move_each
 from panelcad.errors import EditRefused
 from panelcad.model.project import Project
+from panelcad.units import rounded
 
 Shift = tuple[float, float]
 
@@ -51,8 +53,12 @@ def align(project: Project, option_id: str, ids: Collection[str], line: Line) ->
 
 
 def align_to(project: Project, option_id: str, ids: Collection[str], line: Line, at: float) -> Project:
-    """Everything brought onto a given line in mm: the panel's axis, the pilot's centre line."""
+    """Everything brought onto a given line in mm: the panel's axis, the pilot's centre line.
+
+    Raises `EditRefused` where things of one size, such as a row of screws, would lie exactly on one another.
+    """
     chosen = bodies(project, project.option(option_id), ids)
+    _refuse_heap(chosen, _AXIS[line])
     return _shifted(project, option_id, _AXIS[line], [(body, at - _AT[line](body)) for body in chosen])
 
 
@@ -97,6 +103,17 @@ def centre_between(
     low = min(body.box.span(axis)[0] for body in chosen)
     high = max(body.box.span(axis)[1] for body in chosen)
     return _shifted(project, option_id, axis, [(body, middle - (low + high) / 2) for body in chosen])
+
+
+def _refuse_heap(chosen: tuple[Body, ...], along: Axis) -> None:
+    """Brought onto one line, things coincide that are alike in size and stand equally far along that line."""
+    across = Axis.UP if along is Axis.ACROSS else Axis.ACROSS
+    kinds = Counter(
+        (*(rounded(edge) for edge in body.box.span(across)), rounded(_length(body, along))) for body in chosen
+    )
+    heaped = sum(count for count in kinds.values() if count > 1)
+    if heaped:
+        raise EditRefused(f"{heaped} of these things would lie exactly on one another, so none was moved.")
 
 
 def _at_least(count: int, project: Project, option_id: str, ids: Collection[str]) -> tuple[Body, ...]:

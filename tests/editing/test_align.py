@@ -55,6 +55,12 @@ def test_a_line_of_the_panel_takes_one_thing_too() -> None:
     assert where(align_to(two_sizes(), "new", ["large"], Line.UPRIGHT, -12.7))["large"] == (-12.7, 70.0)
 
 
+def test_like_things_of_one_row_are_not_heaped_on_one_place() -> None:
+    with pytest.raises(EditRefused, match="3 of these things would lie exactly on one another"):
+        align_to(row(0, 100, 200), "new", "abc", Line.UPRIGHT, 50.0)
+    assert where(align_to(row(0, 100, 200), "new", "abc", Line.LEVEL, 50.0))["c"] == (200.0, 50.0)
+
+
 def test_centres_are_spread_evenly_and_the_outer_ones_stay() -> None:
     assert [x for x, _ in where(distribute(row(0, 10, 100, 33), "new", "adcb", Axis.ACROSS)).values()] == [
         0.0,
