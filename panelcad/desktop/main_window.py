@@ -144,11 +144,15 @@ class MainWindow(QMainWindow):
         return keep_from_shortcuts(event) or super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """What nothing in the window made use of: Esc goes to the panel, and a tool's letter says where it works."""
+        """What nothing in the window made use of: Esc goes to the panel, a key that can do nothing now says why, and a
+        tool's letter says where it works.
+        """
         if not self.shows_panel:
             super().keyPressEvent(event)
         elif event.key() == Qt.Key.Key_Escape:
             self.bench.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        elif why_not := self.menus.why_not(event.keyCombination()):
+            self.bench.refused.emit(why_not)
         elif is_single(event) and self.menus.has_single_key(event.keyCombination()):
             self.bench.told.emit("A single letter takes up a tool while the keyboard is on the panel; Esc goes there")
         else:

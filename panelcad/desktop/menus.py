@@ -10,6 +10,7 @@ from panelcad.desktop.actions import MENUS, Action, all_actions, with_mnemonics
 from panelcad.desktop.bar import Bar
 from panelcad.desktop.choosers import OptionChooser, PlateChooser, ViewChooser
 from panelcad.desktop.commands.help_ import open_page
+from panelcad.desktop.commands.needs import why_not_now
 from panelcad.desktop.help.pages import GUIDE, REFERENCE, Page
 from panelcad.desktop.icons import icon
 from panelcad.desktop.window_parts import Parts
@@ -80,6 +81,11 @@ class Menus:
     def has_single_key(self, keys: QKeyCombination) -> bool:
         """Whether this is the key of an action."""
         return any(QKeySequence(keys) in made.shortcuts() for made in self.actions.values())
+
+    def why_not(self, keys: QKeyCombination) -> str:
+        """Why the action that has this key cannot be done now; '' where none has it, or it can."""
+        found = (self.table[name] for name, made in self.actions.items() if QKeySequence(keys) in made.shortcuts())
+        return next((why_not_now(one) for one in found if not self.actions[one.id].isEnabled()), "")
 
     def _give_mnemonics(self) -> None:
         """Each entry of a menu gets a letter of its own; the one its title marks where that is free."""

@@ -55,6 +55,21 @@ def test_what_cannot_be_done_is_not_offered(hands) -> None:
     assert not actions["arrange.align-left"].isEnabled()
 
 
+@pytest.mark.parametrize(
+    ("key", "held", "told"),
+    [
+        (Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier, "select one obstacle, keep-out, depth limit"),
+        (Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier, "nothing to take back"),
+        (Qt.Key.Key_D, Qt.KeyboardModifier.ControlModifier, "select something first"),
+    ],
+)
+def test_a_key_that_can_do_nothing_now_says_what_it_needs(hands, key, held, told) -> None:
+    said: list[str] = []
+    hands.window.bench.refused.connect(said.append)
+    hands.key(key, held)
+    assert [told in one for one in said] == [True]
+
+
 def test_undo_says_what_it_takes_back(hands) -> None:
     hands.click(0, 50)
     hands.key(Qt.Key.Key_Right)

@@ -41,12 +41,12 @@ def _redo(parts: Parts) -> None:
     parts.bench.document.redo()
 
 
-def _can_undo(parts: Parts) -> bool:
+def can_undo(parts: Parts) -> bool:
     tool = parts.toolbox.tool
     return bool(parts.bench.document.done) or bool(tool is not None and tool.own_step)
 
 
-def _can_redo(parts: Parts) -> bool:
+def can_redo(parts: Parts) -> bool:
     return bool(parts.bench.document.undone)
 
 
@@ -80,7 +80,7 @@ def _preferences(parts: Parts) -> None:
 
 
 ACTIONS: Final = (
-    Action("edit.undo", "&Undo", "&Edit", 0, _undo, _Keys.Undo, _can_undo, icon="undo", on_bar=True, bar_group=1),
+    Action("edit.undo", "&Undo", "&Edit", 0, _undo, _Keys.Undo, can_undo, icon="undo", on_bar=True, bar_group=1),
     Action(
         "edit.redo",
         "&Redo",
@@ -88,7 +88,7 @@ ACTIONS: Final = (
         0,
         _redo,
         "Ctrl+Y",
-        _can_redo,
+        can_redo,
         icon="redo",
         on_bar=True,
         bar_group=1,

@@ -36,7 +36,7 @@ as it was.
   is on.
 
 A tool goes to a view in which it works, and is put away in one in which it does not; an outline that is begun waits.
-What cannot be done now is grey in its menu, and its key does nothing.
+What cannot be done now is grey in its menu, and its key only says what it needs.
 
 ## Find an action
 
