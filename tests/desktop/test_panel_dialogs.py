@@ -326,6 +326,27 @@ def test_a_click_asks_for_everything_in_figures(hands, qtbot, tool, collection) 
     qtbot.waitUntil(lambda: len(getattr(around.project.surroundings, collection)) == 1)
 
 
+def test_what_is_clicked_begins_where_the_click_was(hands, qtbot) -> None:
+    hands.window.settings.snaps = False
+    hands.action("tool.draw-obstacle")
+    in_dialog(lambda dialog: press(dialog, "Add"))
+    hands.click(60, -100)
+    document = hands.window.bench.document
+    qtbot.waitUntil(lambda: bool(document.project.surroundings.obstacles))
+    volume = document.project.surroundings.obstacles[0].volume
+    assert (volume.x, volume.y) == pytest.approx((60, -100), abs=1.0)
+
+
+def test_a_depth_limit_that_was_only_clicked_covers_the_sheet(hands, qtbot) -> None:
+    hands.action("tool.draw-depth")
+    in_dialog(lambda dialog: press(dialog, "Add"))
+    hands.click(60, -100)
+    document = hands.window.bench.document
+    qtbot.waitUntil(lambda: bool(document.project.surroundings.depth_limits))
+    limit = document.project.surroundings.depth_limits[0]
+    assert (limit.shape.width, limit.x, limit.y) == (600.0, 0.0, 0.0)
+
+
 def test_a_keep_out_is_given_as_people_measure_it_toward_the_pilot(hands, qtbot) -> None:
     def act(dialog) -> None:
         fill(dialog, **{"From,_in_front_of_the_face": "20", "To,_in_front_of_the_face": "150"})

@@ -8,28 +8,28 @@ from PySide6.QtWidgets import QCheckBox, QInputDialog, QWidget
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import length_row, start, text_row
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
+from panelcad.desktop.drawn import Drawn
 from panelcad.desktop.help.ask import explained_by_key
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
 from panelcad.editing.openings import openings
 from panelcad.editing.plates import add_inner_opening, remove_inner_opening, revise_inner_opening
-from panelcad.geometry.point import Point
 from panelcad.model.cutout import Opening
 from panelcad.model.project import Project
-from panelcad.model.shape import Circle, Shape
+from panelcad.model.shape import Circle
 from panelcad.model.source import Source, Standing
 from panelcad.units import format_number
 
 _USER = Source(standing=Standing.USER, text="measured on the aircraft")
 
 
-def inner_opening(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
+def inner_opening(bench: Workbench, parent: QWidget, drawn: Drawn) -> None:
     """An opening more in the sheet."""
     project, option_id, plate_id = start(bench)
-    shape, at = drawn or (Circle(diameter=50.8), Point(0.0, 0.0))
+    shape = drawn.shape or Circle(diameter=50.8)
     dialog = EditDialog(bench, "An opening of the sheet", "Cut", parent, at=Dialog.OPENING)
-    fields = _fields(dialog, Opening(shape=shape, x=at.x, y=at.y, purpose="opening", source=_USER))
+    fields = _fields(dialog, Opening(shape=shape, x=drawn.at.x, y=drawn.at.y, purpose="opening", source=_USER))
 
     def cut() -> Made:
         made = add_inner_opening(project, option_id, plate_id, Opening(**fields(), source=_USER))

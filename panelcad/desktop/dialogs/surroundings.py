@@ -12,6 +12,7 @@ from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start, text_row
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
+from panelcad.desktop.drawn import Drawn
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.sight import Sight
 from panelcad.desktop.workbench import Workbench
@@ -34,10 +35,10 @@ _FIRST: Final = {LengthUnit.INCH: 25.4, LengthUnit.MM: 25.0}
 """A first size in mm; what depths begin with are whole multiples of it."""
 
 
-def obstacle(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
+def obstacle(bench: Workbench, parent: QWidget, drawn: Drawn) -> None:
     """A rib, tube, duct or the like behind the panel."""
-    shape, at = drawn or (Rectangle(width=_FIRST[bench.unit], height=4 * _FIRST[bench.unit]), Point(0.0, 0.0))
-    volume = _volume(bench, shape, at, 1, 4)
+    shape = drawn.shape or Rectangle(width=_FIRST[bench.unit], height=4 * _FIRST[bench.unit])
+    volume = _volume(bench, shape, drawn.at, 1, 4)
     _add(
         bench,
         parent,
@@ -45,19 +46,19 @@ def obstacle(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | Non
     )
 
 
-def keep_out(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
+def keep_out(bench: Workbench, parent: QWidget, drawn: Drawn) -> None:
     """A space in front that must stay free, such as that of the yoke at full travel, or that a glareshield fills."""
-    shape, at = drawn or (Circle(diameter=6 * _FIRST[bench.unit]), Point(0.0, 0.0))
-    volume = _volume(bench, shape, at, -8, -1)
+    shape = drawn.shape or Circle(diameter=6 * _FIRST[bench.unit])
+    volume = _volume(bench, shape, drawn.at, -8, -1)
     _add(bench, parent, KeepOut(id="keep-out", name="Yoke travel", plate=bench.stage.plate_id, volume=volume))
 
 
-def depth_limit(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
-    """The firewall or a sloping floor behind a part of the panel."""
+def depth_limit(bench: Workbench, parent: QWidget, drawn: Drawn) -> None:
+    """The firewall or a sloping floor behind a part of the panel; behind all of it where nothing was drawn."""
     laid = bench.stage.layout().plate(bench.stage.plate_id)
     x1, y1, x2, y2 = laid.outline.bounds
     whole = Rectangle(width=x2 - x1, height=y2 - y1), Point((x1 + x2) / 2, (y1 + y2) / 2)
-    shape, at = drawn or whole
+    shape, at = whole if drawn.shape is None else (drawn.shape, drawn.at)
     depth = 14 * _FIRST[bench.unit]
     made = DepthLimit(
         id="depth", name="Firewall", plate=bench.stage.plate_id, shape=shape, x=at.x, y=at.y, at_origin=depth
@@ -65,10 +66,9 @@ def depth_limit(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | 
     _add(bench, parent, made)
 
 
-def moving_part(bench: Workbench, parent: QWidget, drawn: tuple[Shape, Point] | None = None) -> None:
+def moving_part(bench: Workbench, parent: QWidget, drawn: Drawn) -> None:
     """Something that moves behind or through the panel, such as a control shaft, with the way it goes."""
-    shape, at = drawn or (Circle(diameter=_FIRST[bench.unit]), Point(0.0, 0.0))
-    volume = _volume(bench, shape, at, 0, 12)
+    volume = _volume(bench, drawn.shape or Circle(diameter=_FIRST[bench.unit]), drawn.at, 0, 12)
     _add(bench, parent, MovingPart(id="moving", name="Control shaft", plate=bench.stage.plate_id, volume=volume))
 
 

@@ -11,6 +11,7 @@ from PySide6.QtGui import QKeyEvent
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.canvas.sketch import Sketch
 from panelcad.desktop.drawing_desk import EdgeKind, Use
+from panelcad.desktop.drawn import Drawn
 from panelcad.desktop.tools.base import Tool
 from panelcad.desktop.tools.course_picture import course_picture
 from panelcad.desktop.tools.moving import caught_place, end_of_move, spot
@@ -64,8 +65,8 @@ def _as_plate(bench: Workbench, outline: Outline) -> bool:
 def _as_opening(bench: Workbench, outline: Outline) -> bool:
     from panelcad.desktop.dialogs.openings import inner_opening  # noqa: PLC0415 - a dialog's module loads late
 
-    drawn_shape = about_its_middle(outline)
-    QTimer.singleShot(0, bench, lambda: inner_opening(bench, bench.view.window(), drawn_shape))
+    drawn = Drawn(*about_its_middle(outline))
+    QTimer.singleShot(0, bench, lambda: inner_opening(bench, bench.view.window(), drawn))
     return True
 
 

@@ -1,4 +1,4 @@
-"""Draw something where it is: drag its box, and say the rest in a dialog; a plain click asks for everything there."""
+"""Draw something where it is: drag its box, and say the rest in a dialog; a plain click gives only the place."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QKeyEvent
 
 from panelcad.desktop.canvas.gesture import Pointer
+from panelcad.desktop.drawn import Drawn
 from panelcad.desktop.tools.base import DRAG_PX, Tool
 from panelcad.desktop.tools.moving import caught_place, end_of_move
 from panelcad.desktop.workbench import Workbench
@@ -102,11 +103,12 @@ class BoxTool(Tool):
             return
         width, height = self._size()
         is_drawn = distance(start, self._end) > DRAG_PX * pointer.mm_per_pixel and width > 0 and height > 0
-        drawn = (Rectangle(width=width, height=height), middle(start, self._end)) if is_drawn else None
+        shape = Rectangle(width=width, height=height) if is_drawn else None
+        drawn = Drawn(shape, middle(start, self._end) if is_drawn else start)
         self._forget()
         QTimer.singleShot(0, self.bench, lambda: self._ask(drawn))
 
-    def _ask(self, drawn: tuple[Rectangle, Point] | None) -> None:
+    def _ask(self, drawn: Drawn) -> None:
         """The dialog opens once the mouse button's event is over."""
         self.bench.take_tool("select")
         function = getattr(import_module(f"{_DIALOGS}.{self._drawing.module}"), self._drawing.function)
