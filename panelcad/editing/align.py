@@ -1,4 +1,4 @@
-"""Line things up: edges, centres, even spreads, equal gaps."""
+"""Line things up: edges, centres, even spreads, equal gaps. Labels go along with their controls."""
 
 from collections import Counter
 from collections.abc import Callable, Collection
@@ -6,6 +6,7 @@ from enum import Enum
 from typing import Final
 
 from panelcad.editing.extents import Axis, Body, bodies
+from panelcad.editing.labels_along import with_labels
 from panelcad.editing.move import move_each
 from panelcad.errors import EditRefused
 from panelcad.model.project import Project
@@ -143,4 +144,6 @@ def _with_gap(project: Project, option_id: str, row: tuple[Body, ...], axis: Axi
 
 def _shifted(project: Project, option_id: str, axis: Axis, shifts: list[tuple[Body, float]]) -> Project:
     along: Callable[[float], Shift] = (lambda by: (by, 0.0)) if axis is Axis.ACROSS else (lambda by: (0.0, by))
-    return move_each(project, option_id, {one: along(by) for body, by in shifts if abs(by) > 1e-9 for one in body.ids})
+    moves = {one: along(by) for body, by in shifts if abs(by) > 1e-9 for one in body.ids}
+    chosen = frozenset(one for body, _ in shifts for one in body.ids)
+    return with_labels(project, move_each(project, option_id, moves), option_id, chosen)

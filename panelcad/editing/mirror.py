@@ -1,9 +1,13 @@
-"""Mirror an arrangement. Equipment cannot be mirrored: it changes sides and keeps its face; bare cuts are mirrored."""
+"""Mirror an arrangement. Equipment cannot be mirrored: it changes sides and keeps its face; bare cuts are mirrored.
+
+A label goes along with its control, on the side of it where it was.
+"""
 
 from collections.abc import Collection
 from dataclasses import replace
 
 from panelcad.editing.extents import Axis
+from panelcad.editing.labels_along import with_labels
 from panelcad.editing.lookup import sharers, together
 from panelcad.editing.move import standing
 from panelcad.editing.places import stand
@@ -19,7 +23,7 @@ def mirror(project: Project, option_id: str, ids: Collection[str], axis: Axis, a
     here = standing(project, option, together(option, ids))
     bare = {cut_id for cut_id in option.cut_ids() if cut_id in here} - set(sharers(option))
     where = {one: _across(place, axis, at, is_bare=one in bare) for one, place in here.items()}
-    return stand(project, option.id, where)
+    return with_labels(project, stand(project, option.id, where), option_id, ids)
 
 
 def _across(place: Placement, axis: Axis, at: float, *, is_bare: bool) -> Placement:

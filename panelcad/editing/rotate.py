@@ -1,10 +1,11 @@
-"""Turn things: each about its own origin, or all of them about one point."""
+"""Turn things: each about its own origin, or all of them about one point. Labels go along and stay upright."""
 
 from collections.abc import Collection
 from dataclasses import replace
 from typing import Final
 
 from panelcad.editing.extents import bodies, middle
+from panelcad.editing.labels_along import with_labels
 from panelcad.editing.lookup import bundles, together
 from panelcad.editing.move import standing
 from panelcad.editing.parts import all_things
@@ -51,15 +52,17 @@ def turn_as_one(project: Project, option_id: str, ids: Collection[str], degrees:
     """Everything named, and what is taken along with it, turned as one about its common centre, counter-clockwise."""
     option = project.option(option_id)
     whole = taken_along(project, option, ids)
-    return rotate_about(project, option_id, whole, middle(project, option, whole), degrees)
+    turned_round = rotate_about(project, option_id, whole, middle(project, option, whole), degrees)
+    return with_labels(project, turned_round, option_id, whole)
 
 
 def turn_each(project: Project, option_id: str, ids: Collection[str], degrees: float) -> Project:
     """Each thing turned about its own origin, each group and stack as one about its centre, counter-clockwise."""
-    option = project.option(option_id)
-    for body in bodies(project, option, taken_along(project, option, ids)):
-        project = rotate_about(project, option_id, body.ids, body.origin, degrees)
-    return project
+    option, made = project.option(option_id), project
+    whole = taken_along(project, option, ids)
+    for body in bodies(project, option, whole):
+        made = rotate_about(made, option_id, body.ids, body.origin, degrees)
+    return with_labels(project, made, option_id, whole)
 
 
 def can_turn(project: Project, option: Option, ids: Collection[str]) -> bool:

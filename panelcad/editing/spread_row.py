@@ -1,7 +1,7 @@
 """A row of like things that stand too near each other is spread about its middle, all by one pitch."""
 
 from panelcad.editing.extents import bodies
-from panelcad.editing.label_row import labels
+from panelcad.editing.labels_along import with_labels
 from panelcad.editing.move import move_each
 from panelcad.editing.refusal import edit
 from panelcad.model.like_row import LikeRow
@@ -15,11 +15,8 @@ def spread_row(project: Project, option_id: str, row: LikeRow, pitch: float) -> 
     Raises `EditRefused` for what is locked or cut already, `UnknownName`.
     """
     option = project.option(option_id)
-    known = labels(project, option)
     shifts: dict[str, tuple[float, float]] = {}
     for item_id, dx, dy in row.shifts(pitch):
         (body,) = bodies(project, option, [item_id])
-        label = known[item_id].words.id if item_id in known else ""
-        along = {label} - {"", *option.locked}
-        shifts |= dict.fromkeys(body.ids | along, (dx, dy))
-    return move_each(project, option_id, shifts)
+        shifts |= dict.fromkeys(body.ids, (dx, dy))
+    return with_labels(project, move_each(project, option_id, shifts), option_id, row.ids)

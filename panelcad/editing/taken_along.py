@@ -1,8 +1,9 @@
-"""What comes along when a person takes hold of things: their groups, and the whole stack of each rack unit."""
+"""What comes along when a person takes hold of things: their groups, the whole stack of a rack unit, and labels."""
 
 from collections.abc import Collection
 
 from panelcad.editing.groups import with_groups
+from panelcad.editing.labels_along import labels_of, with_labels
 from panelcad.editing.lookup import without_dimensions
 from panelcad.editing.move import move_by, standing
 from panelcad.editing.stack import is_stack
@@ -16,12 +17,18 @@ def taken_along(project: Project, option: Option, ids: Collection[str]) -> froze
     return with_groups(option, grouped | racks) if racks else grouped
 
 
+def moved_with(project: Project, option: Option, ids: Collection[str]) -> frozenset[str]:
+    """These things, what is taken along with them, and the labels of all controls among them that are not locked."""
+    whole = taken_along(project, option, ids)
+    return whole.union(labels_of(project, option, whole).values())
+
+
 def bring_to(project: Project, option_id: str, part_id: str, x: float, y: float) -> Project:
-    """One thing, and the stack that it stands in, moved so that its own origin stands at x, y of its plate in mm."""
+    """One thing, its label and its stack, moved so that its own origin stands at x, y of its plate in mm."""
     option = project.option(option_id)
     here = standing(project, option, (part_id,))[part_id]
     whole = {part_id} | _racks_of(project, option, frozenset({part_id}))
-    return move_by(project, option_id, whole, x - here.x, y - here.y)
+    return with_labels(project, move_by(project, option_id, whole, x - here.x, y - here.y), option_id, whole)
 
 
 def _racks_of(project: Project, option: Option, ids: frozenset[str]) -> frozenset[str]:

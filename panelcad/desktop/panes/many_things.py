@@ -8,7 +8,7 @@ from panelcad.desktop.workbench import Workbench
 from panelcad.editing.move import move_by
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.standing import around
-from panelcad.editing.taken_along import taken_along
+from panelcad.editing.taken_along import moved_with
 from panelcad.model.layout import layout
 from panelcad.model.project import Project
 from panelcad.units import format_length, format_number
@@ -55,7 +55,7 @@ class ManyThings(Form):
             return
 
         def moved(project: Project, option_id: str) -> Project:
-            return move_by(project, option_id, taken_along(project, project.option(option_id), ids), dx, dy)
+            return move_by(project, option_id, moved_with(project, project.option(option_id), ids), dx, dy)
 
         if self._bench.edit(f"Move {len(ids)} things", moved):
             self.dx.show_value(0.0)

@@ -10,7 +10,7 @@ from panelcad.desktop.views import ViewKind
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.marks import pull_dimensions
 from panelcad.editing.move import move_by
-from panelcad.editing.taken_along import taken_along
+from panelcad.editing.taken_along import moved_with
 from panelcad.model.project import Project
 
 DRAG_PX: Final = 4.0
@@ -99,7 +99,7 @@ def nudge(bench: Workbench, event: QKeyEvent, *, mirrored: bool = False) -> None
     if not ids:
         return
     dx, dy = nudge_step(bench, event, mirrored=mirrored)
-    whole = taken_along(bench.document.project, bench.document.option, ids)
+    whole = moved_with(bench.document.project, bench.document.option, ids)
     title = "Nudge on" if event.isAutoRepeat() else "Nudge"
 
     def nudged(project: Project, option_id: str) -> Project:

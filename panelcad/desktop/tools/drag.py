@@ -1,4 +1,7 @@
-"""Moving the selection with the pointer: only its picture moves until the button is released."""
+"""Moving the selection with the pointer: only its picture moves until the button is released.
+
+Labels go along with their controls, save while the key is held that suspends snapping.
+"""
 
 from panelcad.desktop.canvas.gesture import Pointer
 from panelcad.desktop.guides import way_words
@@ -9,7 +12,7 @@ from panelcad.editing.places import places_among
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.editing.snapping.snap import Snap
 from panelcad.editing.snapping.standing import Standing, around
-from panelcad.editing.taken_along import taken_along
+from panelcad.editing.taken_along import moved_with, taken_along
 from panelcad.geometry.point import Point
 from panelcad.model.project import Project
 
@@ -20,14 +23,20 @@ class Drag:
     def __init__(self, bench: Workbench, start: Pointer, grabbed: str) -> None:
         self._bench = bench
         self._start = plate_point(bench, start.at)
-        self._ids = tuple(taken_along(bench.document.project, bench.document.option, bench.selection.ids))
-        self._whole = bench.stage.whole(self._ids)
+        project, option = bench.document.project, bench.document.option
+        self._labelled = tuple(moved_with(project, option, bench.selection.ids))
+        self._alone = tuple(taken_along(project, option, bench.selection.ids))
+        self._take(self._labelled)
         self._moved = Snap(0.0, 0.0)
         self._before = bench.document.project
         self._project_after(1.0, 1.0)
         layout = bench.stage.layout()
         self._follower = Follower(bench, layout, self._whole, self._standing(grabbed))
         self.gesture = bench.document.begin(f"Move {bench.selection_words()}")
+
+    def _take(self, ids: tuple[str, ...]) -> None:
+        """Go on with these."""
+        self._ids, self._whole = ids, self._bench.stage.whole(ids)
 
     def _standing(self, grabbed: str) -> Standing:
         """All that moves as one, about the origin of what was grabbed."""
@@ -53,6 +62,7 @@ class Drag:
         here = plate_point(self._bench, pointer.at)
         wanted_x, wanted_y = here.x - self._start.x, here.y - self._start.y
         self._moved = self._follower.settle(wanted_x, wanted_y, pointer.held, pointer.mm_per_pixel)
+        self._take(self._alone if pointer.held.free else self._labelled)
         self._bench.stage.shift(self._whole, self._moved.dx, self._moved.dy)
         self._tell()
         if not self.gesture.is_over:
@@ -63,7 +73,8 @@ class Drag:
         dx = -self._moved.dx if self._bench.stage.view.is_mirrored else self._moved.dx
         caught = f"snapped to {self._moved.words}" if self._moved.words else ""
         way = way_words(dx, self._moved.dy, self._bench.unit)
-        told = " · ".join(words for words in (caught, f"moved {way}" if way else "") if words)
+        stays = "labels stay" if self._ids == self._alone != self._labelled else ""
+        told = " · ".join(words for words in (caught, f"moved {way}" if way else "", stays) if words)
         self._bench.told.emit(told[:1].upper() + told[1:])
 
     def _project_after(self, dx: float, dy: float) -> Project:
