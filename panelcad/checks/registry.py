@@ -122,6 +122,7 @@ class Loaded:
 
 _PILOT: Final = (
     "pilot_controls",
+    "pilot_crossed_words",
     "pilot_field",
     "pilot_fingers",
     "pilot_hidden",

@@ -11,6 +11,7 @@ from panelcad.model.plate import Frame
 from panelcad.model.project import Item, Project
 from panelcad.model.shape import Rectangle
 from panelcad.model.surroundings import KeepOut, Surroundings, Volume
+from tests.builders import sheet
 from tests.checks.cases import Case, Ignored
 from tests.checks.pilot_panels import EYE_DISTANCE, FACE, eye, fitted, panel, words
 
@@ -108,6 +109,24 @@ def card_below_compass(apart: float) -> Project:
 
 def words_beside_bezel(gap: float) -> Project:
     return panel(fitted("attitude", 0, 0), plate={"engravings": (words("X", 0, -FACE / 2 - HALF_A_LINE - gap),)})
+
+
+def words_below_words(gap: float) -> Project:
+    """Two lines 5 mm high; the lower one stands a line and a gap below the other."""
+    lines = (words("THROTTLE", 0, 0), words("MIXTURE", 12, -2 * HALF_A_LINE - gap))
+    return panel(plate={"engravings": lines})
+
+
+def words_beside_words(gap: float) -> Project:
+    """Two letters I, each one stroke and so a seventh of its height wide, side by side a gap apart."""
+    lines = (words("I", 0, 0), words("I", 5.0 / 7 + gap, 1.0))
+    return panel(plate={"engravings": lines})
+
+
+def words_of_two_plates() -> Project:
+    """One line on the sheet, and one on a plate of its own that has the same axes."""
+    sub = sheet(id="sub", name="Sub-panel", frame=Frame(z=80.0), engravings=(words("TRIM", 0, 0),))
+    return panel(plate={"engravings": (words("FLAPS", 0, 0),)}, more=(sub,))
 
 
 def letters(height: float) -> Project:
@@ -208,6 +227,8 @@ CASES = [
     Case("label", one_label_for, 1, 2, **BARE, **WARNS),
     Case("compass-placard", card_below_compass, 50.8, 50.81, required=50.8, **WARNS),
     Case("covered-words", words_beside_bezel, 0.0, -0.01, required=0.0, **WARNS),
+    Case("crossed-words", words_below_words, 0.0, -0.01, required=0.0, **WARNS),
+    Case("crossed-words", words_beside_words, 0.0, -0.01, required=0.0, **WARNS),
     Case("letter-height", letters, height_for(20, EYE_DISTANCE), AT_30_IN, **ADVISES),
     Case("letter-height", letters, height_for(20, EYE_DISTANCE), AT_30_IN - 0.001, required=AT_30_IN, **WARNS),
     Case("letter-stroke", stroke, 5 / 8, 5 / 8 - 0.01, lambda tool: tool / 5, required=1 / 8, **ADVISES),
@@ -272,6 +293,7 @@ IGNORED = [
         "a bezel behind the sheet",
         lambda: panel(fitted("lamp", 0, 0, mounting="rear"), plate={"engravings": (words("X", 0, -30),)}),
     ),
+    Ignored("crossed-words", "lines of two plates", words_of_two_plates),
     Ignored(
         "letter-height",
         "a panel whose eye nobody entered",
