@@ -11,6 +11,7 @@ from panelcad.planning.acceptance import accept
 from panelcad.planning.judge import Topic, judge
 from panelcad.version import __version__
 from tests import builders
+from tests.planning import kit
 
 
 @pytest.fixture
@@ -56,6 +57,32 @@ def test_errors_leave_with_one_and_are_named(run, faulty: Project, tmp_path: Pat
     assert code == 1
     assert "c1" in printed
     assert "mm" in printed
+
+
+@pytest.fixture
+def lacking() -> Project:
+    """Metal that is right, and a remote transponder that nothing controls."""
+    remote = kit.unit("remote", provides=("transponder",), needs=({"controller": "transponder"},))
+    plate = builders.sheet(cuts=(builders.cut("c1", 0, 0),), state="new")
+    project = kit.project(remote)
+    return project.with_option(project.option("new").revised(plates=(plate,)))
+
+
+def test_errors_of_equipment_are_told_and_leave_with_one(run, lacking: Project, tmp_path: Path) -> None:
+    code, printed, _ = run("check", stored(lacking, tmp_path))
+    assert code == 1
+    assert "of equipment: Remote: nothing in the option gives it" in printed
+    assert "0 errors · 0 warnings · 0 advice · 1 error of equipment" in printed
+    code, printed, _ = run("check", stored(lacking, tmp_path), "--json")
+    (report,) = json.loads(printed)
+    (error,) = report["equipment_errors"]
+    assert (code, report["errors"], error["rule"], error["severity"]) == (1, 0, "no-controller", "error")
+
+
+def test_a_release_tells_errors_of_equipment_and_is_not_stopped(run, lacking: Project, tmp_path: Path) -> None:
+    code, printed, _ = run("release", stored(lacking, tmp_path), "--option", "new", "--to", tmp_path / "out")
+    assert code == 0
+    assert printed.index("of equipment: Remote: nothing in the option gives it") < printed.index("manifest")
 
 
 def test_the_json_has_its_documented_shape(run, faulty: Project, tmp_path: Path) -> None:

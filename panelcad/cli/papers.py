@@ -52,8 +52,9 @@ def release(
 ) -> None:
     """Write all papers of one option, or of some of its plates: cutting files, drawing, manifest.
 
-    Refuses while errors are open. The release is entered in the project's log; the same geometry is issued again under
-    the same letter, each kind of cutting file and each choice of plates in a folder of its own.
+    Refuses while errors of the panel are open; those of equipment are told and stop nothing. The release is entered in
+    the project's log; the same geometry is issued again under the same letter, each kind of cutting file and each
+    choice of plates in a folder of its own.
     """
     from panelcad.outputs.drawing import drawing_options  # noqa: PLC0415 - loads reportlab
     from panelcad.outputs.dxf_choices import chosen_options  # noqa: PLC0415 - loads ezdxf
@@ -71,11 +72,22 @@ def release(
         drawing=drawing_options(ink, largest, sections),
         template=template_options(paper),
     )
+    _tell_equipment_errors(project, option)
     files, said = _drafted(project, option, to, options) if draft else _released(project, option, to, options, file)
     for path in files:
         out.print(str(path))
     out.print(f"{len(files)} files of option [bold]{escape(option)}[/], {said}")
     out.print(CAUTION, style="dim")
+
+
+def _tell_equipment_errors(project: "Project", option: str) -> None:
+    """Before anything is written: a release is about the metal, and nobody should miss them."""
+    from panelcad.cli.judging import equipment_lines  # noqa: PLC0415
+    from panelcad.planning.judge import equipment_errors  # noqa: PLC0415 - loads shapely
+
+    chosen = project.option(option)
+    for line in equipment_lines(project, chosen, equipment_errors(project, chosen)):
+        out.print(line)
 
 
 def _drafted(project: "Project", option: str, to: Path, options: "ReleaseOptions") -> tuple[tuple[Path, ...], str]:

@@ -72,6 +72,7 @@ class MainWindow(QMainWindow):
         self.desk.written.connect(self._show_title)
         bench.settings.changed.connect(self._take_theme)
         bench.finding_chosen.connect(self._go_to_finding)
+        bench.reasons_wanted.connect(self._show_reasons)
         bench.action_wanted.connect(self.menus.run)
         self.workspace.cautions.read_all.connect(lambda: self.menus.run("help.cautions"))
         self.start_page.new_wanted.connect(lambda: self.menus.run("file.new"))
@@ -137,6 +138,16 @@ class MainWindow(QMainWindow):
         self.bench.stage.look_at_finding(identity)
         self.bench.view.show_finding([self.bench.stage.to_picture(p) for p in finding.where])
 
+    def _show_reasons(self) -> None:
+        """Everything that was found of the option, under Options side by side."""
+        from panelcad.desktop.panes.options import OptionsPane  # noqa: PLC0415 - a pane loads when it is first shown
+
+        dock = self.docks.dock("options")
+        dock.go()
+        pane = dock.widget()
+        if isinstance(pane, OptionsPane):
+            pane.show_everything()
+
     # Keys
 
     def event(self, event: QEvent) -> bool:
@@ -181,6 +192,7 @@ class MainWindow(QMainWindow):
         self.safekeeping.stop()
         self.desk.leave_note()
         self.bench.judge.stop()
+        self.bench.equipment_judge.stop()
         self.bench.comparer.stop()
         event.accept()
 

@@ -43,6 +43,8 @@ class Status(QStatusBar):
         self._passing.setSingleShot(True)
         self._passing.setInterval(_PASSES_AFTER)
         self._passing.timeout.connect(lambda: self._tell(""))
+        self._of_the_panel = ""
+        """What was counted of the panel at last."""
         self._told_of = bench.document.project
         self._is_being_told = False
         bench.selection.changed.connect(self._turn_to_something_else)
@@ -55,6 +57,7 @@ class Status(QStatusBar):
         bench.view.left.connect(self.place.clear)
         bench.view.zoomed.connect(self._show_zoom)
         bench.judge.reported.connect(self._count)
+        bench.equipment_judge.judged.connect(self._count_equipment)
         bench.judge.waited.connect(self._say_checking)
         bench.document.replaced.connect(self.found.clear)
         parts.toolbox.changed.connect(lambda: self._tell(""))
@@ -144,5 +147,14 @@ class Status(QStatusBar):
         if report.not_judged:
             count = len(report.not_judged)
             words.append(f"{count} rule{'s' if count != 1 else ''} could not judge")
-        self.found.setText(", ".join(words) or "nothing found")
+        self._of_the_panel = ", ".join(words)
+        self._show_found()
+
+    def _count_equipment(self) -> None:
+        if self.found.text() not in {"", CHECKING}:
+            self._show_found()
+
+    def _show_found(self) -> None:
+        counted = (self._of_the_panel, self._parts.bench.equipment_judge.words)
+        self.found.setText(", ".join(words for words in counted if words) or "nothing found")
         self.found_place.make_room()

@@ -9,6 +9,7 @@ from panelcad.desktop.canvas.view import PanelView
 from panelcad.desktop.comparer import Comparer
 from panelcad.desktop.document import Document
 from panelcad.desktop.drawing_desk import DrawingDesk
+from panelcad.desktop.equipment_judge import EquipmentJudge
 from panelcad.desktop.judge import Judge
 from panelcad.desktop.outline_desk import OutlineDesk
 from panelcad.desktop.recall import Recall
@@ -36,7 +37,8 @@ CLOSEST: Final = 12.0
 class Workbench(QObject):
     """Signals: `told` a passing word for the status bar, `refused` one that says why something was not done;
     `tool_wanted` and `action_wanted` by their id, `place_wanted` with a cutout; `finding_chosen` by its identity, to go
-    there, and `finding_marked` to choose it in the list; `theme_changed`, `catalogue_changed`.
+    there, and `finding_marked` to choose it in the list; `reasons_wanted` for what speaks against the option's
+    equipment; `theme_changed`, `catalogue_changed`.
     """
 
     told = Signal(str)
@@ -46,6 +48,7 @@ class Workbench(QObject):
     place_wanted = Signal(object)
     finding_chosen = Signal(str)
     finding_marked = Signal(str)
+    reasons_wanted = Signal()
     theme_changed = Signal()
     catalogue_changed = Signal()
 
@@ -58,6 +61,7 @@ class Workbench(QObject):
         self._recall = Recall(document, self.selection)
         document.changed.connect(self._recall.note)
         self.judge = Judge(document)
+        self.equipment_judge = EquipmentJudge(document)
         self.comparer = Comparer(document)
         self.stage = Stage(document, self.selection, self.judge, self.theme)
         document.changed.connect(lambda: self._recall.bring_back(self.stage.known_ids()))

@@ -1,5 +1,6 @@
 """Reports as plain data for JSON: documented in docs/json.md, versioned, lengths in mm whatever the project's unit."""
 
+from collections.abc import Iterable
 from typing import Any, Final
 
 from panelcad.checks.report import CheckReport
@@ -8,12 +9,16 @@ from panelcad.model.cutout import Cutout
 from panelcad.model.finding import Finding, Severity
 from panelcad.model.layout import PlateLayout, layout
 from panelcad.model.project import Item, Option, Project
+from panelcad.planning.wording import sentence as planning_sentence
 
 SHAPE: Final = 1
 """Version of the JSON shapes; grows when a key is renamed or removed, not when one is added."""
 
 
-def check_as_plain(project: Project, option: Option, report: CheckReport) -> dict[str, Any]:
+def check_as_plain(
+    project: Project, option: Option, report: CheckReport, of_equipment: Iterable[Finding] = ()
+) -> dict[str, Any]:
+    """The panel's findings; beside them the open errors `of_equipment`, which planning found."""
     return {
         "shape": SHAPE,
         "project": project.title,
@@ -21,6 +26,10 @@ def check_as_plain(project: Project, option: Option, report: CheckReport) -> dic
         "fingerprint": report.fingerprint,
         "errors": report.count(Severity.ERROR),
         "findings": [_finding(finding, project, option) for finding in report.findings],
+        "equipment_errors": [
+            _finding(finding, project, option) | {"message": planning_sentence(finding, project, option)}
+            for finding in of_equipment
+        ],
         "accepted": [
             _finding(accepted.finding, project, option)
             | {"reason": accepted.acceptance.reason, "initials": accepted.acceptance.initials}

@@ -135,6 +135,17 @@ def judge(project: Project, option: Option) -> Judgement:
     )
 
 
+def equipment_errors(project: Project, option: Option) -> tuple[Finding, ...]:
+    """The open errors about an option's equipment, each once; its metal is not judged for them.
+
+    They are among `Judgement.errors`, and stop no release. Raises `UnknownName` as `judge` does.
+    """
+    fitted = equipment(project, option)
+    found = (finding for judge_one in _JUDGES.values() for finding in judge_one(fitted))
+    still_open, _, _ = sort_out(found, fitted)
+    return tuple({each.identity: each for each in still_open if each.severity is Severity.ERROR}.values())
+
+
 def _open(found: tuple[Finding, ...], accepted: tuple[Accepted, ...]) -> tuple[Finding, ...]:
     """In their order; the panel's own were sorted out by its checks."""
     settled = {each.finding.identity for each in accepted}

@@ -26,6 +26,11 @@ def cure_words(finding: Finding, project: Project) -> str:
     return f"{capital(cure.advice.format(value=value))}."
 
 
+def equipment_errors_text(count: int) -> str:
+    """'1 error of equipment', '2 errors of equipment': the same words wherever they are counted."""
+    return f"{count} error{'' if count == 1 else 's'} of equipment"
+
+
 def is_of_the_panel(finding: Finding) -> bool:
     """Whether the checks of the panel found it; planning finds nothing on a plate and measures no shapes."""
     return bool(finding.plate) or finding.measure in {Measure.LENGTH, Measure.ANGLE, Measure.RATIO}

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QDialog, QPushButton, QVBoxLayout, QWidget
 from panelcad.desktop.dialogs.answers import Answers
 from panelcad.desktop.dialogs.cutting_choices import CuttingChoices
 from panelcad.desktop.dialogs.drawing_choices import DrawingChoices
+from panelcad.desktop.dialogs.equipment_errors import name_equipment_errors
 from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.folder_field import FolderField
 from panelcad.desktop.dialogs.ticks import Ticks
@@ -50,6 +51,7 @@ class ReleaseQuestion(FittedDialog):
         self.plates = Ticks("Plates", {plate.id: plate.name for plate in worked_plates(option)})
         form = Form()
         form.heading(f"Option '{option.name}'")
+        name_equipment_errors(form, project, option)
         form.row("Released &by", self.by)
         form.row("&Folder", self.folder)
         if len(self.plates.boxes) > 1:

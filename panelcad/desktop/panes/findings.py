@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QLabel, QListView, QVBoxLayout, QWidget
 from panelcad.desktop.canvas.badge import MarkKind
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.judge import CHECKING
+from panelcad.desktop.panes.equipment_errors import EquipmentErrors
 from panelcad.desktop.panes.finding_detail import FindingDetail
 from panelcad.desktop.panes.finding_filters import FILTERS
 from panelcad.desktop.panes.finding_row import FindingRow
@@ -103,6 +104,8 @@ class FindingsPane(QWidget):
         column.addWidget(self.count)
         self.unknown = Unknowns(bench)
         column.addWidget(self.unknown)
+        self.of_equipment = EquipmentErrors(bench)
+        column.addWidget(self.of_equipment)
         self.unknown.opened.connect(lambda is_open: self._make_way(opened=is_open))
         self.detail = FindingDetail(bench)
         column.addWidget(self.detail)
@@ -199,7 +202,7 @@ class FindingsPane(QWidget):
     def _summary(self, shown: int, found: int) -> str:
         report = self._bench.judge.report
         broken = report.not_judged if report is not None else ()
-        words = "Nothing found." if not found else "" if shown == found else f"{shown} of {found} shown."
+        words = "Nothing found on the panel." if not found else "" if shown == found else f"{shown} of {found} shown."
         if broken:
             words += " Not judged: " + ", ".join(sorted({one.rule for one in broken})) + "."
         return words.strip()

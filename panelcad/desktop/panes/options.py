@@ -158,6 +158,14 @@ class OptionsPane(QWidget):
         self._asked_about = ""
         self.refresh()
 
+    def show_everything(self) -> None:
+        """The reasons are all that was found of the option on the canvas, errors first; the keyboard goes there."""
+        self._asked_about = ""
+        self.table.clearSelection()
+        self.reasons.show_all_topics(self._judgement(self._bench.document.option_id))
+        self.tabs.setCurrentWidget(self.reasons)
+        self.reasons.list.setFocus()
+
     def _take_theme(self) -> None:
         self.model.theme = self._bench.theme
         self.refresh()

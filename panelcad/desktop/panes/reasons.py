@@ -62,6 +62,11 @@ class Reasons(QWidget):
         else:
             self.show_topic(judgement, self._topic)
 
+    def show_all_topics(self, judgement: "Judgement | None") -> None:
+        """Everything that was found, now or once it is judged."""
+        self._topic = None
+        self.show_option(judgement)
+
     def show_topic(self, judgement: "Judgement", topic: "Topic") -> None:
         self._topic = topic
         heading = f"{judgement.option.name}: {topic}"
