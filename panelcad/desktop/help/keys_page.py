@@ -18,8 +18,8 @@ This page is made from the program's own table of actions (`python -m panelcad.d
 the window it shows the keys as your system writes them.
 
 Menus open with Alt and the underlined letter of their title. In dialogs and panes Alt and the underlined letter of a
-field go to that field. Tab goes through the fields from above; Enter does what the coloured button says; Esc leaves all
-as it was.
+field go to that field. Tab goes through the fields from above; Enter presses the button that Tab came to, else it does
+what the coloured button says; Esc leaves all as it was.
 
 ## Where a key works
 

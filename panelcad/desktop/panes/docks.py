@@ -1,10 +1,11 @@
 """Each pane of the table in a dock of its own."""
 
+from math import ceil
 from typing import Final
 
-from PySide6.QtCore import QByteArray, QEvent, Qt, QTimer
+from PySide6.QtCore import QByteArray, QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
-from PySide6.QtWidgets import QApplication, QDockWidget, QMainWindow, QScrollArea, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QDockWidget, QMainWindow, QScrollArea, QWidget
 
 from panelcad.desktop.panes.form import Form
 from panelcad.desktop.panes.table import PANES, PaneKind, Side
@@ -18,6 +19,7 @@ _AREAS: Final = {
     Side.BOTTOM: Qt.DockWidgetArea.BottomDockWidgetArea,
 }
 _WIDTH: Final = 264
+_ENTERS: Final = {Qt.Key.Key_Return, Qt.Key.Key_Enter}
 
 
 class PaneDock(QDockWidget):
@@ -27,6 +29,8 @@ class PaneDock(QDockWidget):
         super().__init__(kind.title, window)
         self._kind, self._window, self._bench = kind, window, bench
         self._pane: QWidget | None = None
+        self._asked_for = 0
+        """How high its pane was to be, in pixels, when that was last asked for."""
         self.setObjectName(f"dock-{kind.id}")
         self.way = self._way()
         keys = self.way.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
@@ -64,19 +68,37 @@ class PaneDock(QDockWidget):
         if self._pane is None:
             self._pane = self._kind.make(self._bench)
             self.setWidget(_scrolled(self._pane) if isinstance(self._pane, Form) else self._pane)
+            if self._kind.is_only_for_tool:
+                self._pane.installEventFilter(self)
         return self._pane
 
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """A tool's pane that has more to show than before asks for its height again."""
+        is_laid_out = watched is self._pane and event.type() is QEvent.Type.LayoutRequest
+        if is_laid_out and self._pane is not None and _whole_height(self._pane) > self._asked_for > 0:
+            QTimer.singleShot(0, self, self.ask_for_height)
+        return super().eventFilter(watched, event)
+
     def ask_for_height(self) -> None:
-        """It is seen whole where there is room; the others of its side make way. Asked for once it is laid out."""
-        pane, area = self.widget(), super().widget()
-        wanted = pane.sizeHint().height() + self.height() - area.height()
-        if not self.isVisible() or self.height() >= wanted:
+        """It is seen whole where there is room; the others of its side make way as far as they can.
+
+        Asked for once it is laid out.
+        """
+        if not self.isVisible():
+            return
+        layout = self._window.layout()
+        if layout is not None:
+            layout.activate()
+        self._asked_for = _whole_height(self.widget())
+        lacks = self._asked_for - super().widget().height()
+        if lacks <= 0:
             return
         others = self._others_of_its_side()
-        had = sum(dock.height() for dock in others)
-        left = max(had + self.height() - wanted, 0)
-        heights = [left * dock.height() // had for dock in others]
-        self._window.resizeDocks([self, *others], [wanted, *heights], Qt.Orientation.Vertical)
+        spare = [max(dock.height() - dock.minimumSizeHint().height(), 0) for dock in others]
+        given = min(lacks, sum(spare))
+        shares = [ceil(given * room / max(sum(spare), 1)) for room in spare]
+        heights = [dock.height() - share for dock, share in zip(others, shares, strict=True)]
+        self._window.resizeDocks([self, *others], [self.height() + given, *heights], Qt.Orientation.Vertical)
 
     def _others_of_its_side(self) -> list["PaneDock"]:
         docks = self._window.findChildren(PaneDock)
@@ -94,6 +116,8 @@ class PaneDock(QDockWidget):
         if self.isWindow() and event.key() == Qt.Key.Key_Escape:
             self._window.activateWindow()
             self._bench.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        elif event.key() in _ENTERS and isinstance(button := self.focusWidget(), QAbstractButton):
+            button.click()
         else:
             super().keyPressEvent(event)
 
@@ -112,6 +136,13 @@ def first_stop(pane: QWidget) -> QWidget:
             return here
         here = here.nextInFocusChain()
     return pane
+
+
+def _whole_height(pane: QWidget) -> int:
+    """What the pane needs as wide as it is, in pixels."""
+    if isinstance(pane, Form) and pane.column.hasHeightForWidth():
+        return pane.column.totalHeightForWidth(pane.width())
+    return pane.sizeHint().height()
 
 
 def _scrolled(form: Form) -> QScrollArea:

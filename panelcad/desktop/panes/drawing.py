@@ -35,6 +35,8 @@ class _Defaults:
 
 
 _SIZES: Final = {EdgeKind.RADIUS: "Radius", EdgeKind.RISE: "Rise"}
+_LINES: Final = 2
+"""So many lines of words have their room whether they are there or not: nothing moves away under the pointer."""
 _NOTHING: Final = "Nothing is being drawn: choose a form of 'point by point' in the Panel menu."
 
 
@@ -66,7 +68,10 @@ class DrawingPane(Form):
         self.radius = PointEntry("Corner radius at the last point")
         self.row("Round it by", self.radius)
         self.problem = self.words("", "wrong")
-        self.problem.hide()
+        for label in (self.state, self.problem):
+            label.ensurePolished()
+            label.setMinimumHeight(_LINES * label.fontMetrics().lineSpacing())
+            label.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._buttons = (
             *self._pair(("Set the point", self._set), ("Take back", self._desk.take_back)),
             *self._pair(("Close", self._desk.close), ("Abandon", self._desk.abandon)),
@@ -94,7 +99,7 @@ class DrawingPane(Form):
             entry.entered.connect(self._set_or_close)
         self.bow.editingFinished.connect(self._tell_unreadable_size)
         self.radius.edited.connect(self._try_radius)
-        self.radius.entered.connect(self._round)
+        self.radius.entered.connect(self._round_and_go_on)
         self.radius.editingFinished.connect(self._round)
         for entry in (*self.figures, self.bow, self.radius):
             entry.taken_back.connect(self._desk.take_back)
@@ -147,6 +152,13 @@ class DrawingPane(Form):
             self._set()
         else:
             self._desk.close()
+
+    def _round_and_go_on(self) -> None:
+        """Enter in the radius sets the point that was typed too; where none was typed it goes to the next point's."""
+        if self._is_typed:
+            self._set()
+        elif self._round():
+            self.figures[0].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _set(self) -> None:
         if not self._round():
@@ -220,7 +232,6 @@ class DrawingPane(Form):
     def _show_problem(self, words: str) -> None:
         """Between the fields and the buttons, so that it is seen in a low pane too."""
         self.problem.setText(words)
-        self.problem.setVisible(bool(words))
 
     # What they show
 
