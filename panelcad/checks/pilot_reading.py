@@ -19,6 +19,7 @@ from panelcad.model.finding import Cure, Finding, Measure, Severity
 from panelcad.model.function import Function
 from panelcad.model.kept import kept_choice
 from panelcad.model.layout import Layout, PlacedItem, PlateLayout
+from panelcad.model.placard import is_placard
 from panelcad.model.plate import Engraving, Plate
 from panelcad.model.profile import Profile, limit_source
 from panelcad.model.project import Project
@@ -170,6 +171,7 @@ def _covers(plate: PlateLayout) -> Iterator[tuple[str, Contour]]:
 
 
 def _covered(engraving: Engraving, owner: str, over: float, plate: PlateLayout) -> Finding:
+    is_under_placard = any(placed.item.id == owner and is_placard(placed.cutout) for placed in plate.items)
     return Finding(
         rule="covered-words",
         severity=Severity.WARNING,
@@ -180,6 +182,7 @@ def _covered(engraving: Engraving, owner: str, over: float, plate: PlateLayout) 
         required=0.0,
         where=(Point(engraving.x, engraving.y),),
         source="14 CFR 23.1541(b) before amendment 23-64, 23.2610(a) since",
+        cure=Cure(item=owner, advice="give the placard itself these words") if is_under_placard else None,
     )
 
 

@@ -3,7 +3,7 @@
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Any
 
 from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.contour import Contour
@@ -13,9 +13,7 @@ from panelcad.model.finding import Severity
 from panelcad.model.kept import kept_choice
 from panelcad.model.labelled import nearest_controls
 from panelcad.model.layout import PlacedItem, PlateLayout
-
-PLACARDS: Final = "placards"
-"""The family of cutouts that carry words."""
+from panelcad.model.placard import is_placard
 
 
 @dataclass(frozen=True)
@@ -30,7 +28,7 @@ class Words:
 def words_on(plate: PlateLayout) -> Iterator[Words]:
     for engraving in plate.plate.engravings:
         yield Words(engraving.id, engraving.text, engraving_box(engraving))
-    placards = kept_choice(("placards", plate.plate.id), plate.items, lambda placed: placed.cutout.family == PLACARDS)
+    placards = kept_choice(("placards", plate.plate.id), plate.items, lambda placed: is_placard(placed.cutout))
     for placed in placards:
         yield Words(placed.item.id, placed.item.name, placed.face)
 

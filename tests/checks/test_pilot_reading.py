@@ -88,6 +88,15 @@ def test_words_under_a_bezel_are_covered(below: float, covered: bool) -> None:
     assert bool(found(project, "covered-words")) == covered
 
 
+def test_words_under_a_placard_belong_on_it() -> None:
+    lines = {"engravings": (words("COMPASS CARD", 0, 0),)}
+    (finding,) = found(panel(fitted("p", 0, 0, "plate"), plate=lines), RULE)
+    assert finding.cure is not None
+    assert (finding.cure.item, finding.cure.advice) == ("p", "give the placard itself these words")
+    (finding,) = found(panel(fitted("attitude", 0, 0), plate=lines), RULE)
+    assert finding.cure is None
+
+
 @pytest.mark.parametrize(("off", "missing"), [(40 + 2.5 * 8 / 7 + 50.7, False), (40 + 2.5 * 8 / 7 + 50.9, True)])
 def test_the_deviation_placard_is_on_or_near_the_compass(off: float, missing: bool) -> None:
     project = panel(fitted("compass", 0, 0), plate={"engravings": (words("COMPASS", 0, -off),)})

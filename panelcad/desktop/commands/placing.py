@@ -47,14 +47,16 @@ def has_unit(parts: Parts) -> bool:
     return any(is_stack(document.project, document.option, cut) for cut in cuts)
 
 
-def has_controls(parts: Parts) -> bool:
-    """Something that takes a label is selected."""
+def has_words(parts: Parts) -> bool:
+    """Something is selected that takes a label, or that carries words itself."""
     document = parts.bench.document
     if not has_selection(parts):
         return False
     from panelcad.editing.label_row import controls  # noqa: PLC0415 - shapely waits until it is asked
+    from panelcad.editing.placards import placards  # noqa: PLC0415 - as above
 
-    return bool(controls(document.project, document.option, parts.bench.selection.ids))
+    chosen = document.project, document.option, parts.bench.selection.ids
+    return bool(controls(*chosen) or placards(*chosen))
 
 
 def _in_stack(by: int) -> Callable[[Parts], None]:
@@ -106,9 +108,9 @@ ACTIONS: Final = (
         0,
         dialog("label_row", "label_controls"),
         None,
-        has_controls,
-        hint="Lettering below each of the controls that are selected; L does it while there are some",
-        words="engrave lettering switches breakers",
+        has_words,
+        hint="Lettering below each of the controls that are selected, or the words of a placard; L does it meanwhile",
+        words="engrave lettering switches breakers placard words",
         takes_key_of="tool.lettering",
     ),
     Action(

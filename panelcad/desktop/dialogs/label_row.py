@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from panelcad.checks.pilot_reading import height_preferred
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.placards import letter_chosen
 from panelcad.desktop.dialogs.rows import choice_row, length_row, start
 from panelcad.desktop.dialogs.words import LETTER_HEIGHT
 from panelcad.desktop.help.topics import Dialog
@@ -41,10 +42,14 @@ _SPARE: Final = 0.01
 
 
 def label_controls(bench: Workbench, parent: QWidget) -> None:
-    """Those among what is selected: the label that each has, or its name in capitals to begin with."""
+    """Those among what is selected: the label that each has, or its name in capitals to begin with.
+
+    Where there is no control among it, the placards get their words.
+    """
     project, option_id, _ = start(bench)
     chosen = controls(project, bench.document.option, bench.selection.ids)
     if not chosen:
+        letter_chosen(bench, parent, bench.selection.ids)
         return
     dialog = EditDialog(bench, "Label controls", "Engrave", parent, at=Dialog.LABELS)
     known = labels(project, bench.document.option)

@@ -5,11 +5,13 @@ from typing import Final
 from PySide6.QtWidgets import QWidget
 
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
+from panelcad.desktop.dialogs.placards import letter_chosen
 from panelcad.desktop.dialogs.rows import length_row, start, text_row
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.made import Made
 from panelcad.editing.marks import add_note
+from panelcad.editing.placards import placard_at
 from panelcad.editing.plates import add_engraving
 from panelcad.errors import EditRefused
 from panelcad.geometry.point import Point
@@ -41,8 +43,12 @@ def note(bench: Workbench, parent: QWidget, at: Point, to: Hook | None = None) -
 
 
 def lettering(bench: Workbench, parent: QWidget, at: Point, to: Hook | None = None) -> None:  # noqa: ARG001 - it has no leader
-    """A line of lettering in the metal, centred on its place."""
+    """A line of lettering in the metal, centred on its place; on a placard the placard's own words."""
     project, option_id, plate_id = start(bench)
+    placard = placard_at(bench.stage.layout().plate(plate_id), at)
+    if placard is not None:
+        letter_chosen(bench, parent, (placard.id,))
+        return
     dialog = EditDialog(bench, "Lettering in the metal", "Put", parent, at=Dialog.LETTERING)
     text = text_row(dialog, "&Words", "PANEL LIGHTS")
     text.selectAll()

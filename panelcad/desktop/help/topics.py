@@ -84,6 +84,7 @@ class Dialog(Enum):
     OWN_CUTOUT = "help/library.md#a-cutout-of-our-own"
     OWNER_VIEW = "help/views.md#show-to-the-owner"
     PHOTOGRAPH = "help/views.md#a-photograph-of-the-panel"
+    PLACARDS = "help/lettering.md#placards"
     PREFERENCES = "help/files.md#preferences"
     RECOVERY = "help/files.md#after-a-crash"
     RELEASE = "help/release.md#release"

@@ -16,6 +16,7 @@ from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.groups import lock, unlock
 from panelcad.editing.parts import STANDING, Thing, all_things
+from panelcad.editing.placards import placards
 from panelcad.editing.places import place_of
 from panelcad.editing.rename import rename
 from panelcad.editing.rotate import rotate_to
@@ -34,9 +35,10 @@ class OneThing(Form):
         self._part_id = part_id
         self._origin = Point(0.0, 0.0)
         thing = self._thing(bench.document.project)
-        self.name = TextField("Name")
+        called = "Words" if self._is_placard(thing) else "Name"
+        self.name = TextField(called)
         if not isinstance(thing, AttachScrew | Engraving):
-            self.row("&Name", self.name)
+            self.row(f"&{called}", self.name)
         self.name.committed.connect(self._rename)
         self._add_position()
         self.lettering = LetteringRows(self, bench, thing) if isinstance(thing, Engraving) else None
@@ -46,6 +48,12 @@ class OneThing(Form):
         self._add_facts(thing)
         self.end()
         self.refresh(bench.document.project)
+
+    def _is_placard(self, thing: Thing | None) -> bool:
+        """Whether what it is called is what stands on it."""
+        return isinstance(thing, Item) and bool(
+            placards(self._bench.document.project, self._bench.document.option, (thing.id,))
+        )
 
     def _add_position(self) -> None:
         unit = self._bench.unit

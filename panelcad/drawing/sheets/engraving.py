@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
-from panelcad.checks.pilot_words import PLACARDS
 from panelcad.drawing.box import grown, middle, share
 from panelcad.drawing.describe import sheet_text
 from panelcad.drawing.display import Along, Group, Node, Text, walk
@@ -27,6 +26,7 @@ from panelcad.drawing.views.front import front_view
 from panelcad.drawing.wishes import Wish, number_in
 from panelcad.model.found import dropped_lettering
 from panelcad.model.layout import PlacedItem, PlateLayout
+from panelcad.model.placard import is_placard
 from panelcad.units import format_angle
 
 _COLUMNS: Final = (
@@ -67,7 +67,7 @@ def _words(subject: Subject, plate: PlateLayout) -> tuple[str, ...]:
 
 def placards(plate: PlateLayout) -> list[PlacedItem]:
     """Fitted things that carry words: their name is what they say."""
-    return [placed for placed in plate.items if placed.cutout.family == PLACARDS and placed.bezel is not None]
+    return [placed for placed in plate.items if is_placard(placed.cutout) and placed.bezel is not None]
 
 
 def _engraved(subject: Subject, plate: PlateLayout) -> Iterator[Row]:
