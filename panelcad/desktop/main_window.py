@@ -134,9 +134,11 @@ class MainWindow(QMainWindow):
         finding = self.bench.judge.finding(identity)
         if finding is None:
             return
-        self.bench.stage.look_at_plate(finding.plate)
-        self.bench.stage.look_at_finding(identity)
-        self.bench.view.show_finding([self.bench.stage.to_picture(p) for p in finding.where])
+        stage = self.bench.stage
+        with self.bench.view_before.kept():
+            stage.look_at_plate(finding.plate)
+            stage.look_at_finding(identity)
+            self.bench.view.show_finding([stage.to_picture(p) for p in finding.where])
 
     def _show_reasons(self) -> None:
         """Everything that was found of the option, under Options side by side."""

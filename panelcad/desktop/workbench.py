@@ -18,6 +18,7 @@ from panelcad.desktop.selection import Selection
 from panelcad.desktop.settings import Settings
 from panelcad.desktop.stage import LEFT_OUT_AT_FIRST, Stage
 from panelcad.desktop.theme import Theme, theme_for
+from panelcad.desktop.view_before import ViewBefore
 from panelcad.editing.equip import say_by_cutout
 from panelcad.editing.lookup import bundles
 from panelcad.editing.made import Made
@@ -69,6 +70,8 @@ class Workbench(QObject):
         self.stage.hide_layers(settings.left_out(LEFT_OUT_AT_FIRST))
         self.view = PanelView(self.stage.scene, self.theme)
         self.view.zoomed.connect(lambda _: self.stage.place_names())
+        self.view_before = ViewBefore(self.view, self.stage)
+        document.replaced.connect(self.view_before.forget)
         self.outline = OutlineDesk(self)
         self.drawing = DrawingDesk(self)
         self.reckoned_from = ""
@@ -160,7 +163,8 @@ class Workbench(QObject):
     def zoom_to_selection(self) -> None:
         box = self.stage.scene.box(self.stage.whole(self.selection.ids)) if self.selection.ids else None
         if box is not None:
-            self.view.show_box(box, CLOSEST)
+            with self.view_before.kept():
+                self.view.show_box(box, CLOSEST)
 
     def name_of(self, part_id: str) -> str:
         """What people call a thing of the option."""

@@ -271,6 +271,53 @@ def test_a_click_on_a_finding_goes_there(hands, qtbot) -> None:
     assert hands.window.bench.stage.current_finding == finding.identity
 
 
+def click_finding(findings, row: int) -> None:
+    where = findings.list.visualRect(findings.model.index(row)).center()
+    QTest.mouseClick(findings.list.viewport(), Qt.MouseButton.LeftButton, pos=where)
+
+
+def test_a_click_on_a_finding_selects_what_it_is_about(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    bench = hands.window.bench
+    bench.selection.set(["three"])
+    row = next(i for i, entry in enumerate(findings.model.entries) if "overlap" in entry.words)
+    click_finding(findings, row)
+    assert set(bench.selection.ids) == {"one", "two"}
+    assert "2 things" in bench.selection_words()
+
+
+def test_a_click_leaves_the_selection_that_the_list_is_about(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    hands.window.bench.selection.set(["two"])
+    QTest.keyClick(findings.filter, Qt.Key.Key_End)
+    findings.filter.activated.emit(findings.filter.currentIndex())
+    row = next(i for i, entry in enumerate(findings.model.entries) if "overlap" in entry.words)
+    click_finding(findings, row)
+    assert hands.window.bench.selection.ids == ("two",)
+
+
+def test_a_key_leads_back_from_findings_to_the_view_before(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    hands.wheel(0, 0, 2)
+    before, zoom = hands.view.seen(), hands.view.zoom
+    click_finding(findings, 0)
+    click_finding(findings, 1)
+    there = hands.view.seen()
+    hands.key(Qt.Key.Key_8, Qt.KeyboardModifier.ControlModifier)
+    assert hands.view.zoom == pytest.approx(zoom)
+    assert hands.view.seen() == pytest.approx(before, abs=1 / zoom)
+    hands.key(Qt.Key.Key_8, Qt.KeyboardModifier.ControlModifier)
+    assert hands.view.seen() == pytest.approx(there, abs=1 / zoom)
+
+
+def test_going_back_to_all_keeps_all_in_view(hands, qtbot) -> None:
+    findings = overlap(hands, qtbot)
+    hands.action("view.all")
+    click_finding(findings, 0)
+    hands.action("view.before")
+    assert hands.view.wants_all
+
+
 def test_findings_are_marked_on_the_canvas_and_a_mark_can_be_picked(hands, qtbot) -> None:
     findings = overlap(hands, qtbot)
     overlay = hands.window.bench.stage.scene.overlay

@@ -70,6 +70,20 @@ class ZoomingView(QGraphicsView):
         self.centerOn(QPointF((box[0] + box[2]) / 2, (box[1] + box[3]) / 2))
         self.scrolled.emit()
 
+    @property
+    def wants_all(self) -> bool:
+        """Whether all of the picture is kept in view."""
+        return self._wants_all is not None
+
+    def show_from(self, centre: QPointF, pixels_per_mm: float) -> None:
+        """Bring a place of the picture to the middle, at this zoom."""
+        seen = self.viewport().rect().size() / (2 * pixels_per_mm)
+        x, y = centre.x(), centre.y()
+        self.panel_scene.make_room((x - seen.width(), y - seen.height(), x + seen.width(), y + seen.height()))
+        self._set_zoom(pixels_per_mm)
+        self.centerOn(centre)
+        self.scrolled.emit()
+
     def show_finding(self, where: list[Point]) -> None:
         """Zoom to a finding so that its neighbourhood is seen."""
         if where:

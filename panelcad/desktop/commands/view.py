@@ -33,7 +33,19 @@ def _zoom_out(parts: Parts) -> None:
 
 
 def _zoom_all(parts: Parts) -> None:
-    _drawing(parts).show_all()
+    drawing = _drawing(parts)
+    if drawing is not parts.bench.view:
+        drawing.show_all()
+        return
+    with parts.bench.view_before.kept():
+        drawing.show_all()
+
+
+def _view_before(parts: Parts) -> None:
+    if not parts.bench.view_before.go_back():
+        parts.bench.told.emit(
+            "This is the first view; zooming to a finding, to the selection or to all leaves one behind"
+        )
 
 
 def _zoom_selection(parts: Parts) -> None:
@@ -50,7 +62,8 @@ def _zoom_true(parts: Parts) -> None:
     """One mm on the panel is one mm on the screen, as far as the screen tells or was calibrated."""
     bench = parts.bench
     per_mm = bench.settings.pixels_per_mm or bench.view.physicalDpiX() / 25.4
-    bench.view.set_zoom(per_mm)
+    with bench.view_before.kept():
+        bench.view.set_zoom(per_mm)
     bench.told.emit(_TRUE if bench.settings.pixels_per_mm else _AS_THE_SCREEN_SAYS)
 
 
@@ -123,6 +136,17 @@ ACTIONS: Final = (
         "view.all", "Zoom to &all", "&View", 1, _zoom_all, "Ctrl+0", has_panel, icon="fit", on_bar=True, bar_group=3
     ),
     Action("view.selection", "Zoom to &selection", "&View", 1, _zoom_selection, "Ctrl+9", has_any),
+    Action(
+        "view.before",
+        "View &before",
+        "&View",
+        1,
+        _view_before,
+        "Ctrl+8",
+        has_panel,
+        hint="Back from a finding or from a zoom to what was seen before; the same again leads there",
+        words="back previous former zoom",
+    ),
     Action("view.true", "Zoom to &true size", "&View", 1, _zoom_true, "Ctrl+1", has_panel),
     Action("view.in", "Zoom &in", "&View", 1, _zoom_in, _Keys.ZoomIn, has_panel, icon="zoom-in"),
     Action("view.out", "Zoom &out", "&View", 1, _zoom_out, _Keys.ZoomOut, has_panel, icon="zoom-out"),

@@ -220,7 +220,11 @@ class FindingsPane(QWidget):
         self.count.setVisible(bool(words))
 
     def _go_to(self, index: Index) -> None:
-        self._bench.finding_chosen.emit(self.model.entries[index.row()].finding.identity)
+        """To the place; what it is about is selected, unless the selection is what the list is about."""
+        finding = self.model.entries[index.row()].finding
+        self._bench.finding_chosen.emit(finding.identity)
+        if not FILTERS[self.filter.currentIndex()].only_selected:
+            self._bench.select_parts(finding.items)
 
     @property
     def chosen(self) -> Finding | None:
