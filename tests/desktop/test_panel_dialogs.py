@@ -162,6 +162,63 @@ def test_screws_are_spread_anew_after_the_outline_changed(hands, plate) -> None:
     assert {screw.form.diameter for screw in screws} == {4.5}
 
 
+def test_a_screw_is_named_and_its_hole_comes_with_it(hands, plate) -> None:
+    def act(dialog) -> None:
+        fill(dialog, Fastener="#8")
+        assert box(dialog, "Screw").currentText() == "#8, hole 4.50 mm: free fit of drill charts"
+        press(dialog, "Drill")
+
+    in_dialog(act)
+    hands.action("panel.screws")
+    form = plate().attach_screws[0].form
+    assert (form.fastener, form.diameter) == pytest.approx((0.164 * 25.4, 0.177 * 25.4), abs=1e-6)
+
+
+def test_a_hole_that_was_typed_stays_when_the_screw_is_named(hands, plate) -> None:
+    in_dialog(lambda dialog: (fill(dialog, Hole="4.6"), fill(dialog, Fastener="M4"), press(dialog, "Drill")))
+    hands.action("panel.screw")
+    form = plate().attach_screws[0].form
+    assert (form.fastener, form.diameter) == (4.0, 4.6)
+
+
+def test_a_screw_is_chosen_by_name_and_figures_say_which_it_is(hands, plate) -> None:
+    def act(dialog) -> None:
+        choose(dialog, "Screw", "M4, hole 4.50 mm: ISO 273 medium")
+        assert [field(dialog, name).text() for name in ("Hole", "Fastener")] == ["4.5", "4"]
+        fill(dialog, Hole="4.4")
+        assert box(dialog, "Screw").currentText() == "by its figures"
+        fill(dialog, Hole="4.3")
+        assert box(dialog, "Screw").currentText() == "M4, hole 4.30 mm: ISO 273 fine"
+        press(dialog, "Drill")
+
+    in_dialog(act)
+    hands.action("panel.screw")
+    assert plate().attach_screws[0].form.diameter == 4.3
+
+
+def test_a_screw_that_is_not_known_by_name_is_told(hands, plate) -> None:
+    def act(dialog) -> None:
+        fill(dialog, Fastener="#7")
+        assert "#4, #6, #8, #10" in dialog.problem.text()
+        assert not dialog.verb.isEnabled()
+        press(dialog, "Cancel")
+
+    in_dialog(act)
+    hands.action("panel.screw")
+    assert not plate().attach_screws
+
+
+def test_attach_screws_stand_last_in_the_list_of_what_is_on_the_panel(hands, plate) -> None:
+    in_dialog(lambda dialog: press(dialog, "Drill"))
+    hands.action("panel.screws")
+    tree = hands.window.docks.dock("items").widget().tree
+    names = [tree.topLevelItem(row).text(0) for row in range(tree.topLevelItemCount())]
+    count = len(plate().attach_screws)
+    assert names[-count:] == [f"attach screw attach-{number}" for number in range(1, count + 1)]
+    tree.setCurrentItem(tree.topLevelItem(len(names) - 1))
+    assert hands.window.bench.selection.ids == (f"attach-{count}",)
+
+
 def test_one_screw_is_drilled_where_it_was_measured(hands, plate) -> None:
     def act(dialog) -> None:
         fill(dialog, x="-288", y="5in")

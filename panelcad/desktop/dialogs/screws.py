@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QWidget
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edge_names import edge_name
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
-from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.rows import length_row, start
+from panelcad.desktop.dialogs.screw_rows import ScrewRows
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.attach import Spread, attach_all_round, attach_along, screws_along
@@ -19,14 +19,17 @@ from panelcad.editing.remove import remove
 from panelcad.errors import EditRefused
 from panelcad.model.hole import HoleForm
 from panelcad.model.plate import AttachScrew, Backing, Plate
+from panelcad.model.screw_sizes import named_screw
 from panelcad.units import LengthUnit
 
 _EVERY: Final = -1
-_SCREW: Final = {
-    LengthUnit.INCH: (0.5 * 25.4, 1.0 * 25.4, 5.0 * 25.4, 0.201 * 25.4, 0.19 * 25.4),
-    LengthUnit.MM: (12.0, 25.0, 125.0, 5.1, 4.83),
+_SPREAD: Final = {
+    LengthUnit.INCH: (0.5 * 25.4, 1.0 * 25.4, 5.0 * 25.4),
+    LengthUnit.MM: (12.0, 25.0, 125.0),
 }
-"""Inset, first from the corner, pitch, hole and fastener in mm: a #10 screw in a clearance hole (from memory)."""
+"""Inset, first from the corner and pitch in mm."""
+_FIRST_SCREW: Final = {unit: named_screw(name) for unit, name in ((LengthUnit.INCH, "#10"), (LengthUnit.MM, "M5"))}
+"""What attaches a panel where nothing else is said (from memory)."""
 
 
 def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
@@ -37,8 +40,8 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
     edge = _edge_row(dialog, plate)
     like = next(iter(plate.attach_screws), None)
     titles = ("&Inset from the edge", "&First from the corner", "&Pitch, at most")
-    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, _SCREW[bench.unit][:3], strict=True)]
-    hole, fastener = _hole_rows(dialog, like)
+    entries = [length_row(dialog, title, mm) for title, mm in zip(titles, _SPREAD[bench.unit], strict=True)]
+    screw = _screw_rows(dialog, like)
     instead = QCheckBox("Instead of those that are there al&ong it")
     instead.setEnabled(like is not None)
     instead.toggled.connect(dialog.preview)
@@ -47,7 +50,7 @@ def screws_along_edges(bench: Workbench, parent: QWidget) -> None:
 
     def change() -> Made:
         spread, chosen = Spread(*(entry.mm for entry in entries)), int(edge.currentData())
-        form, backing = _form(hole.mm, fastener.mm, like)
+        form, backing = _form(screw, like)
         cleared = project
         if instead.isChecked():
             cleared = remove(project, option_id, _screws(plate, chosen, spread))
@@ -64,20 +67,20 @@ def screw_at_place(bench: Workbench, parent: QWidget) -> None:
     like = next(iter(project.option(option_id).plate(plate_id).attach_screws), None)
     dialog = EditDialog(bench, "Attach screw at a place", "Drill", parent, at=Dialog.SCREWS)
     x, y = length_row(dialog, "&x", 0.0), length_row(dialog, "&y", 0.0)
-    hole, fastener = _hole_rows(dialog, like)
+    screw = _screw_rows(dialog, like)
 
     def change() -> Made:
-        form, backing = _form(hole.mm, fastener.mm, like)
+        form, backing = _form(screw, like)
         return add_attach_screw(project, option_id, plate_id, form, x.mm, y.mm, backing)
 
     dialog.ask(change)
 
 
-def _hole_rows(dialog: EditDialog, like: AttachScrew | None) -> tuple[LengthEntry, LengthEntry]:
-    *_, hole, fastener = _SCREW[dialog.bench.unit]
+def _screw_rows(dialog: EditDialog, like: AttachScrew | None) -> ScrewRows:
     if like is not None:
-        hole, fastener = like.form.diameter, like.form.fastener
-    return length_row(dialog, "&Hole", hole), length_row(dialog, "Fa&stener", fastener)
+        return ScrewRows(dialog, like.form.diameter, like.form.fastener)
+    size = _FIRST_SCREW[dialog.bench.unit]
+    return ScrewRows(dialog, size.holes[0].diameter, size.diameter)
 
 
 def _edge_row(dialog: EditDialog, plate: Plate) -> QComboBox:
@@ -99,8 +102,9 @@ def _screws(plate: Plate, edge: int, spread: Spread) -> tuple[str, ...]:
     return tuple(screw.id for screw in plate.attach_screws) if edge == _EVERY else screws_along(plate, edge, spread)
 
 
-def _form(hole: float, fastener: float, like: AttachScrew | None) -> tuple[HoleForm, Backing | None]:
+def _form(screw: ScrewRows, like: AttachScrew | None) -> tuple[HoleForm, Backing | None]:
     """The same hole and nut as those that are there, with a countersink they may have, while the sizes are theirs."""
+    hole, fastener = screw.hole.mm, screw.fastener.mm
     if hole <= 0 or fastener <= 0:
         raise EditRefused("A hole and a fastener larger than 0 are expected.")
     if like is not None and (hole, fastener) == (like.form.diameter, like.form.fastener):

@@ -1,6 +1,7 @@
 """Everything on the plate as a list; choosing there chooses on the canvas, and the other way round."""
 
-from typing import NamedTuple
+import re
+from typing import Final, NamedTuple
 
 from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
@@ -12,6 +13,13 @@ from panelcad.editing.openings import openings
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.point import Point
 from panelcad.units import format_number
+
+_FIGURES: Final = re.compile(r"(\d+)")
+
+
+def _in_order(name: str) -> list[tuple[int, str]]:
+    """Letters as they are, figures by their value: the second before the tenth."""
+    return [(int(part), "") if part.isdecimal() else (0, part) for part in _FIGURES.split(name.casefold())]
 
 
 class _Entry(NamedTuple):
@@ -57,8 +65,8 @@ class ItemsPane(QWidget):
         self._is_following = True
         before, seen = {row.data(0, Qt.ItemDataRole.UserRole) for row in self._rows()}, self._first_in_sight()
         self.tree.clear()
-        for kind in (self._things(), self._words(), self._dimensions()):
-            for entry in sorted(kind, key=lambda entry: entry.name.casefold()):
+        for kind in (self._things(), self._words(), self._dimensions(), self._screws()):
+            for entry in sorted(kind, key=lambda entry: _in_order(entry.name)):
                 self._add(entry)
         self._is_following = False
         self._fresh = {row.data(0, Qt.ItemDataRole.UserRole) for row in self._rows()} - before if before else set()
@@ -85,14 +93,22 @@ class ItemsPane(QWidget):
             row.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _things(self) -> list[_Entry]:
-        """What is cut or fitted; screws that hold the plate are left out."""
-        stage = self._bench.stage
-        option = self._bench.document.option
-        screws = {screw.id for screw in option.plate(stage.plate_id).attach_screws}
-        places = standings(stage.layout(), stage.plate_id)
-        things = ((part, one) for part, one in places.items() if part not in screws)
-        entries = [_Entry(part, one.name, one.centre, part in option.locked) for part, one in things]
-        return entries + self._openings()
+        """What is cut or fitted."""
+        return [one for one in self._standing() if one.part not in self._attach_ids()] + self._openings()
+
+    def _screws(self) -> list[_Entry]:
+        """Those that hold the plate."""
+        screws = (one for one in self._standing() if one.part in self._attach_ids())
+        return [one._replace(name=self._bench.name_of(one.part)) for one in screws]
+
+    def _standing(self) -> list[_Entry]:
+        stage, locked = self._bench.stage, self._bench.document.option.locked
+        places = standings(stage.layout(), stage.plate_id).items()
+        return [_Entry(part, one.name, one.centre, part in locked) for part, one in places]
+
+    def _attach_ids(self) -> frozenset[str]:
+        plate = self._bench.document.option.plate(self._bench.stage.plate_id)
+        return frozenset(screw.id for screw in plate.attach_screws)
 
     def _openings(self) -> list[_Entry]:
         """Those of the sheet itself."""

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QLabel, QLineEdit
 
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.entries import AngleEntry, LengthEntry
+from panelcad.desktop.dialogs.screw_rows import FastenerEntry
 from panelcad.desktop.panes.form import Form
 from panelcad.errors import UnreadableQuantity
 from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup, Spot
@@ -31,6 +32,7 @@ _TITLES: Final = {
     "hole": "Screw hole",
     "fastener": "Screw, nominal",
 }
+_ENTRIES: Final = {"fastener": FastenerEntry}
 _FIRST: Final = {"ring": 88.9, "across": 63.5, "up": 63.5, "hole": 4.318, "fastener": 0.138 * 25.4}
 """Values to begin with in mm: four #6-32 screws on a 3 1/2 in circle, the pattern of a 3 1/8 in instrument."""
 
@@ -55,7 +57,9 @@ class HolesEntry(QObject):
         self.pattern.setCurrentIndex(self.pattern.findData(self._first_pattern))
         form.row("Screw &holes", self.pattern)
         figures = {**_FIRST, **(self._known.lengths if self._known else {})}
-        self._lengths = {key: LengthEntry(title, figures[key], unit) for key, title in _TITLES.items()}
+        self._lengths = {
+            key: _ENTRIES.get(key, LengthEntry)(title, figures[key], unit) for key, title in _TITLES.items()
+        }
         ring = self._known.ring if self._known else None
         self._count = QLineEdit(str(ring.count if ring else 4))
         self._first = AngleEntry("First at", ring.first_angle if ring else 45.0)
