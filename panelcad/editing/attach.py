@@ -115,4 +115,8 @@ def attach_all_round(  # noqa: PLR0913, PLR0917 - as `attach_along`
 
 
 def _has_room(edge: Segment, spread: Spread) -> bool:
-    return edge.length >= 2 * spread.ends
+    """Reckoned where the screws go: inside an arc there is less of it."""
+    try:
+        return aside(edge, spread.inset).length >= 2 * spread.ends
+    except ValueError:
+        return False

@@ -70,6 +70,14 @@ def test_all_round_leaves_out_edges_without_room() -> None:
         attach_all_round(project, "new", "main", Spread(12.0, 400.0, 150.0), FORM)
 
 
+def test_a_rounded_corner_has_the_room_that_is_left_where_its_screws_would_go() -> None:
+    """A quarter of a circle of 20 mm is 31.4 mm long, and 12 mm inside it there are 12.6 mm."""
+    rounded = SharpOutline.of(SHEET).all_rounded_by(20.0).finished()
+    project = set_outline(builders.project(), "new", "main", rounded)
+    made = attach_all_round(project, "new", "main", Spread(12.0, 15.0, 150.0), FORM)
+    assert len(made.ids) == 2 * (5 + 3)
+
+
 def test_the_screws_along_an_edge_are_known_after_the_outline_changed() -> None:
     """The upper edge is 15 mm higher by now; the first screw is still farther from the corner's other edge."""
     spread = Spread(12.0, 30.0, 150.0)
