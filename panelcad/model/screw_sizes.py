@@ -7,6 +7,7 @@ from panelcad.units import MM_PER_INCH, rounded
 
 _NUMBERED: Final = re.compile(r"(?:#|no\.?)\s*(?P<number>\d{1,2})(?:-\d{2})?")
 _METRIC: Final = re.compile(r"(?P<name>m\d{1,2})(?:\s*[x×]\s*\d?[.,]?\d+)?")
+_CLOSE: Final = "close fit of drill charts"
 _FREE: Final = "free fit of drill charts"
 _NORMAL: Final = "ASME B18.2.8 normal"
 _FINE: Final = "ISO 273 fine"
@@ -21,21 +22,24 @@ class Clearance(NamedTuple):
 
 
 class ScrewSize(NamedTuple):
-    """`diameter` is the nominal one in mm."""
+    """`diameter` is the nominal one in mm; the holes from the tightest to the widest, one of them the usual one."""
 
     name: str
     diameter: float
     holes: tuple[Clearance, ...]
+    usual: Clearance
 
 
-def _numbered(number: int, free: float, normal: float) -> ScrewSize:
+def _numbered(number: int, close: float, free: float, normal: float) -> ScrewSize:
     """Holes in inches; the nominal diameter is 0.060 in and 0.013 in a number (ASME B1.1)."""
-    holes = (Clearance(_inches(free), _FREE), Clearance(_inches(normal), _NORMAL))
-    return ScrewSize(f"#{number}", _inches(0.060 + 0.013 * number), holes)
+    fits = ((close, _CLOSE), (free, _FREE), (normal, _NORMAL))
+    holes = tuple(Clearance(_inches(hole), table) for hole, table in fits)
+    return ScrewSize(f"#{number}", _inches(0.060 + 0.013 * number), holes, holes[1])
 
 
 def _metric(size: int, fine: float, medium: float) -> ScrewSize:
-    return ScrewSize(f"M{size}", float(size), (Clearance(fine, _FINE), Clearance(medium, _MEDIUM)))
+    holes = (Clearance(fine, _FINE), Clearance(medium, _MEDIUM))
+    return ScrewSize(f"M{size}", float(size), holes, holes[1])
 
 
 def _inches(length: float) -> float:
@@ -43,16 +47,16 @@ def _inches(length: float) -> float:
 
 
 SCREW_SIZES: Final = (
-    _numbered(4, 0.1285, 0.1285),
-    _numbered(6, 0.1495, 0.170),
-    _numbered(8, 0.177, 0.196),
-    _numbered(10, 0.201, 0.221),
+    _numbered(4, 0.116, 0.1285, 0.1285),
+    _numbered(6, 0.144, 0.1495, 0.170),
+    _numbered(8, 0.1695, 0.177, 0.196),
+    _numbered(10, 0.196, 0.201, 0.221),
     _metric(3, 3.2, 3.4),
     _metric(4, 4.3, 4.5),
     _metric(5, 5.3, 5.5),
 )
-"""Free fits: drills #30, #25, #16 and #7 of common shop charts. Normal fits: drills #30, #18, #9 and #2 of ASME
-B18.2.8 as Machinery's Handbook gives them, #18 as the 0.170 in of instrument screws. ISO 273: M5 from memory.
+"""Close and free fits: drills of common shop charts; those of #4 from memory. Normal fits: drills #30, #18, #9 and #2
+of ASME B18.2.8 as Machinery's Handbook gives them, #18 as the 0.170 in of instrument screws. ISO 273: M5 from memory.
 """
 
 

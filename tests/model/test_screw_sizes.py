@@ -22,8 +22,10 @@ def test_normal_holes_are_near_the_metric_drills_of_asme_b18_2_8(name: str, norm
 
 def test_every_hole_lets_its_screw_through_and_the_wider_comes_last() -> None:
     for size in SCREW_SIZES:
-        first, last = size.holes
-        assert size.diameter < first.diameter <= last.diameter
+        widths = [hole.diameter for hole in size.holes]
+        assert size.diameter < widths[0]
+        assert widths == sorted(widths)
+        assert size.usual in size.holes
 
 
 @pytest.mark.parametrize(

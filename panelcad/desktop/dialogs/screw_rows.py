@@ -38,7 +38,7 @@ class ScrewRows:
         self.choice.setAccessibleName("Screw")
         self.choice.addItem("by its figures", None)
         for size in SCREW_SIZES:
-            for clearance in {each.diameter: each for each in reversed(size.holes)}.values():
+            for clearance in sorted({each.diameter: each for each in reversed(size.holes)}.values()):
                 words = f"{size.name}, hole {format_length(clearance.diameter, unit)}: {clearance.table}"
                 self.choice.addItem(words, (clearance.diameter, size.diameter))
         dialog.form.row("S&crew", self.choice)
@@ -61,7 +61,7 @@ class ScrewRows:
         """The hole of a screw that is named comes with it, unless somebody gave one."""
         size = self.fastener.screw
         if size is not None and not self.hole.is_typed:
-            self.hole.show_mm(size.holes[0].diameter)
+            self.hole.show_mm(size.usual.diameter)
         self._show_choice()
         self._dialog.preview()
 

@@ -80,7 +80,7 @@ def _screw_rows(dialog: EditDialog, like: AttachScrew | None) -> ScrewRows:
     if like is not None:
         return ScrewRows(dialog, like.form.diameter, like.form.fastener)
     size = _FIRST_SCREW[dialog.bench.unit]
-    return ScrewRows(dialog, size.holes[0].diameter, size.diameter)
+    return ScrewRows(dialog, size.usual.diameter, size.diameter)
 
 
 def _edge_row(dialog: EditDialog, plate: Plate) -> QComboBox:
