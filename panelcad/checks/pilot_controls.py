@@ -23,7 +23,8 @@ _CFR_777: Final = "14 CFR 23.777(d) before amendment 23-64"
 @rule(
     "label",
     title="A label at each control",
-    measures="distance from each control to the nearest engraving or placard; one stands for the control nearest to it",
+    measures="distance from each control to the nearest engraving or placard; one stands for the control it is "
+    "centred below or above of, or else for the nearest",
     looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     limits=("label_distance",),

@@ -18,27 +18,30 @@ from panelcad.model.placard import is_placard
 
 @dataclass(frozen=True)
 class Words:
-    """The id of an engraving or a placard item, what it says, and the box it fills."""
+    """The id of an engraving or a placard item, what it says, the box it fills, and how that is turned in degrees."""
 
     id: str
     text: str
     box: Contour
+    turn: float
 
 
 def words_on(plate: PlateLayout) -> Iterator[Words]:
     for engraving in plate.plate.engravings:
-        yield Words(engraving.id, engraving.text, engraving_box(engraving))
+        yield Words(engraving.id, engraving.text, engraving_box(engraving), engraving.rotation)
     placards = kept_choice(("placards", plate.plate.id), plate.items, lambda placed: is_placard(placed.cutout))
     for placed in placards:
-        yield Words(placed.item.id, placed.item.name, placed.face)
+        yield Words(placed.item.id, placed.item.name, placed.face, placed.item.rotation)
 
 
 def with_words_of_their_own(controls: Sequence[PlacedItem], words: Iterable[Words], limit: float) -> frozenset[str]:
-    """The ids of the controls that words within `limit` mm stand for: each for the control nearest to it alone.
+    """The ids of the controls that words within `limit` mm stand for.
+
+    Each stands for the control below or above which it is put, or else for the nearest alone.
 
     Words as near to several stand for one of those that no others stand for.
     """
-    nearest = [nearest_controls(each.box, controls, limit) for each in words]
+    nearest = [nearest_controls(each.box, each.turn, controls, limit) for each in words]
     sure = {ids[0] for ids in nearest if len(ids) == 1}
     for ids in nearest:
         free = [one for one in ids if one not in sure]

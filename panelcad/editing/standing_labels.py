@@ -1,4 +1,4 @@
-"""The labels that controls have already: lettering that is nearer to its control than to any other."""
+"""The labels that controls have already: lettering that is put below or above its control, or is nearest to it."""
 
 from collections.abc import Sequence
 
@@ -20,7 +20,11 @@ def standing_labels(plate: PlateLayout, controls: Sequence[PlacedItem], limit: f
     boxes = {line.id: engraving_box(line) for line in plate.plate.engravings}
     in_line = {placed.item.id: {line.id for line in lines.values() if _is_in_line(line, placed)} for placed in controls}
     nearest = {
-        one: [item_id for item_id in nearest_controls(box, controls, limit) if one in in_line[item_id]]
+        one: [
+            item_id
+            for item_id in nearest_controls(box, lines[one].rotation, controls, limit)
+            if one in in_line[item_id]
+        ]
         for one, box in boxes.items()
     }
     found: dict[str, Engraving] = {}

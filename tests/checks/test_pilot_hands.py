@@ -4,6 +4,8 @@ import math
 
 import pytest
 
+from panelcad.geometry.placement import Placement
+from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
 from panelcad.model.pilot import Purpose
 from panelcad.model.plate import Frame, PlateRole
@@ -104,6 +106,19 @@ def test_a_placard_labels_too_and_an_instrument_needs_none() -> None:
     assert found(panel(fitted("a", 0, 0, "toggle"), fitted("p", 0, -30, "plate")), "label") == []
     assert found(panel(fitted("attitude", 0, 0)), "label") == []
     assert blamed(found(panel(fitted("a", 0, 0, "toggle")), "label")) == {("a",)}
+
+
+@pytest.mark.parametrize("turn", [0.0, 30.0])
+def test_a_label_stands_for_the_control_it_is_centred_on_however_its_ends_lie(turn: float) -> None:
+    """The ends of the middle knob's label lie across the lower knobs beside it, which have no label of their own."""
+    spots = {"left": (-25.0, -10.0), "middle": (0.0, 0.0), "right": (25.0, -10.0)}
+    line = words("MIXTURE CONTROL", 0.0, -10.0).revised(id="line")
+    to = Placement(rotation=turn)
+    placed = {name: to.point(Point(*spot)) for name, spot in spots.items()}
+    at = to.point(Point(line.x, line.y))
+    lines = {"engravings": (line.revised(x=at.x, y=at.y, rotation=turn),)}
+    knobs = (fitted(name, *at, "toggle", rotation=turn) for name, at in placed.items())
+    assert blamed(found(panel(*knobs, plate=lines), "label")) == {("left",), ("right",)}
 
 
 @pytest.mark.parametrize(("apart", "found_apart"), [(19.0, False), (19.1, True)])

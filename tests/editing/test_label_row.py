@@ -3,6 +3,7 @@
 import pytest
 
 from panelcad.editing.label_row import LABEL_GAP, Side, controls, crowded, label_row, labels, short_name
+from panelcad.editing.move import move_by
 from panelcad.editing.place import place
 from panelcad.editing.plates import add_engraving, revise_part
 from panelcad.editing.row import Row, place_row
@@ -214,3 +215,24 @@ def test_a_locked_label_is_not_changed(labelled: Project) -> None:
     locked = labelled.with_option(option.revised(locked=("lettering-2",)))
     with pytest.raises(EditRefused, match="locked"):
         label_row(locked, "new", names(locked, "A", "B", "C"), 3.0, Side.BELOW)
+
+
+def test_a_label_that_lies_across_the_neighbours_is_still_that_of_its_control() -> None:
+    """The neighbours stand as low as the middle switch's label, which is wider than their pitch."""
+    project = toggles()
+    left, middle, right = (item.id for item in project.option("new").items)
+    project = label_row(project, "new", {middle: "MIXTURE CONTROL LEVER"}, 6.0, Side.BELOW).project
+    project = move_by(project, "new", (left, right), 0.0, -16.0)
+    assert crowded(project, "new", ("lettering-1",)) != ()
+    assert [*labels(project, project.option("new"))] == [middle]
+    again = label_row(project, "new", {middle: "MIX"}, 6.0, Side.BELOW).project
+    assert [line.text for line in again.option("new").plate("main").engravings] == ["MIX"]
+
+
+def test_a_label_off_the_middle_is_that_of_the_control_it_does_not_lie_across() -> None:
+    project = toggles()
+    left, middle, right = (item.id for item in project.option("new").items)
+    project = label_row(project, "new", {middle: "MIXTURE CONTROL LEVER"}, 6.0, Side.BELOW).project
+    project = move_by(project, "new", (left, right), 0.0, -16.0)
+    aside = revise_part(project, "new", "lettering-1", x=PITCH + 1.0)
+    assert [*labels(aside, aside.option("new"))] == [middle]
