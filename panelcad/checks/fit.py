@@ -7,8 +7,10 @@ from panelcad.checks.finding import Bound, is_short, of_items, short_of
 from panelcad.checks.parts import Fitting, Kind
 from panelcad.checks.registry import EachPart, rule
 from panelcad.checks.setting import Setting
+from panelcad.geometry.contour import Contour
 from panelcad.geometry.gap import TIE, Gap, edge_gap
-from panelcad.model.cutout import BodyKind, Mounting
+from panelcad.geometry.placement import Placement
+from panelcad.model.cutout import Body, BodyKind, Cutout, Mounting, Opening
 from panelcad.model.finding import Cure, Finding, Severity
 from panelcad.model.layout import PlacedItem
 
@@ -61,6 +63,24 @@ def case_through(fitting: Fitting, setting: Setting) -> Iterator[Finding]:
                 left = max((edge_gap(body.footprint, each) for each in openings), key=_distance)
                 if is_short(left.distance, 0.0):
                     yield _tight("case-through", "Case does not go through its opening", item, left, setting)
+
+
+def case_beyond_opening(cutout: Cutout) -> float:
+    """By how much, in mm, the case of what is fitted from the front reaches beyond the opening of its own cutout.
+
+    0 where it goes through, and where nothing goes through from the front.
+    """
+    openings = [_placed(opening) for opening in cutout.openings]
+    if cutout.mounting is not Mounting.FRONT or not openings:
+        return 0.0
+    cases = [body for body in cutout.bodies if body.kind is BodyKind.CASE and body.near <= 0.0 < body.far]
+    left = (max(edge_gap(_placed(case), each).distance for each in openings) for case in cases)
+    return max((-distance for distance in left if is_short(distance, 0.0)), default=0.0)
+
+
+def _placed(part: Opening | Body) -> Contour:
+    turned = part.rotation if isinstance(part, Opening) else 0.0
+    return Placement(part.x, part.y, turned).contour(part.shape.contour())
 
 
 @rule(

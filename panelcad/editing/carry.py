@@ -1,11 +1,13 @@
 """A project carries the cutouts and the equipment it uses, so that it opens the same beside another library."""
 
+import re
 from typing import TypeVar
 
 from panelcad.editing.ids import fresh_id
 from panelcad.model.cutout import Cutout
 from panelcad.model.equipment import EquipmentUnit
-from panelcad.model.project import Project
+from panelcad.model.plate import Cut
+from panelcad.model.project import Item, Option, Project
 
 Carried = TypeVar("Carried", Cutout, EquipmentUnit)
 
@@ -17,6 +19,20 @@ def carry(project: Project, cutout: Cutout) -> tuple[Project, str]:
     """
     cutouts, name = _joined(project.cutouts, cutout)
     return (project if cutouts is project.cutouts else project.revised(cutouts=cutouts)), name
+
+
+def earlier_versions(project: Project, option: Option, cutout: Cutout) -> tuple[Item | Cut, ...]:
+    """What of the option is still made from this cutout as it was before it was changed in the library."""
+    numbered = re.compile(rf"{re.escape(cutout.name)}(-\d+)?")
+    older = {
+        known.name
+        for known in project.cutouts
+        if numbered.fullmatch(known.name) and not _same_but_for_number(known, cutout)
+    }
+    items = tuple(item for item in option.items if item.cutout in older)
+    cuts = (cut for plate in option.plates for cut in plate.cuts if cut.cutout in older)
+    fitted = {item.cut for item in items}
+    return (*items, *(cut for cut in cuts if cut.id not in fitted))
 
 
 def carry_unit(project: Project, unit: EquipmentUnit) -> tuple[Project, str]:

@@ -6,11 +6,12 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QApplication
 
 from panelcad.desktop.dialogs.own.form import OwnCutout
+from panelcad.desktop.panes.library import CUTOUT_ROLE
 from panelcad.library.own import own_cutouts, own_file
 from panelcad.library.packaged import folder
 from panelcad.model.cutout import BodyKind
 from panelcad.model.hole import BoltCircle, HoleForm, HoleGroup, HoleKind
-from panelcad.model.shape import Circle, FlattedCircle, Outline, Rectangle
+from panelcad.model.shape import Circle, FlattedCircle, Outline, Rectangle, Trapezoid
 from panelcad.units import LengthUnit
 from tests import builders
 from tests.desktop.next_dialog import in_dialog
@@ -91,14 +92,74 @@ def test_shapes_holes_bezel_and_bodies_are_described(form) -> None:
     assert cutout.bezel is not None
 
 
-def test_a_d_shape_is_measured_across_its_flat(form) -> None:
+def test_a_circle_with_a_flat_is_measured_across_it(form) -> None:
     type_in(form.name, "Key switch")
-    choose(form.opening.kind, "D-shape")
+    choose(form.opening.kind, "Circle with a flat")
     type_in(size(form.opening, "Diameter"), "19")
     type_in(size(form.opening, "Across the flat"), "17.5")
     assert form.cutout.openings[0].shape == FlattedCircle(diameter=19.0, flat_depth=1.5)
     type_in(size(form.opening, "Across the flat"), "25")
-    assert "make no d-shape" in form.problem.text()
+    assert "make no circle with a flat" in form.problem.text()
+
+
+@pytest.mark.parametrize("kind", ["Circle with a flat", "Slanted D", "Slot", "Rectangle", "Circle"])
+@pytest.mark.parametrize("before", ["Circle", "Rectangle", "Slot"])
+def test_each_shape_begins_with_figures_that_make_it(form, before, kind) -> None:
+    type_in(form.name, "Plug")
+    choose(form.opening.kind, before)
+    choose(form.opening.kind, kind)
+    assert form.problem.text() == ""
+    assert form.cutout is not None
+
+
+def test_a_connectors_slanted_d_is_described_by_its_longer_side_and_its_angle(form) -> None:
+    type_in(form.name, "Plug")
+    choose(form.opening.kind, "Slanted D")
+    for name, text in (("Width, longer side", "22.2"), ("Height", "13.03"), ("Corner radius", "2.11")):
+        type_in(size(form.opening, name), text)
+    assert form.opening.angle.isVisibleTo(form)
+    assert form.opening.angle.text() == "10"
+    type_in(form.opening.angle, "9.5")
+    assert form.cutout.openings[0].shape == Trapezoid(width=22.2, height=13.03, corner_radius=2.11, side_angle=9.5)
+    choose(form.opening.kind, "Rectangle")
+    assert not form.opening.angle.isVisibleTo(form)
+
+
+def test_a_first_case_goes_through_and_a_larger_one_is_told(form) -> None:
+    type_in(form.name, "Timer")
+    form.bodies.add.click()
+    assert form.cutout.bodies[0].shape == form.cutout.openings[0].shape
+    assert not form.notice.isVisibleTo(form)
+    type_in(size(form.opening, "Diameter"), "50")
+    assert "The case reaches 3.50 mm beyond the opening" in form.notice.text()
+    assert form.notice.isVisibleTo(form)
+    assert form.keep.isEnabled()
+    choose(form.mounting, "rear")
+    assert not form.notice.isVisibleTo(form)
+
+
+def test_the_kind_of_a_body_has_a_column_as_wide_as_it_is(form) -> None:
+    form.bodies.add.click()
+    table = form.bodies.table
+    QApplication.processEvents()
+    assert table.cellWidget(0, 0).geometry().right() <= table.columnViewportPosition(1)
+    assert table.columnWidth(0) >= table.cellWidget(0, 0).sizeHint().width()
+
+
+def test_what_is_placed_from_a_changed_cutout_is_said_to_stay(hands, our_own) -> None:
+    window = hands.window
+    bench = window.bench
+    bench.place_wanted.emit(our_own.list.currentIndex().data(CUTOUT_ROLE))
+    hands.click(100, -60)
+    hands.key(Qt.Key.Key_Escape)
+
+    def change(form: OwnCutout) -> None:
+        type_in(size(form.opening, "Diameter"), "60")
+        form.keep.click()
+
+    in_dialog(change, OwnCutout)
+    window.menus.run("place.own-change")
+    assert "What is placed from it stays as it was (1 here)" in window.statusBar().words.text()
 
 
 def test_nonsense_is_told_and_cannot_be_kept(form) -> None:

@@ -5,6 +5,7 @@ from typing import Final
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.file import has_panel
 from panelcad.desktop.window_parts import Parts
+from panelcad.editing.carry import earlier_versions
 from panelcad.editing.lookup import carried_cutout
 from panelcad.errors import PanelcadError
 from panelcad.model.cutout import Cutout
@@ -61,8 +62,14 @@ def _like(parts: Parts) -> None:
 
 def _change(parts: Parts) -> None:
     cutout = _own_chosen(parts)
-    if cutout is not None:
-        _describe(parts, cutout, is_changed=True)
+    changed = _describe(parts, cutout, is_changed=True) if cutout is not None else None
+    document = parts.bench.document
+    older = earlier_versions(document.project, document.option, changed) if changed is not None else ()
+    if changed is not None and older:
+        parts.bench.told.emit(
+            f"'{changed.title}' is kept in our library. What is placed from it stays as it was ({len(older)} here): "
+            "Ctrl+H replaces what is selected"
+        )
 
 
 def _selected(parts: Parts) -> Cutout | None:

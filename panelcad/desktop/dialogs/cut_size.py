@@ -6,7 +6,7 @@ from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.rows import start
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.topics import Dialog
-from panelcad.desktop.shape_kinds import CUTTABLE
+from panelcad.desktop.shape_kinds import DESCRIBABLE
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.cut_size import own_opening, reshape_cut
 
@@ -19,6 +19,6 @@ def cut_size(bench: Workbench, parent: QWidget) -> None:
     if opening is None:
         return
     dialog = EditDialog(bench, "Shape and size of a cut", "Take", parent, at=Dialog.CUT_SIZE)
-    shape = ShapeEntry(dialog.form, bench.unit, opening.shape, CUTTABLE)
+    shape = ShapeEntry(dialog.form, bench.unit, opening.shape, DESCRIBABLE)
     shape.edited.connect(dialog.preview)
     dialog.ask(lambda: reshape_cut(project, option_id, cut_id, shape.shape()))

@@ -6,10 +6,10 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QLabel
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.dialogs.entries import LengthEntry
+from panelcad.desktop.dialogs.entries import AngleEntry, LengthEntry
 from panelcad.desktop.panes.form import Form
-from panelcad.desktop.shape_kinds import PLAIN, ShapeKind, sizes_of
-from panelcad.errors import UnusableInput
+from panelcad.desktop.shape_kinds import PLAIN, ShapeKind, angle_of, sizes_of
+from panelcad.errors import UnreadableQuantity, UnusableInput
 from panelcad.model.shape import Shape
 from panelcad.units import LengthUnit
 
@@ -45,6 +45,11 @@ class ShapeEntry(QObject):
             label.setProperty("role", "faint")
             form.label_row(label, entry)
             entry.edited.connect(self.edited)
+        self.angle = AngleEntry("Angle", angle_of(shape))
+        self._angle_label = QLabel()
+        self._angle_label.setProperty("role", "faint")
+        form.label_row(self._angle_label, self.angle)
+        self.angle.edited.connect(self.edited)
         self.kind.activated.connect(lambda _: self._take_kind())
         self.show_shape(shape)
 
@@ -57,6 +62,7 @@ class ShapeEntry(QObject):
         self.kind.setCurrentIndex(self.kind.findData(shape.kind if shape.kind in self._kinds else _FREE))
         for entry, mm in zip(self.sizes, sizes_of(shape), strict=True):
             entry.show_mm(mm)
+        self.angle.setText(f"{angle_of(shape):g}")
         self._name_sizes()
 
     def set_shown(self, *, is_shown: bool) -> None:
@@ -66,8 +72,27 @@ class ShapeEntry(QObject):
         self._name_sizes()
 
     def _take_kind(self) -> None:
+        """Sizes of the shape before stay where they make the new one; others begin with such as do."""
+        kind = self._kinds.get(str(self.kind.currentData()))
+        if kind is not None:
+            self._begin(kind)
         self._name_sizes()
         self.edited.emit()
+
+    def _begin(self, kind: ShapeKind) -> None:
+        try:
+            if kind.angle or not self._makes_a_shape():
+                for entry, mm in zip(self.sizes, kind.begin(self.sizes[0].mm, self.sizes[1].mm), strict=False):
+                    entry.show_mm(mm)
+        except UnreadableQuantity:
+            return  # what somebody typed stays, marked as wrong
+
+    def _makes_a_shape(self) -> bool:
+        try:
+            self.shape()
+        except UnusableInput:
+            return False
+        return True
 
     def _name_sizes(self) -> None:
         """Only the sizes that the shape has are shown, each by its name."""
@@ -79,6 +104,10 @@ class ShapeEntry(QObject):
             if is_there:
                 label.setText(f"{names[i]}, {self._unit.value}")
                 entry.setAccessibleName(names[i])
+        angle = self._kinds[key].angle if key in self._kinds else ""
+        self._form.set_row_shown(self.angle, is_shown=bool(angle) and self._is_shown)
+        self._angle_label.setText(f"{angle}, °")
+        self.angle.setAccessibleName(angle)
 
     def shape(self) -> Shape:
         """The shape that the fields say. Raises `UnusableInput`."""
@@ -87,8 +116,11 @@ class ShapeEntry(QObject):
             return self._free
         kind = self._kinds[key]
         values = [entry.mm for entry in self.sizes[: len(kind.sizes)]]
+        values += [self.angle.degrees] if kind.angle else []
         try:
             return kind.make(*values)
         except ValueError as error:
             expected = "sizes larger than 0 that fit together"
-            raise UnusableInput("", "", f"these sizes make no {kind.title.lower()}", expected) from error
+            raise UnusableInput(
+                "", "", f"these sizes make no {kind.title[:1].lower()}{kind.title[1:]}", expected
+            ) from error

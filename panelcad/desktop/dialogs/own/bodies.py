@@ -1,5 +1,6 @@
 """The table of a cutout's bodies: what stands behind the sheet or in front of it."""
 
+from collections.abc import Callable
 from typing import Final
 
 from PySide6.QtCore import Qt, Signal
@@ -21,25 +22,31 @@ from panelcad.model.shape import Circle, Rectangle, Shape
 from panelcad.model.source import Source
 from panelcad.units import LengthUnit, format_exact, parse_length
 
-_COLUMNS: Final = ("Kind", "Width or ⌀", "Height", "From", "To", "x", "y")
+_COLUMNS: Final = ("Kind", "Width, ⌀", "Height", "From", "To", "x", "y")
 _WIDTH, _HEIGHT, _FROM, _TO, _X, _Y = range(1, 7)
 _FIRST: Final = {LengthUnit.INCH: ("3", "3", "0", "6", "0", "0"), LengthUnit.MM: ("75", "75", "0", "150", "0", "0")}
 """A first case; the user measures the real one."""
 
 
 class BodiesTable(QWidget):
-    """`edited` whenever a cell says something else. A body with no height is round."""
+    """`edited` whenever a cell says something else. A body with no height is round.
+
+    `opening` tells what the first case goes through, None where there is nothing yet.
+    """
 
     edited = Signal()
 
-    def __init__(self, unit: LengthUnit, bodies: tuple[Body, ...]) -> None:
+    def __init__(
+        self, unit: LengthUnit, bodies: tuple[Body, ...], opening: Callable[[], Shape | None] = lambda: None
+    ) -> None:
         super().__init__()
-        self._unit = unit
+        self._unit, self._opening = unit, opening
         self.table = QTableWidget(0, len(_COLUMNS))
         self.table.setHorizontalHeaderLabels(list(_COLUMNS))
         self.table.setAccessibleName("Bodies")
         self.table.verticalHeader().hide()
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
         self.table.setMinimumHeight(120)
         self.table.setMinimumWidth(500)
         self.table.setTabKeyNavigation(False)
@@ -62,7 +69,10 @@ class BodiesTable(QWidget):
         self.table.cellChanged.connect(lambda *_: self.edited.emit())
 
     def _add_first(self) -> None:
-        self._add_row(BodyKind.CASE if self.table.rowCount() == 0 else BodyKind.CONNECTOR, _FIRST[self._unit], None)
+        kind = BodyKind.CASE if self.table.rowCount() == 0 else BodyKind.CONNECTOR
+        through = self._opening() if kind is BodyKind.CASE else None
+        size = _size_texts(through, self._unit) if through is not None else _FIRST[self._unit][:2]
+        self._add_row(kind, (*size, *_FIRST[self._unit][2:]), through)
         self.edited.emit()
 
     def _add_row(self, kind: BodyKind, texts: tuple[str, ...], shape: Shape | None) -> None:
@@ -76,6 +86,7 @@ class BodiesTable(QWidget):
         chooser.activated.connect(lambda _: self.edited.emit())
         above = self.table.cellWidget(row - 1, 0) if row else None
         self.table.setCellWidget(row, 0, chooser)
+        self.table.setColumnWidth(0, max(self.table.columnWidth(0), chooser.sizeHint().width()))
         QWidget.setTabOrder(above or self.table, chooser)
         for column, text in enumerate(texts, 1):
             cell = QTableWidgetItem(text)

@@ -21,12 +21,13 @@ from panelcad.desktop.dialogs.fitted import FittedDialog
 from panelcad.desktop.dialogs.own.bodies import BodiesTable
 from panelcad.desktop.dialogs.own.contour import ContourFromDxf
 from panelcad.desktop.dialogs.own.holes import HolesEntry
+from panelcad.desktop.dialogs.own.notice import CaseNotice
 from panelcad.desktop.dialogs.own.picture import CutoutPicture
 from panelcad.desktop.dialogs.shape_entry import ShapeEntry
 from panelcad.desktop.help.ask import explained
 from panelcad.desktop.help.topics import Dialog
 from panelcad.desktop.panes.form import Form
-from panelcad.desktop.shape_kinds import CUTTABLE
+from panelcad.desktop.shape_kinds import CUTTABLE, DESCRIBABLE
 from panelcad.desktop.workbench import Workbench
 from panelcad.editing.ids import fresh_id
 from panelcad.errors import PanelcadError
@@ -63,6 +64,7 @@ class OwnCutout(FittedDialog):
         self.problem = QLabel()
         self.problem.setProperty("role", "wrong")
         self.problem.setWordWrap(True)
+        self.notice = CaseNotice(self._unit)
         self._lay_out()
         self.name.setFocus(Qt.FocusReason.TabFocusReason)
         self._refresh()
@@ -97,7 +99,7 @@ class OwnCutout(FittedDialog):
         self.form.heading("Metal")
         first = like.openings[0].shape if like and like.openings else Circle(diameter=_FIRST[self._unit])
         self.has_opening = self._tick("An &opening", is_on=like is None or bool(like.openings))
-        self.opening = ShapeEntry(self.form, self._unit, first, CUTTABLE)
+        self.opening = ShapeEntry(self.form, self._unit, first, DESCRIBABLE)
         self.opening.edited.connect(self._refresh)
         self.from_dxf = ContourFromDxf(self._unit)
         self.from_dxf.taken.connect(self._take_contour)
@@ -116,7 +118,7 @@ class OwnCutout(FittedDialog):
         self.bezel = ShapeEntry(self.form, self._unit, shape, CUTTABLE, "Its sha&pe")
         self.bezel.edited.connect(self._refresh)
         self.thickness = self._length("Stands out by", bezel.thickness if bezel else 0.0)
-        self.bodies = BodiesTable(self._unit, like.bodies if like else ())
+        self.bodies = BodiesTable(self._unit, like.bodies if like else (), self._opening_shape)
         self.bodies.edited.connect(self._refresh)
         self.form.words("Depths are from the face it is mounted on; knobs and levers stand toward the pilot.", "faint")
         self.form.add(self.bodies)
@@ -151,6 +153,7 @@ class OwnCutout(FittedDialog):
         area.setMinimumWidth(560)
         side = QVBoxLayout()
         side.addWidget(self.picture, 1)
+        side.addWidget(self.notice)
         side.addWidget(self.problem)
         row = QHBoxLayout()
         row.addWidget(area, 3)
@@ -182,6 +185,7 @@ class OwnCutout(FittedDialog):
         except PanelcadError as refusal:
             self._cutout, words = None, str(refusal)
         self.problem.setText(words)
+        self.notice.speak_of(drawn)
         self.picture.show_cutout(drawn)
         self.keep.setEnabled(self._cutout is not None)
 
@@ -227,6 +231,13 @@ class OwnCutout(FittedDialog):
         old = self._like.openings[0] if self._like and self._like.openings else None
         place = {"x": old.x, "y": old.y, "rotation": old.rotation, "purpose": old.purpose} if old else {}
         return Opening.model_validate({"shape": self.opening.shape(), "source": source, **place})
+
+    def _opening_shape(self) -> Shape | None:
+        """None while there is none."""
+        try:
+            return self.opening.shape() if self.has_opening.isChecked() else None
+        except PanelcadError:
+            return None
 
     def _bezel(self, source: Source) -> Bezel:
         old = self._like.bezel if self._like else None
