@@ -46,12 +46,15 @@ class Index:
 
 
 def _suits(typed: str, known: frozenset[str]) -> dict[str, float]:
-    """How well each known word suits a typed one, 0 to 1; words that do not suit are left out."""
-    scores = {word: _score(typed, word) for word in known}
-    return {word: score for word, score in scores.items() if score > 0}
+    """How well each known word suits a typed one, 0 to 1; words that do not suit are left out.
+
+    Only what no known word has in it may be a slip of the pen.
+    """
+    as_typed = {word: score for word in known if (score := _spelled(typed, word)) > 0}
+    return as_typed or {word: score for word in known if (score := _slip(typed, word)) > 0}
 
 
-def _score(typed: str, word: str) -> float:
+def _spelled(typed: str, word: str) -> float:
     if typed == word:
         return 1.0
     if typed[0].isdigit():
@@ -60,11 +63,11 @@ def _score(typed: str, word: str) -> float:
         return 0.9
     if len(typed) >= 3 and (typed in word if len(typed) >= _LONG else word.endswith(typed)):
         return 0.65
-    return _slip(typed, word)
+    return 0.0
 
 
 def _slip(typed: str, word: str) -> float:
-    if len(typed) < 4 or abs(len(typed) - len(word)) > 3:
+    if typed[0].isdigit() or len(typed) < 4 or abs(len(typed) - len(word)) > 3:
         return 0.0
     alike = SequenceMatcher(None, typed, word, autojunk=False).ratio()
     return 0.6 * alike if alike >= _ALIKE else 0.0

@@ -52,6 +52,12 @@ def test_few_letters_in_the_midst_of_a_word_are_not_that_word() -> None:
     assert index.search("eed") == ["c"]
 
 
+def test_what_is_spelled_as_a_known_word_is_no_slip_of_the_pen() -> None:
+    index = Index([("a", "Headphone jack", ""), ("b", "Blank, rack", "")])
+    assert index.search("rack") == ["b"]
+    assert index.search("rakc") == ["b"]
+
+
 def test_of_two_titles_with_the_same_words_the_one_that_begins_with_them_comes_first() -> None:
     index = Index([("a", "To the pilot's centre line", ""), ("b", "Pilot's centre line and eye", "")])
     assert index.search("pilot centre") == ["b", "a"]
