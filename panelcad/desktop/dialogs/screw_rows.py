@@ -1,12 +1,16 @@
 """Rows for a screw and the hole it goes through: chosen by name, or given in figures."""
 
+from typing import Final
+
 from panelcad.desktop.choice_box import ChoiceBox
 from panelcad.desktop.dialogs.edit_dialog import EditDialog
 from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.dialogs.rows import length_row
 from panelcad.errors import UnreadableQuantity
 from panelcad.model.screw_sizes import SCREW_SIZES, ScrewSize, screw_size
-from panelcad.units import format_length, to_nanometre
+from panelcad.units import LengthUnit, format_length, to_nanometre
+
+_EXAMPLE: Final = {LengthUnit.INCH: "#8", LengthUnit.MM: "M4"}
 
 
 class FastenerEntry(LengthEntry):
@@ -44,7 +48,7 @@ class ScrewRows:
         dialog.form.row("S&crew", self.choice)
         self.hole = length_row(dialog, "&Hole", hole)
         self.fastener = FastenerEntry("Fastener", fastener, unit)
-        dialog.form.row(f"Fa&stener, {unit.value} or name", self.fastener)
+        dialog.form.row(f"Fa&stener, {unit.value} or {_EXAMPLE[unit]}", self.fastener)
         self.choice.activated.connect(lambda _: self._take_choice())
         self.hole.edited.connect(self._show_choice)
         self.fastener.edited.connect(self._take_name)
