@@ -214,9 +214,11 @@ def test_attach_screws_stand_last_in_the_list_of_what_is_on_the_panel(hands, pla
     tree = hands.window.docks.dock("items").widget().tree
     names = [tree.topLevelItem(row).text(0) for row in range(tree.topLevelItemCount())]
     count = len(plate().attach_screws)
-    assert names[-count:] == [f"attach screw attach-{number}" for number in range(1, count + 1)]
-    tree.setCurrentItem(tree.topLevelItem(len(names) - 1))
-    assert hands.window.bench.selection.ids == (f"attach-{count}",)
+    assert names[-count:] == [f"S{number} attach screw" for number in range(1, count + 1)]
+    row = tree.topLevelItem(len(names) - count)
+    tree.setCurrentItem(row)
+    screw = next(one for one in plate().attach_screws if one.id == hands.window.bench.selection.current)
+    assert (screw.x, screw.y) == (float(row.text(1)), float(row.text(2))) == (-288.0, 125.0)
 
 
 def test_one_screw_is_drilled_where_it_was_measured(hands, plate) -> None:

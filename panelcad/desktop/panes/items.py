@@ -9,9 +9,11 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTree
 from panelcad.desktop.icons import icon
 from panelcad.desktop.single_keys import lists_the_panel
 from panelcad.desktop.workbench import Workbench
+from panelcad.drawing.numbering import numbering
 from panelcad.editing.openings import openings
 from panelcad.editing.snapping.on_plate import standings
 from panelcad.geometry.point import Point
+from panelcad.model.layout import FeatureKind
 from panelcad.units import format_number
 
 _FIGURES: Final = re.compile(r"(\d+)")
@@ -97,9 +99,16 @@ class ItemsPane(QWidget):
         return [one for one in self._standing() if one.part not in self._attach_ids()] + self._openings()
 
     def _screws(self) -> list[_Entry]:
-        """Those that hold the plate."""
-        screws = (one for one in self._standing() if one.part in self._attach_ids())
-        return [one._replace(name=self._bench.name_of(one.part)) for one in screws]
+        """Those that hold the plate, by their numbers in the hole schedule."""
+        screws = [one for one in self._standing() if one.part in self._attach_ids()]
+        numbers = self._numbers() if screws else {}
+        return [one._replace(name=f"{numbers[one.part]} {one.name}") for one in screws]
+
+    def _numbers(self) -> dict[str, str]:
+        laid = self._bench.stage.layout()
+        known = numbering(laid).features
+        holes = laid.plate(self._bench.stage.plate_id).attach
+        return {hole.owner: known[hole.id] for hole in holes if hole.kind is FeatureKind.ATTACH}
 
     def _standing(self) -> list[_Entry]:
         stage, locked = self._bench.stage, self._bench.document.option.locked
