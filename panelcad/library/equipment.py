@@ -1,5 +1,6 @@
 """The library of generic units of equipment and the user's own: TOML, a family a file, beside the cutouts."""
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cache, cached_property
 from pathlib import Path
@@ -14,6 +15,7 @@ from panelcad.library.toml_file import read_toml
 from panelcad.model.base import Id, Name, Record, Text
 from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.faults import first_fault
+from panelcad.model.function import Function
 from panelcad.model.quantity import Currency
 from panelcad.model.source import Source
 
@@ -45,6 +47,14 @@ class EquipmentLibrary:
     def mounted_in(self, cutout: str) -> tuple[EquipmentUnit, ...]:
         """The units that are mounted in a cutout of this name."""
         return tuple(unit for unit in self.units.values() if unit.cutout == cutout)
+
+    def giving(self, functions: Collection[Function]) -> tuple[EquipmentUnit, ...]:
+        """Units of the panel that give at least half of these functions: those that give most of them, and least else,
+        first.
+        """
+        given = {unit.name: len(set(unit.provides) & set(functions)) for unit in self.units.values() if unit.cutout}
+        enough = [self.units[name] for name, count in given.items() if 0 < len(functions) <= 2 * count]
+        return tuple(sorted(enough, key=lambda unit: (-given[unit.name], len(unit.provides), unit.title)))
 
     @cached_property
     def by_cutout(self) -> dict[str, EquipmentUnit]:

@@ -90,3 +90,17 @@ def test_a_name_used_twice_is_refused(tmp_path: Path) -> None:
     (tmp_path / "own.toml").write_text(HEAD + one + one)
     with pytest.raises(UnusableInput, match="units 2, name 'a': this name is used already"):
         read_equipment(tmp_path)
+
+
+def test_units_that_give_what_a_face_shows_are_found_and_those_that_give_most_of_it_come_first() -> None:
+    shown = packaged_catalogue().cutout("ati-3-standby-display").shows
+    found = packaged_equipment().giving(shown)
+    assert found[0].title == "Small round flight display"
+    given = [len(set(unit.provides) & set(shown)) for unit in found]
+    assert given == sorted(given, reverse=True)
+    assert min(given) * 2 >= len(shown) == 4
+    assert all(unit.cutout for unit in found)
+
+
+def test_a_face_that_shows_nothing_is_no_reason_to_offer_anything() -> None:
+    assert packaged_equipment().giving(()) == ()

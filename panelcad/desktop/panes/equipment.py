@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QAbstractScrollArea,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QLineEdit,
     QListWidget,
@@ -14,12 +13,11 @@ from PySide6.QtWidgets import (
     QPushButton,
     QScrollArea,
     QTabWidget,
-    QTreeWidget,
-    QTreeWidgetItem,
     QVBoxLayout,
     QWidget,
 )
 
+from panelcad.desktop.panes.fitted_list import FittedList, Row
 from panelcad.desktop.panes.fitting_form import FittingForm
 from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.tools.put import put_waiting
@@ -31,6 +29,7 @@ if TYPE_CHECKING:
     from panelcad.library.equipment import EquipmentLibrary
     from panelcad.model.equipment import EquipmentUnit
     from panelcad.model.project import Item, Project
+    from panelcad.planning.equipment import Equipment
 
 _ID: Final = int(Qt.ItemDataRole.UserRole)
 _INVENTED: Final = "Built-in units are generic; weights, currents and prices are invented."
@@ -49,7 +48,7 @@ class EquipmentPane(QWidget):
         self.offered.setAccessibleName("Units of equipment")
         self.put_in = QPushButton("Put in the option")
         self.put_in.setEnabled(False)
-        self.fitted = self._tree()
+        self.fitted = FittedList()
         for listed in (self.offered, self.fitted):
             listed.setMinimumHeight(60)
         self.place = QPushButton("Place")
@@ -64,17 +63,6 @@ class EquipmentPane(QWidget):
         self._lay_out()
         self._connect()
 
-    def _tree(self) -> QTreeWidget:
-        made = QTreeWidget()
-        made.setHeaderLabels(["In the option", "Where"])
-        made.setRootIsDecorated(False)
-        made.setUniformRowHeights(True)
-        made.setAccessibleName("Equipment of the option")
-        made.header().setStretchLastSection(False)
-        made.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        made.header().setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
-        return made
-
     def _lay_out(self) -> None:
         row = QHBoxLayout()
         row.addWidget(self.place)
@@ -86,7 +74,7 @@ class EquipmentPane(QWidget):
         form.setWidget(_stacked(self.unit, self.fitting))
         self.tabs = QTabWidget()
         self.tabs.tabBar().setAccessibleName("Equipment")
-        self.tabs.addTab(_stacked(self.count, self.say_clear, self.fitted, row, form), "In the option")
+        self.tabs.addTab(_stacked(self.fitted, row, self.count, self.say_clear, form), "In the option")
         self.tabs.addTab(_stacked(self.search, self.offered, self.put_in), "Put in")
         told = QLabel(_INVENTED)
         told.setWordWrap(True)
@@ -99,23 +87,24 @@ class EquipmentPane(QWidget):
     def _connect(self) -> None:
         bench = self._bench
         self.search.textChanged.connect(self._offer)
+        self.search.returnPressed.connect(self._go_to_first)
         self.offered.currentItemChanged.connect(lambda: self.put_in.setEnabled(True))
         self.offered.itemActivated.connect(self._put_in)
         self.put_in.clicked.connect(self._put_in)
-        self.fitted.currentItemChanged.connect(self._chosen)
+        self.fitted.currentItemChanged.connect(self._choose)
         self.place.clicked.connect(self._place)
         self.take_out.clicked.connect(self._take_out)
         self.say_clear.clicked.connect(self._say_clear)
         bench.document.changed.connect(self.refresh)
-        bench.document.option_changed.connect(self.refresh)
-        bench.document.replaced.connect(self.refresh)
+        bench.document.option_changed.connect(self._list_anew)
+        bench.document.replaced.connect(self._list_anew)
 
     def showEvent(self, event: object) -> None:  # noqa: ARG002
         """The library is read when somebody first looks."""
         if self._library is None:
             self._library = self._bench.equipment
             self._offer()
-        self.refresh()
+        self._list_anew()
 
     def _offer(self) -> None:
         self.offered.clear()
@@ -128,32 +117,49 @@ class EquipmentPane(QWidget):
             self.offered.addItem(entry)
         self.put_in.setEnabled(False)
 
+    def _go_to_first(self) -> None:
+        """Enter in the search field goes on to the list; there it puts in what is chosen."""
+        if self.offered.count():
+            self.offered.setCurrentRow(0)
+            self.offered.setFocus()
+
     def refresh(self) -> None:
-        if not self.isVisible():
-            return
+        """Each line stays where it is; what was chosen stays chosen."""
+        if self.isVisible():
+            self.fitted.list_on(self._rows())
+            self._show_the_rest()
+
+    def _list_anew(self) -> None:
+        """What nobody said anything of comes first."""
+        if self.isVisible():
+            self.fitted.list_anew(self._rows())
+            self._show_the_rest()
+
+    def _show_the_rest(self) -> None:
+        self._count()
+        self._show_chosen()
+
+    @property
+    def _found(self) -> "Equipment":
         from panelcad.planning.equipment import equipment  # noqa: PLC0415 - when first seen
 
-        chosen = self._chosen_id()
-        self.fitted.clear()
-        found = equipment(self._bench.document.project, self._bench.document.option)
-        for item in found.nameless:
-            self._list(item.id, item.name, "not said", "Nobody said what unit of equipment it is", chosen)
-        for fitted in found.units:
-            self._list(fitted.id, fitted.name, fitted.place_words, _does(fitted.unit), chosen)
-        self._count(found.nameless)
-        self._chosen()
+        return equipment(self._bench.document.project, self._bench.document.option)
 
-    def _list(self, item_id: str, name: str, where: str, does: str, chosen: str) -> None:
-        row = QTreeWidgetItem(self.fitted, [name, where])
-        row.setData(0, _ID, item_id)
-        row.setToolTip(0, does)
-        if item_id == chosen:
-            self.fitted.setCurrentItem(row)
+    def _rows(self) -> list[Row]:
+        found = self._found
+        nameless = [self._nameless_row(item) for item in found.nameless]
+        return nameless + [Row(one.id, one.name, one.place_words, _does(one.unit)) for one in found.units]
 
-    def _count(self, nameless: "tuple[Item, ...]") -> None:
+    def _nameless_row(self, item: "Item") -> Row:
+        mounted = self._bench.equipment.mounted_in(item.cutout or "")
+        one_of = f" It can be one of these: {'; '.join(unit.title for unit in mounted)}." if mounted else ""
+        return Row(item.id, item.name, "not said", f"Nobody said what unit of equipment it is.{one_of}")
+
+    def _count(self) -> None:
         """Tell how many items nobody said the equipment of, and how many of those can be only one thing."""
         from panelcad.planning.figures import without_equipment  # noqa: PLC0415 - when first seen
 
+        nameless = self._found.nameless
         clear = sum(1 for item in nameless if item.cutout in self._bench.equipment.by_cutout)
         self.count.setText(without_equipment(len(nameless)))
         self.count.setToolTip("Choose one and say below what it is")
@@ -165,20 +171,20 @@ class EquipmentPane(QWidget):
         every = {item.id for item in self._bench.document.option.items}
         self._bench.edit("Say what equipment it is", lambda project, _: self._bench.said(project, every))
 
-    def _chosen_id(self) -> str:
-        row = self.fitted.currentItem()
-        return str(row.data(0, _ID)) if row is not None else ""
+    def _choose(self) -> None:
+        """What is chosen here is selected on the panel."""
+        item = self._show_chosen()
+        if item is not None and item.plate is not None:
+            self._bench.selection.set((item.id,))
 
-    def _chosen(self) -> None:
-        item_id = self._chosen_id()
+    def _show_chosen(self) -> "Item | None":
         items = {item.id: item for item in self._bench.document.option.items}
-        item = items.get(item_id)
+        item = items.get(self.fitted.chosen_id)
         self.take_out.setEnabled(item is not None)
         self.fitting.show_item(item)
         self.unit.show_item(item)
         self.place.setEnabled(item is not None and item.cutout is not None and item.plate is None)
-        if item is not None and item.plate is not None:
-            self._bench.selection.set((item_id,))
+        return item
 
     # Doing
 
@@ -187,17 +193,19 @@ class EquipmentPane(QWidget):
         if entry is None or self._library is None:
             return
         unit = self._library.unit(entry.data(_ID))
-        self._bench.edit(f"Put in {unit.title}", lambda project, option: self._with(project, option, unit))
+        if self._bench.edit(f"Put in {unit.title}", lambda project, option: self._with(project, option, unit)):
+            waits = "; Place, under 'In the option', puts it on the panel" if unit.cutout else ""
+            self._bench.told.emit(f"'{unit.title}' is in the option{waits}")
 
     def _with(self, project: "Project", option: str, unit: "EquipmentUnit") -> "Project":
         cutout = self._bench.catalogue.cutout(unit.cutout) if unit.cutout else None
         return add_unit(project, option, unit, cutout).project
 
     def _place(self) -> None:
-        put_waiting(self._bench, self._chosen_id())
+        put_waiting(self._bench, self.fitted.chosen_id)
 
     def _take_out(self) -> None:
-        item_id = self._chosen_id()
+        item_id = self.fitted.chosen_id
         title = f"Take out {self._bench.name_of(item_id)}"
         self._bench.edit(title, lambda project, option: remove(project, option, [item_id]))
 

@@ -1,5 +1,6 @@
-"""Say which unit of equipment an item is: those that are mounted in its cutout first."""
+"""Say which unit of equipment an item is: those that are mounted in its cutout first, then those that do the same."""
 
+from collections.abc import Iterable, Iterator
 from typing import Final
 
 from PySide6.QtWidgets import QComboBox
@@ -33,18 +34,32 @@ class UnitChoice(ChoiceBox):
         if item is None or item.cutout is None:
             return
         self.addItem(_NOT_SAID, None)
-        for unit in self._offered(item):
-            self.addItem(unit.title, unit)
-        names = [None, *(unit.name for unit in self._offered(item))]
+        told: set[str] = set()
+        for group in self._groups(item, item.cutout):
+            fresh = [unit for unit in group if unit.name not in told]
+            if fresh:
+                self.insertSeparator(self.count())
+            for unit in fresh:
+                self.addItem(unit.title, unit)
+                told.add(unit.name)
+        names = [unit.name if (unit := self.itemData(row)) else None for row in range(self.count())]
         self.setCurrentIndex(names.index(item.unit))
 
-    def _offered(self, item: Item) -> list[EquipmentUnit]:
-        """What it is, what is mounted in its cutout, then all else that is mounted on a panel."""
-        library = self._bench.equipment
-        known = [unit for unit in self._bench.document.project.units if unit.name == item.unit]
-        mine = library.mounted_in(item.cutout or "")
-        others = sorted((unit for unit in library.units.values() if unit.cutout), key=lambda unit: unit.title)
-        return list({unit.name: unit for unit in (*known, *mine, *others)}.values())
+    def _groups(self, item: Item, mounted: str) -> Iterator[Iterable[EquipmentUnit]]:
+        """What it is and what is mounted in its cutout; what gives what its face shows, or where that is not said, what
+        is mounted in cutouts of its family; all else that is mounted on a panel.
+        """
+        library, catalogue = self._bench.equipment, self._bench.catalogue
+        project = self._bench.document.project
+        on_panel = sorted((unit for unit in library.units.values() if unit.cutout), key=lambda unit: unit.title)
+        yield (*(unit for unit in project.units if unit.name == item.unit), *library.mounted_in(mounted))
+        cutout = project.cutout(mounted)
+        if cutout.shows:
+            yield library.giving(cutout.shows)
+        else:
+            akin = {other.name for other in catalogue.cutouts.values() if other.family == cutout.family}
+            yield (unit for unit in on_panel if unit.cutout in akin)
+        yield on_panel
 
     def _take(self) -> None:
         item, unit = self._item, self.currentData()
