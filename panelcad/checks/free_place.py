@@ -10,10 +10,10 @@ from enum import IntEnum
 from typing import Final
 
 from panelcad.checks.bench import Bench
+from panelcad.checks.moved import moved
 from panelcad.checks.parts import Layer
 from panelcad.checks.registry import EachPair, Loaded, load_rules
 from panelcad.checks.run import setting_of
-from panelcad.checks.trial import moved
 from panelcad.checks.wording import sentence
 from panelcad.geometry.boxes import Box, box_around
 from panelcad.geometry.point import Point

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from itertools import combinations
 from typing import Final, NamedTuple
 
-from panelcad.checks.registry import TheWhole, rule
+from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.boxes import box_gap
 from panelcad.geometry.gap import TIE, Gap, gap
 from panelcad.geometry.point import middle
@@ -30,7 +30,7 @@ class _Crossing(NamedTuple):
     "crossed-words",
     title="Lettering across lettering",
     measures="overlap of the boxes that two engraved lines of one plate fill, as wide as they are cut",
-    looks_at=TheWhole(),
+    looks_at=FROM_THE_SEAT,
     severities=(Severity.WARNING,),
     source=_CFR,
 )

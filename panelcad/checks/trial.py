@@ -4,12 +4,12 @@ What moves together is judged again at its new place, against all its new neighb
 found that was not there before. The smallest move that leaves neither the finding nor a new or worse one is the
 cure, unless it is far longer than what is missing; a move that falls short is lengthened by what is still missing.
 Where the finding is between two neighbours of a row of like things, their pitch is what is wrong: one pitch for all of
-the row is tried before any move of one thing.
+the row is tried before any move of one thing. A control's label goes along, as it does when the move is made.
 """
 
 import heapq
 import math
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Final
@@ -18,15 +18,17 @@ from panelcad.checks.bench import Bench
 from panelcad.checks.cures import FARTHEST, farthest_for, missing_of, rounded_up
 from panelcad.checks.finding import Curable
 from panelcad.checks.judging import crashed, judged
+from panelcad.checks.moved import Shifts, moved, with_labels
 from panelcad.checks.registry import Rule, TheWhole
 from panelcad.checks.report import NotJudged, Verdict, gravity
 from panelcad.checks.standing import frame_of
+from panelcad.editing.labels_along import labels_of
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.point import Point
 from panelcad.geometry.space import Spot
 from panelcad.model.finding import Cure, Finding
 from panelcad.model.kept import kept_with
-from panelcad.model.layout import Layout, PlacedCut, PlacedItem, PlateLayout, placed_cut, placed_item
+from panelcad.model.layout import Layout, PlateLayout
 from panelcad.model.like_row import LikeRow, row_with
 from panelcad.model.plate import CutState, PlateState
 
@@ -37,8 +39,6 @@ _NOISE: Final = 1e-3
 """A measured value that gets worse by less than this many mm is none the worse."""
 
 Found = dict[str, Finding]
-Shifts = Mapping[str, tuple[float, float]]
-"""How far each thing moves in x and y, in mm, by its id."""
 
 
 @dataclass(frozen=True)
@@ -135,7 +135,14 @@ class Trials:
         there = moved(self._plate, shifts)
         move = (finding.identity, *sorted(shifts.items()))
         trial = self._bench.trial(move, shifts.keys(), lambda: self._tried(finding, there))
-        return trial.missing if trial.missing > TIE else self._harm_to_the_whole(there)
+        return (
+            trial.missing if trial.missing > TIE else self._harm_to_the_whole(with_labels(there, shifts, self._labels))
+        )
+
+    @cached_property
+    def _labels(self) -> dict[str, str]:
+        """The label of each control of the plate that goes along with it."""
+        return labels_of(self._laid.project, self._laid.option, [each.item.id for each in self._plate.items])
 
     def _tried(self, finding: Finding, there: PlateLayout) -> float:
         """By how many mm the first thing misses that would still be found, or that would be new or worse."""
@@ -235,26 +242,6 @@ def _ball_about(plate: PlateLayout) -> tuple[Spot, float]:
     depths = [abs(end) for item in plate.items for body in item.bodies for end in (body.near, body.far)]
     middle = frame_of(plate.plate).on_face(Point((x1 + x2) / 2, (y1 + y2) / 2))
     return middle, math.hypot(x2 - x1, y2 - y1) / 2 + max(depths, default=0.0)
-
-
-def moved(plate: PlateLayout, shifts: Shifts) -> PlateLayout:
-    """The plate with these moved."""
-
-    def cut(placed: PlacedCut) -> PlacedCut:
-        dx, dy = shifts[placed.cut.id]
-        there = placed.cut.revised(x=placed.cut.x + dx, y=placed.cut.y + dy)
-        return placed_cut(there, placed.cutout)
-
-    def item(placed: PlacedItem) -> PlacedItem:
-        dx, dy = shifts[placed.item.id]
-        there = placed.item.revised(x=placed.item.x + dx, y=placed.item.y + dy)
-        return placed_item(there, placed.cutout, plate.plate.thickness, placed.unit)
-
-    return replace(
-        plate,
-        cuts=tuple(cut(each) if each.cut.id in shifts else each for each in plate.cuts),
-        items=tuple(item(each) if each.item.id in shifts else each for each in plate.items),
-    )
 
 
 def _worst(verdicts: Iterable[Verdict]) -> Found:

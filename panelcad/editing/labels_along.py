@@ -3,7 +3,7 @@
 from collections.abc import Collection
 
 from panelcad.editing.lookup import together
-from panelcad.editing.move import move_each
+from panelcad.editing.move import move_by, move_each
 from panelcad.model.project import Option, Project
 
 
@@ -19,6 +19,11 @@ def labels_of(project: Project, option: Option, ids: Collection[str]) -> dict[st
     parts, staying = together(option, ids), {*ids, *option.locked}
     known = {one: label.words.id for one, label in labels(project, option).items() if one in parts}
     return {one: words for one, words in known.items() if words not in staying}
+
+
+def move_labelled(project: Project, option_id: str, ids: Collection[str], dx: float, dy: float) -> Project:
+    """As `move_by`, with the labels of the controls among these."""
+    return with_labels(project, move_by(project, option_id, ids, dx, dy), option_id, ids)
 
 
 def with_labels(before: Project, after: Project, option_id: str, ids: Collection[str]) -> Project:

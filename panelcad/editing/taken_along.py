@@ -3,9 +3,9 @@
 from collections.abc import Collection
 
 from panelcad.editing.groups import with_groups
-from panelcad.editing.labels_along import labels_of, with_labels
+from panelcad.editing.labels_along import labels_of, move_labelled
 from panelcad.editing.lookup import without_dimensions
-from panelcad.editing.move import move_by, standing
+from panelcad.editing.move import standing
 from panelcad.editing.stack import is_stack
 from panelcad.model.project import Option, Project
 
@@ -28,7 +28,7 @@ def bring_to(project: Project, option_id: str, part_id: str, x: float, y: float)
     option = project.option(option_id)
     here = standing(project, option, (part_id,))[part_id]
     whole = {part_id} | _racks_of(project, option, frozenset({part_id}))
-    return with_labels(project, move_by(project, option_id, whole, x - here.x, y - here.y), option_id, whole)
+    return move_labelled(project, option_id, whole, x - here.x, y - here.y)
 
 
 def _racks_of(project: Project, option: Option, ids: frozenset[str]) -> frozenset[str]:

@@ -13,13 +13,17 @@ from panelcad.checks.registry import load_rules
 from panelcad.checks.report import gravity, in_order
 from panelcad.checks.run import check, setting_of, whole_verdicts
 from panelcad.checks.wording import sentence
+from panelcad.editing.label_row import Side, label_row
+from panelcad.editing.labels_along import move_labelled
 from panelcad.editing.move import move_by
+from panelcad.editing.plates import add_engraving
 from panelcad.editing.spread_row import spread_row
+from panelcad.model.cutout import Control
 from panelcad.model.finding import Cure, Finding
 from panelcad.model.function import Function
 from panelcad.model.layout import layout
 from panelcad.model.like_row import row_with
-from panelcad.model.plate import Cut, CutState
+from panelcad.model.plate import Cut, CutState, Engraving
 from panelcad.model.project import Project
 from panelcad.model.shape import Circle, Rectangle
 from panelcad.model.surroundings import Surroundings
@@ -27,7 +31,7 @@ from panelcad.units import LengthUnit
 from tests.builders import round_cutout
 from tests.checks.cases import found
 from tests.checks.made import attach, fitted, own_cut, panel, rib
-from tests.checks.pilot_panels import eye
+from tests.checks.pilot_panels import control, eye
 from tests.checks.test_bodies import two_of_one_stack
 from tests.checks.test_live import CUTOUTS
 
@@ -55,7 +59,7 @@ def judged_bare(project: Project, option_id: str) -> dict[str, Finding]:
 def carried_out(project: Project, option_id: str, finding: Finding) -> Project:
     cure: Cure = finding.cure
     if cure.pitch is None:
-        return move_by(project, option_id, (cure.item,), cure.dx, cure.dy)
+        return move_labelled(project, option_id, (cure.item,), cure.dx, cure.dy)
     row = row_with(project.option(option_id), finding.items)
     assert row.ids == cure.row
     return spread_row(project, option_id, row, cure.pitch)
@@ -182,6 +186,40 @@ def test_a_live_check_tries_cures_as_the_pilot_sees_them_only_at_rest():
         dragged = checker.update(project, "new", with_cures=False)
         assert not any(f.cure and f.cure.dx for f in dragged.findings)
         assert checker.update(project, "new") == check(project, project.option("new"))
+
+
+def knob_below_a_hole() -> Project:
+    """A knob of 30 mm 3 mm below an old hole, old holes left and right of it, and its label 1.5 mm below it."""
+    cuts = (
+        own_cut("a", 0, 0, BIG, state=CutState.EXISTING),
+        own_cut("c", 38, -43, SMALL, state=CutState.EXISTING),
+        own_cut("d", -38, -43, SMALL, state=CutState.EXISTING),
+    )
+    return label_row(
+        panel(fitted("b", 0, -43, "knob"), cuts=cuts, cutouts=(control("knob", Control.PUSH_PULL, 30.0),)),
+        "new",
+        {"b": "HEAT"},
+        3.0,
+        Side.BELOW,
+    ).project
+
+
+def test_a_label_goes_along_and_is_in_nobodys_way():
+    """3.35 mm are missing for 6.35 mm of web, more than the label is away from the knob."""
+    project = knob_below_a_hole()
+    (finding,) = [f for f in found(project, "web") if f.items == ("a", "b-cut")]
+    assert (finding.cure.item, finding.cure.dx, finding.cure.dy) == ("b-cut", 0.0, pytest.approx(-3.4))
+    assert carry_out_each(project, "new") > 0
+
+
+def test_a_move_that_would_bring_a_label_across_other_words_is_not_offered():
+    project = knob_below_a_hole()
+    (plate,) = project.option("new").plates
+    (label,) = plate.engravings
+    other = Engraving(id="other", text="CABIN", x=label.x, y=label.y - 3.0 * 8 / 7 - 1.0, height=3.0)
+    project = add_engraving(project, "new", plate.id, other).project
+    (finding,) = [f for f in found(project, "web") if f.items == ("a", "b-cut")]
+    assert finding.cure is None
 
 
 def test_a_move_over_the_edge_is_not_offered():

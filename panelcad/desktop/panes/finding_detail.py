@@ -11,12 +11,10 @@ from panelcad.desktop.remedies import asked_by, where_asked
 from panelcad.desktop.workbench import Workbench
 from panelcad.drawing.display import Bounds, union
 from panelcad.editing.acceptances import withdraw_acceptance
-from panelcad.editing.labels_along import with_labels
-from panelcad.editing.move import move_by
+from panelcad.editing.labels_along import move_labelled
 from panelcad.editing.spread_row import spread_row
 from panelcad.model.finding import Cure, Finding
 from panelcad.model.like_row import row_with
-from panelcad.model.project import Project
 from panelcad.units import format_length
 
 _FAR: Final = 25.4
@@ -132,11 +130,10 @@ class FindingDetail(QWidget):
 
     def _move(self, cure: Cure) -> None:
         name, was = self._bench.name_of(cure.item), self._box_of(cure.item)
-
-        def moved(project: Project, option: str) -> Project:
-            return with_labels(project, move_by(project, option, (cure.item,), cure.dx, cure.dy), option, (cure.item,))
-
-        if self._bench.edit(f"Move {name}", moved):
+        moved = self._bench.edit(
+            f"Move {name}", lambda project, option: move_labelled(project, option, (cure.item,), cure.dx, cure.dy)
+        )
+        if moved:
             self.dealt_with.emit()
             self._show_all([was, self._box_of(cure.item)])
             self._tell(name, cure)
