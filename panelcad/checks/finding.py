@@ -19,11 +19,19 @@ class Curable(Finding):
 
     _work_out: Callable[[], tuple[Cure, ...]] = PrivateAttr(default=tuple)
     _moves: tuple[Cure, ...] | None = PrivateAttr(default=None)
+    _is_alone: bool = PrivateAttr(default=False)
 
-    def by(self, moves: Callable[[], tuple[Cure, ...]]) -> Self:
-        """The same finding, with what works out the moves when somebody asks."""
-        self._work_out = moves
+    def by(self, moves: Callable[[], tuple[Cure, ...]], *, is_alone: bool = False) -> Self:
+        """The same finding, with what works out the moves when somebody asks.
+
+        One `is_alone` is of one thing in its place, not between things of which one has to stay.
+        """
+        self._work_out, self._is_alone = moves, is_alone
         return self
+
+    @property
+    def is_alone(self) -> bool:
+        return self._is_alone
 
     @property
     def moves(self) -> tuple[Cure, ...]:

@@ -3,10 +3,9 @@
 from collections.abc import Iterator
 
 from panelcad.checks.bench import Bench
-from panelcad.checks.finding import Curable
 from panelcad.checks.registry import Loaded, load_rules
 from panelcad.checks.report import CheckReport, Verdict
-from panelcad.checks.run import reported, setting_of, whole_verdicts
+from panelcad.checks.run import cured, reported, setting_of, whole_verdicts
 from panelcad.checks.trial import Trials
 from panelcad.model.layout import Layout, PlateLayout, layout
 from panelcad.model.project import Project
@@ -29,14 +28,16 @@ class LiveChecker:
         """
         laid = layout(project, project.option(option_id))
         self._benches = {plate.plate.id: self._bench(plate, laid) for plate in laid.plates}
-        verdicts = [v for plate in laid.plates for v in self._verdicts(plate, laid, with_cures=with_cures)]
-        return reported(laid, [*verdicts, *whole_verdicts(laid, self._rules)], self._rules)
+        trials = {plate.plate.id: self._trials(plate, laid) for plate in laid.plates} if with_cures else {}
+        verdicts = [v for each in trials.values() for v in each.verdicts()] if with_cures else [*self._without_cures()]
+        return reported(laid, [*verdicts, *cured(whole_verdicts(laid, self._rules), trials)], self._rules)
 
-    def _verdicts(self, plate: PlateLayout, laid: Layout, *, with_cures: bool) -> Iterator[Verdict]:
-        bench = self._benches[plate.plate.id]
-        if with_cures:
-            return Trials(bench, plate, laid, self._rules.rules).verdicts()
-        return (verdict.cured(None) if isinstance(verdict, Curable) else verdict for verdict in bench.verdicts())
+    def _trials(self, plate: PlateLayout, laid: Layout) -> Trials:
+        return Trials(self._benches[plate.plate.id], plate, laid, self._rules.rules)
+
+    def _without_cures(self) -> Iterator[Verdict]:
+        verdicts = (verdict for bench in self._benches.values() for verdict in bench.verdicts())
+        return cured(verdicts, {})
 
     def _bench(self, plate: PlateLayout, laid: Layout) -> Bench:
         """The plate's bench, its parts laid; an empty one where the sheet itself or the limits changed."""

@@ -1,16 +1,21 @@
 """Reach: controls within the arm of a small and of a large pilot, harness on, both with their eye at the eye point."""
 
+import math
 from collections.abc import Iterator
 from typing import Final
 
+from panelcad.checks.cures import rounded_up
+from panelcad.checks.finding import Curable
+from panelcad.checks.nearer import moves_nearer
 from panelcad.checks.pilot_sight import Seen, eye_spot, seen_where
 from panelcad.checks.registry import FROM_THE_SEAT, rule
 from panelcad.geometry.gap import TIE
 from panelcad.geometry.space import Spot
-from panelcad.model.finding import Finding, Severity
+from panelcad.model.finding import Cure, Finding, Severity
 from panelcad.model.layout import Layout, PlacedItem
 from panelcad.model.profile import Profile, limit_source
 from panelcad.model.surroundings import Eye
+from panelcad.units import LengthUnit
 
 BREAKERS: Final = "breakers"
 _WHOSE: Final = {"reach_large": "any pilot", "reach_small": "a small pilot"}
@@ -50,7 +55,31 @@ def reach(laid: Layout) -> Iterator[Finding]:
             key = (seen.plate.id, limit, seen.item.item.reset_in_flight)
             beyond.setdefault(key, []).append((reach_to(seen, eye, profile), seen))
     for (plate, limit, essential), far in beyond.items():
-        yield _finding(far, limit, profile, _GRAVE if essential else _MILD, hides_breakers=plate in left_out)
+        found = _finding(far, limit, profile, _GRAVE if essential else _MILD, hides_breakers=plate in left_out)
+        arm = float(getattr(profile, limit))
+        yield _mended(
+            found, [seen for _, seen in sorted(far, key=_distance)], shoulder(eye, profile), arm, laid.project.unit
+        )
+
+
+def _distance(each: tuple[float, Seen]) -> float:
+    return each[0]
+
+
+def _mended(found: Curable, nearest_first: list[Seen], at: Spot, arm: float, unit: LengthUnit) -> Finding:
+    """One control is moved; of several the move that the farthest needs is told, as no single move mends them all."""
+    *others, farthest = nearest_first
+    if not others:
+        return found.by(lambda: moves_nearer(farthest, at, arm), is_alone=True)
+    needed = moves_nearer(farthest, at, arm)
+    return found.cured(_told(farthest, needed[0], unit)) if needed else found.cured(None)
+
+
+def _told(farthest: Seen, move: Cure, unit: LengthUnit) -> Cure:
+    way = ("left" if move.dx < 0 else "right") if move.dx else ("down" if move.dy < 0 else "up")
+    name = farthest.item.item.name.replace("{", "{{").replace("}", "}}")
+    advice = f"move the farthest, {name}, {{value}} {way} or more, and the others as far as they need"
+    return Cure(item=farthest.id, advice=advice, value=rounded_up(math.hypot(move.dx, move.dy), unit))
 
 
 def _is_reached_for(item: PlacedItem) -> bool:
@@ -80,13 +109,13 @@ def _finding(
     severities: dict[str, Severity],
     *,
     hides_breakers: bool,
-) -> Finding:
-    far, farthest = max(beyond, key=lambda each: each[0])
+) -> Curable:
+    far, farthest = max(beyond, key=_distance)
     essential = severities is _GRAVE
     which = ", and to be reset in flight" if essential else ""
     without = " (breakers that need not be reset in flight are left out)" if hides_breakers and not essential else ""
     rests_on = "14 CFR 23.1357(d) before amendment 23-64; " if essential else ""
-    return Finding(
+    return Curable(
         rule="reach",
         severity=severities[limit],
         problem=f"Out of reach of {_WHOSE[limit]}{which}{without}",

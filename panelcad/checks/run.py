@@ -1,9 +1,10 @@
 """Checking an option: `check(project, option)` is the whole of it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 
 from panelcad.checks.acceptance import sort_out
 from panelcad.checks.bench import Bench
+from panelcad.checks.finding import Curable
 from panelcad.checks.judging import judged
 from panelcad.checks.registry import Loaded, TheWhole, load_rules
 from panelcad.checks.report import CheckReport, NotJudged, Unknown, Verdict, in_order
@@ -21,8 +22,9 @@ def check(project: Project, option: Option, rules: Loaded | None = None) -> Chec
     """
     laid = layout(project, option)
     loaded = rules or load_rules()
-    verdicts = [v for plate in laid.plates for v in _judged_plate(plate, laid, loaded)]
-    return reported(laid, [*verdicts, *whole_verdicts(laid, loaded)], loaded)
+    trials = {plate.plate.id: _trials(plate, laid, loaded) for plate in laid.plates}
+    verdicts = [v for each in trials.values() for v in each.verdicts()]
+    return reported(laid, [*verdicts, *cured(whole_verdicts(laid, loaded), trials)], loaded)
 
 
 def setting_of(plate: PlateLayout, laid: Layout) -> Setting:
@@ -54,7 +56,18 @@ def reported(laid: Layout, verdicts: Iterable[Verdict], loaded: Loaded) -> Check
     )
 
 
-def _judged_plate(plate: PlateLayout, laid: Layout, loaded: Loaded) -> Iterable[Verdict]:
+def cured(verdicts: Iterable[Verdict], trials: Mapping[str, Trials]) -> Iterator[Verdict]:
+    """Verdicts about the whole, with the cures that were tried on their plates; none without trials."""
+    for verdict in verdicts:
+        if not isinstance(verdict, Curable):
+            yield verdict
+        elif verdict.plate in trials:
+            yield from trials[verdict.plate].with_cure(verdict)
+        else:
+            yield verdict.cured(None)
+
+
+def _trials(plate: PlateLayout, laid: Layout, loaded: Loaded) -> Trials:
     bench = Bench(setting_of(plate, laid), loaded.rules)
     bench.lay(plate)
-    return Trials(bench, plate, laid, loaded.rules).verdicts()
+    return Trials(bench, plate, laid, loaded.rules)

@@ -63,11 +63,11 @@ class Trials:
         """What the bench says, each finding with the cure that does no harm, or none."""
         for verdict in self._bench.verdicts():
             if isinstance(verdict, Curable):
-                yield from self._with_cure(verdict)
+                yield from self.with_cure(verdict)
             else:
                 yield verdict
 
-    def _with_cure(self, finding: Curable) -> Iterator[Verdict]:
+    def with_cure(self, finding: Curable) -> Iterator[Verdict]:
         """A finding stands where its moves cannot be worked out, and its rule counts as one that crashed."""
         try:
             yield finding.cured(self._cure(finding))
@@ -135,9 +135,9 @@ class Trials:
         there = moved(self._plate, shifts)
         move = (finding.identity, *sorted(shifts.items()))
         trial = self._bench.trial(move, shifts.keys(), lambda: self._tried(finding, there))
-        return (
-            trial.missing if trial.missing > TIE else self._harm_to_the_whole(with_labels(there, shifts, self._labels))
-        )
+        if trial.missing > TIE:
+            return trial.missing
+        return self._left_of_the_whole(finding, with_labels(there, shifts, self._labels))
 
     @cached_property
     def _labels(self) -> dict[str, str]:
@@ -157,14 +157,18 @@ class Trials:
                     return missing_of(verdict)
         return 0.0
 
-    def _harm_to_the_whole(self, there: PlateLayout) -> float:
-        """The harm that a move does to what rules about the whole guard: first near by, then as seen from the seat."""
-        return self._harm(self._near_guard, there) or self._harm(self._seat_guard, there)
+    def _left_of_the_whole(self, finding: Finding, there: PlateLayout) -> float:
+        """What rules about the whole still find, or find new or worse: first near by, then as seen from the seat."""
+        return self._left(self._near_guard, finding, there) or self._left(self._seat_guard, finding, there)
 
-    def _harm(self, guard: "_Guard", there: PlateLayout) -> float:
+    def _left(self, guard: "_Guard", finding: Finding, there: PlateLayout) -> float:
         plates = tuple(there if plate is self._plate else plate for plate in guard.laid.plates)
         after = guard.found(replace(guard.laid, plates=plates))
-        worse = [found for identity, found in after.items() if _is_worse(found, guard.before.get(identity))]
+        worse = [
+            found
+            for identity, found in after.items()
+            if _is_the_same(found, finding) or _is_worse(found, guard.before.get(identity))
+        ]
         return max((missing_of(found) for found in worse), default=0.0)
 
     @cached_property
@@ -196,9 +200,9 @@ class Trials:
             return Company(owner, frozenset((owner,)))
         return Company(cut, frozenset((cut, *sharers)))
 
-    def _may_move(self, company: Company, finding: Finding) -> bool:
-        """Whether nothing of it is locked, or metal that is cut already, and something of the finding stays behind."""
-        return not company.ids >= set(finding.items) and self._is_free(company.ids)
+    def _may_move(self, company: Company, finding: Curable) -> bool:
+        """Whether nothing of it is locked, or metal that is cut already, and what the finding needs stays behind."""
+        return (finding.is_alone or not company.ids >= set(finding.items)) and self._is_free(company.ids)
 
     def _is_free(self, ids: frozenset[str]) -> bool:
         """Whether nothing of these is locked, or metal that is cut already."""
@@ -254,8 +258,13 @@ def _worst(verdicts: Iterable[Verdict]) -> Found:
     return found
 
 
+def _is_the_same(found: Finding, as_before: Finding) -> bool:
+    """Whether it is still there; one that is less grave now stands at its next limit, and the first is cured."""
+    return found.identity == as_before.identity and found.severity is as_before.severity
+
+
 def _is_worse(found: Finding, was: Finding | None) -> bool:
     if was is None:
         return True
     (grave, miss, _), (was_grave, was_miss, _) = gravity(found), gravity(was)
-    return grave < was_grave or miss < was_miss - _NOISE
+    return grave < was_grave or (grave == was_grave and miss < was_miss - _NOISE)

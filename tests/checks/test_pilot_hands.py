@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from panelcad.editing.move import move_by
 from panelcad.geometry.placement import Placement
 from panelcad.geometry.point import Point
 from panelcad.model.finding import Severity
@@ -90,6 +91,42 @@ def test_what_is_out_of_reach_says_that_breakers_as_far_are_left_out(breaker: fl
     (finding,) = found(toggle.with_option(both), "reach")
     assert len(finding.items) == 1
     assert ("breakers that need not be reset in flight are left out" in finding.problem) is is_said
+
+
+@pytest.mark.parametrize(("inches", "limit"), [(35.0, 34.9), (26.8, 26.7)])
+def test_one_control_out_of_reach_is_moved_towards_the_pilot_and_is_within_it(inches: float, limit: float) -> None:
+    project = toggle_at(inches * INCH)
+    (finding,) = found(project, "reach")
+    cure = finding.cure
+    assert cure is not None
+    assert (cure.item, cure.dy, cure.advice) == ("a", 0.0, "")
+    here, there = math.sqrt((inches * INCH) ** 2 - 500.0**2), math.sqrt((limit * INCH) ** 2 - 500.0**2)
+    assert here - there <= -cure.dx < here - there + 0.1
+    after = found(move_by(project, "new", ("a",), cure.dx, cure.dy), "reach")
+    assert finding.severity not in {each.severity for each in after}
+
+
+def test_a_control_that_is_locked_or_has_something_in_its_way_is_offered_no_move() -> None:
+    project = toggle_at(35.0 * INCH)
+    option = project.option("new")
+    (finding,) = found(project.with_option(option.revised(locked=("a",))), "reach")
+    assert finding.cure is None
+    (toggle,) = option.items
+    beside = fitted("b", toggle.x - 10.0 - 19.06, 0, "toggle")
+    findings = found(project.with_option(option.revised(items=(toggle, beside))), "reach")
+    (finding,) = (each for each in findings if each.severity is Severity.WARNING)
+    assert finding.items == ("a",)
+    assert finding.cure is None
+
+
+def test_of_several_out_of_reach_the_move_of_the_farthest_is_told() -> None:
+    around = Surroundings(eye=eye(y=215.9, z=-500.0 + 101.6))
+    row = [fitted(f"s{i}", 40 * (i + 12), 0, "toggle") for i in range(4)]
+    (finding,) = found(panel(*row, around=around), "reach")
+    assert finding.cure is not None
+    assert finding.cure.item == "s3"
+    assert "left or more, and the others as far as they need" in finding.cure.advice
+    assert finding.cure.value == pytest.approx(600.0 - math.sqrt((26.7 * INCH) ** 2 - 500.0**2), abs=0.1)
 
 
 def test_an_instrument_need_not_be_reached() -> None:

@@ -94,6 +94,10 @@ class FindingDetail(QWidget):
         no_move = isinstance(finding, Tried) and finding.cure is None and looked
         farthest = format_length(farthest_for(missing_of(finding)), self._bench.unit, places=2)
         words = [f"No move of {farthest} or less cures it without harm."] if no_move else []
+        if finding.cure is not None and finding.cure.advice:
+            words = ["Do it makes single moves; what would cure this stands above."]
+        elif finding.cure is None and not isinstance(finding, Tried):
+            words = ["No move is known that cures it."]
         words += [] if finding.acceptable else ["It can never be right, so it cannot be accepted."]
         return " ".join(words)
 
