@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QKeySequence
 
 from panelcad.desktop.actions import Action
 from panelcad.desktop.commands.help_ import open_page
+from panelcad.desktop.commands.needs import why_not_now
 from panelcad.desktop.help.sections import Section, sections
 from panelcad.desktop.panes.table import PANES, PaneKind
 from panelcad.desktop.window_parts import Parts
@@ -30,6 +31,8 @@ class Findable:
     hint: str
     run: Callable[[], object]
     enabled: bool = True
+    why_not: str = ""
+    """What is said of it while it cannot be done."""
 
 
 class Finder:
@@ -72,13 +75,18 @@ def _action(action: Action, made: QAction, run: Callable[[str], None]) -> Findab
         action.hint,
         partial(run, action.id),
         made.isEnabled(),
+        why_not_now(action),
     )
 
 
 def _pane(kind: PaneKind, dock: "PaneDock") -> Findable:
     keys = dock.way.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
     shown = _with_keys(f"Pane: {kind.title}", keys)
-    return Findable(kind.title, f"pane {kind.id}", shown, "", dock.go, dock.way.isEnabled())
+    return Findable(kind.title, f"pane {kind.id}", shown, "", dock.go, dock.way.isEnabled(), _why_no_pane(kind))
+
+
+def _why_no_pane(kind: PaneKind) -> str:
+    return f"{kind.title}: {'it comes with its tool' if kind.is_only_for_tool else 'open a panel first'}"
 
 
 def _with_keys(words: str, keys: str) -> str:

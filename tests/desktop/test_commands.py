@@ -94,6 +94,13 @@ def test_what_cannot_be_done_now_says_so_and_leaves_the_search_open(hands) -> No
         assert dialog.list.item(0).text().endswith("(not now)")
         QTest.keyClick(dialog.words, Qt.Key.Key_Return)
         assert dialog.isVisible()
+        assert dialog.why_not.isVisible()
+        assert dialog.why_not.text() == "Take away: select something first"
+        dialog.words.selectAll()
+        QTest.keyClicks(dialog.words, "equal gaps across")
+        assert not dialog.why_not.isVisible()
+        QTest.keyClick(dialog.words, Qt.Key.Key_Return)
+        assert dialog.why_not.text() == "Equal gaps across: select three things or more first"
 
     in_dialog(find, CommandSearch)
     hands.action("help.find")

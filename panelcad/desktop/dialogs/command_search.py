@@ -29,10 +29,14 @@ class CommandSearch(FittedDialog):
         self.none = QLabel("Nothing suits these words. Try fewer, or others.")
         self.none.setProperty("role", "faint")
         self.none.setWordWrap(True)
+        self.why_not = QLabel()
+        self.why_not.setProperty("role", "wrong")
+        self.why_not.setWordWrap(True)
         column = QVBoxLayout(self)
         column.addWidget(self.words)
         column.addWidget(self.none)
         column.addWidget(self.list)
+        column.addWidget(self.why_not)
         explained(self, Dialog.FIND_ACTION)
         self.words.textChanged.connect(self.refresh)
         self.words.installEventFilter(self)
@@ -49,6 +53,7 @@ class CommandSearch(FittedDialog):
                 entry.setForeground(self.palette().placeholderText())
             self.list.addItem(entry)
         self.none.setVisible(not self._found)
+        self._say_why_not("")
         self.list.setCurrentRow(0)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -68,9 +73,17 @@ class CommandSearch(FittedDialog):
 
     def _do(self) -> None:
         row = self.list.currentRow()
-        if 0 <= row < len(self._found) and self._found[row].enabled:
-            self.accept()
-            self._found[row].run()
+        if not 0 <= row < len(self._found):
+            return
+        if not self._found[row].enabled:
+            self._say_why_not(self._found[row].why_not)
+            return
+        self.accept()
+        self._found[row].run()
+
+    def _say_why_not(self, words: str) -> None:
+        self.why_not.setText(words)
+        self.why_not.setVisible(bool(words))
 
 
 def find_action(parts: Parts) -> None:

@@ -41,7 +41,7 @@ What cannot be done now is grey in its menu, and its key only says what it needs
 ## Find an action
 
 When you know what you want but not where it is: `{find}`, type a few words of it, and Enter does it. What cannot be
-done now says so. Panes and sections of this help are found there too.
+done now says so, and Enter says what it needs. Panes and sections of this help are found there too.
 """
 _PANES: Final = "Panes"
 _POINTER: Final = (
