@@ -135,6 +135,7 @@ def test_charts_show_the_option_on_the_canvas(pane, equipped) -> None:
 
 def test_a_copied_and_changed_option_shows_its_difference(pane, equipped, qtbot) -> None:
     equipped.bench.document.look_at("new")
+    in_dialog(lambda dialog: dialog.accept())
     pane.copy.click()
     assert equipped.bench.document.option_id not in {"new", "bad", "as-found"}
     equipped.docks.dock("equipment").show()

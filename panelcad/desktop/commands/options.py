@@ -2,55 +2,12 @@
 
 from typing import Final
 
-from PySide6.QtWidgets import QLineEdit
-
 from panelcad.desktop.actions import OPTION_MENU, Action
 from panelcad.desktop.commands.file import has_panel
+from panelcad.desktop.commands.placing import dialog
 from panelcad.desktop.window_parts import Parts
-from panelcad.desktop.workbench import Workbench
-from panelcad.editing.options import NewOption, copy_option, delete_option, option_from_as_found, rename_option
-from panelcad.errors import EditRefused
-from panelcad.model.project import AS_FOUND, Project
-
-
-def new_from_this(bench: Workbench) -> None:
-    """A new option like the one on the canvas, which is then shown."""
-    document = bench.document
-    _take(bench, "New option", copy_option(document.project, document.option_id))
-
-
-def _from_as_found(parts: Parts) -> None:
-    _take(parts.bench, "New option", option_from_as_found(parts.bench.document.project))
-
-
-def _take(bench: Workbench, title: str, made: NewOption) -> None:
-    bench.document.apply(title, made.project)
-    bench.document.look_at(made.option_id)
-    bench.told.emit(f"'{bench.document.option.name}' is on the canvas now")
-
-
-def _rename(parts: Parts) -> None:
-    from panelcad.desktop.dialogs.edit_dialog import EditDialog  # noqa: PLC0415 - a dialog loads when it is opened
-    from panelcad.desktop.help.topics import Dialog  # noqa: PLC0415
-
-    bench, document = parts.bench, parts.bench.document
-    option = document.option
-    dialog = EditDialog(bench, "Rename option", "Rename", parts.window, at=Dialog.OPTION)
-    name, summary = QLineEdit(option.name), QLineEdit(option.summary)
-    for field, words in ((name, "Name"), (summary, "In one line")):
-        field.setAccessibleName(words)
-        field.textEdited.connect(dialog.preview)
-    dialog.form.row("&Name", name)
-    dialog.form.row("&In one line", summary)
-    name.selectAll()
-    before = document.project
-
-    def renamed() -> Project:
-        if not name.text().strip():
-            raise EditRefused("An option needs a name.")
-        return rename_option(before, option.id, name.text().strip(), summary.text().strip())
-
-    dialog.ask(renamed)
+from panelcad.editing.options import delete_option
+from panelcad.model.project import AS_FOUND
 
 
 def _remove(parts: Parts) -> None:
@@ -76,10 +33,10 @@ def _is_an_option(parts: Parts) -> bool:
 ACTIONS: Final = (
     Action(
         "option.copy",
-        "&New option from this one",
+        "&New option from this one…",
         OPTION_MENU,
         0,
-        lambda parts: new_from_this(parts.bench),
+        dialog("option_name", "new_from_this"),
         None,
         has_panel,
         hint="A new option like the one on the canvas, to change and hold against it",
@@ -87,10 +44,10 @@ ACTIONS: Final = (
     ),
     Action(
         "option.from_as_found",
-        "New option from as &found",
+        "New option from as &found…",
         OPTION_MENU,
         0,
-        _from_as_found,
+        dialog("option_name", "new_from_as_found"),
         None,
         has_panel,
         hint="A new option that starts as the panel was found",
@@ -101,7 +58,7 @@ ACTIONS: Final = (
         "&Rename option…",
         OPTION_MENU,
         1,
-        _rename,
+        dialog("option_name", "rename"),
         None,
         has_panel,
         hint="Give the option on the canvas another name, and say in one line what it is",

@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
 )
 
 from panelcad.desktop.choice_box import ChoiceBox
-from panelcad.desktop.commands.options import new_from_this
 from panelcad.desktop.panes.chart_view import ChartView
 from panelcad.desktop.panes.option_charts import option_charts
 from panelcad.desktop.panes.option_table import OptionTable, Shown
@@ -45,7 +44,7 @@ class OptionsPane(QWidget):
         for choice in Shown:
             self.shown.addItem(choice.value, choice)
         self.shown.setAccessibleName("Which rows")
-        self.copy = QPushButton("New option")
+        self.copy = QPushButton("New option…")
         self.copy.setToolTip("A new option like the one on the canvas, to change and hold against it")
         self.told = QLabel("Comparing …")
         self.told.setProperty("role", "faint")
@@ -190,4 +189,6 @@ class OptionsPane(QWidget):
             self._bench.document.look_at(comparison.judgements[column - 1].option.id)
 
     def _copy(self) -> None:
-        new_from_this(self._bench)
+        from panelcad.desktop.dialogs.option_name import new_from_this  # noqa: PLC0415 - a dialog loads when it is opened
+
+        new_from_this(self._bench, self.window())
