@@ -52,10 +52,11 @@ def _front(layout: Layout, plate_id: str, theme: Theme) -> tuple[Group, ...]:
     from panelcad.drawing.views.keep_outs import keep_out_view  # noqa: PLC0415
     from panelcad.drawing.views.markup import markup_view  # noqa: PLC0415
     from panelcad.drawing.views.numbers import number_view  # noqa: PLC0415
+    from panelcad.drawing.views.placards import placard_view  # noqa: PLC0415
 
     style = theme.view
     front = front_view(layout, plate_id, style)
-    over = (keep_out_view, markup_view, number_view)
+    over = (placard_view, keep_out_view, markup_view, number_view)
     return (
         *_openings(layout.plate(plate_id)),
         *front,

@@ -5,7 +5,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from panelcad.drawing.display import Text, walk
 from panelcad.editing.place import place
+from panelcad.editing.rename import rename
 from panelcad.library.catalogue import packaged_catalogue
 from tests.desktop.next_dialog import in_dialog
 from tests.desktop.test_panel_dialogs import fill
@@ -87,3 +89,15 @@ def test_its_properties_call_the_name_its_words(placard) -> None:
     assert said(placard) == "INTENTIONAL SPINS PROHIBITED"
     placard.window.bench.selection.set(("one",))
     assert pane(placard, "properties").sheet.name.accessibleName() == "Name"
+
+
+def test_the_front_view_shows_the_words_and_marks_the_placard_alone(placard) -> None:
+    """The placard is 50.8 by 12.7 mm, its corners 1.524 mm round."""
+    bench = placard.window.bench
+    bench.edit("Letter", lambda project, option: rename(project, option, bench.selection.current, "NO SMOKING"))
+    mine = [one.picture for one in bench.stage.scene.groups if one.owner == bench.selection.current]
+    shown = {node.text for node in walk(mine) if isinstance(node, Text)}
+    assert shown == {"NO SMOKING"}
+    area = bench.stage.scene.area(bench.selection.current)
+    assert len(area.toSubpathPolygons()) == 1
+    assert area.boundingRect().width() == pytest.approx(50.8)

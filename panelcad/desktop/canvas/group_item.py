@@ -138,16 +138,18 @@ def _in_mm(text: Text, mm_per_pixel: float) -> Text:
 
 
 def _reach(group: Group) -> Group:
-    """The part that says where the group is touched; the whole group where it has none."""
+    """The part that says where the group is touched; the whole group where it has none, nowhere where it is empty."""
     return next((n for n in group.nodes if isinstance(n, Group) and n.layer == Layer.REACH), group)
 
 
 def _along(group: Group) -> QPainterPath:
-    """A hair's width along the lines that are touched, and what the words cover."""
+    """A hair's width along the lines that are touched, and what the words cover; nothing where nothing is touched."""
     hair = QPainterPathStroker()
     hair.setWidth(_HAIR)
-    path = QPainterPath()
-    for node in walk((_reach(group),)):
+    path, touched = QPainterPath(), _reach(group)
+    if not touched.nodes:
+        return path
+    for node in walk((touched,)):
         if isinstance(node, Path):
             path.addPath(hair.createStroke(outline_path(node.outlines)))
     for node in walk((group,)):

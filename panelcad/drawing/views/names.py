@@ -23,6 +23,7 @@ from panelcad.drawing.views.numbers import number_view
 from panelcad.geometry.contour import Contour
 from panelcad.geometry.polygon import polygon
 from panelcad.model.layout import Layout, PlacedItem, PlateLayout
+from panelcad.model.placard import is_placard
 
 HEIGHT_PX: Final = 7.5
 """Of a capital: legible, and a little lower than the figures of the numbers."""
@@ -55,12 +56,12 @@ class Sight:
 
 
 def front_names(layout: Layout, plate_id: str, style: ViewStyle, sight: Sight) -> tuple[Group, ...]:
-    """The names on the front view; words on hidden layers do not stand in their way."""
+    """The names on the front view; words on hidden layers do not stand in their way. A placard bears its own words."""
     plate = layout.plate(plate_id)
     marks = (*markup_view(layout, plate_id, style), *number_view(layout, plate_id, style))
     words = sight.words((*engraving_groups(plate, style), *marks))
     things = [feature.contour.bounds for feature in plate.features] + [_front_box(item) for item in plate.items]
-    wanted = [_in_front(item, plate) for item in plate.items]
+    wanted = [_in_front(item, plate) for item in plate.items if not is_placard(item.cutout)]
     if Layer.KEEP_OUTS not in sight.hidden:
         wanted += [_around(space.owner, space.name, space.footprint) for space in keep_outs(layout, plate_id)]
     names = Names(sight.height, (*words, *sight.taken), things, [_edge(plate.outline)])
