@@ -8,6 +8,7 @@ from uuid import uuid4
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from panelcad.desktop.asking import Asking, Leaving
+from panelcad.desktop.document import is_as_found
 from panelcad.desktop.workbench import Workbench
 from panelcad.errors import ChangedOnDisk, PanelcadError
 from panelcad.model.project import Project
@@ -35,6 +36,7 @@ class FileDesk(QObject):
         self._renewal.setInterval(int(RENEW_EVERY * 1000))
         self._renewal.timeout.connect(self._renew_note)
         self._renewal.start()
+        bench.document.option_changed.connect(self._note_option)
 
     def new(self, project: Project) -> bool:
         """Begin with this project, which has no file yet, unless the person would rather keep what is there."""
@@ -71,7 +73,20 @@ class FileDesk(QObject):
             return False
         self._lay(found.project, path, found.seen)
         self._bench.settings.used_file(path)
+        self._look_as_before(path)
         return True
+
+    def _look_as_before(self, path: Path) -> None:
+        """At the option that was on the canvas when the file was open last, if it is still there."""
+        seen = self._bench.settings.option_seen_last(path)
+        if seen in {option.id for option in self._bench.document.project.all_options}:
+            self._bench.document.look_at(seen)
+
+    def _note_option(self) -> None:
+        """The panel as found is only glanced at."""
+        document = self._bench.document
+        if document.path is not None and not is_as_found(document.option):
+            self._bench.settings.saw_option(document.path, document.option_id)
 
     def _may_share(self, path: Path) -> bool:
         """Whether a file is opened that another window has open already."""
@@ -134,6 +149,7 @@ class FileDesk(QObject):
             self.leave_note()
         self.seen = seen
         self._bench.document.mark_saved(path, project)
+        self._note_option()
         claim(path, self.session)
         self._bench.settings.used_file(path)
         self._bench.told.emit(f"Saved {path.name}")

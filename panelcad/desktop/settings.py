@@ -17,6 +17,10 @@ _STEPS: Final = {
 """Grid, fine and coarse nudge as text in the unit; the user changes them (common practice)."""
 
 
+_OPTIONS: Final = "options_seen_last"
+_BEFORE_PATH: Final = ":"
+
+
 class Settings(QObject):
     """`changed` says that something the window shows has another value."""
 
@@ -135,6 +139,17 @@ class Settings(QObject):
     def used_file(self, path: Path) -> None:
         """Put a file at the head of the recent ones."""
         self._put_first("recent_files", str(path.resolve()))
+
+    def option_seen_last(self, path: Path) -> str:
+        """The id of the option that was looked at last in a file; '' where that is not remembered."""
+        kept = (entry.partition(_BEFORE_PATH) for entry in self._list(_OPTIONS))
+        return next((option for option, _, file in kept if file == str(path.resolve())), "")
+
+    def saw_option(self, path: Path, option_id: str) -> None:
+        """Remember it for as many files as are recent ones."""
+        ending = f"{_BEFORE_PATH}{path.resolve()}"
+        others = [entry for entry in self._list(_OPTIONS) if not entry.endswith(ending)]
+        self._store.setValue(_OPTIONS, [f"{option_id}{ending}", *others][:_MOST_RECENT])
 
     @property
     def recent_cutouts(self) -> tuple[str, ...]:

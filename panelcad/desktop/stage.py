@@ -162,7 +162,7 @@ class Stage(QObject):
     def show_marks(self) -> None:
         report = self._judge.report
         marks: tuple[Mark, ...] = ()
-        if report is not None and self.marks_are_shown:
+        if report is not None and self.marks_are_shown and self.view.shows_findings:
             found = [(finding, MarkKind(finding.severity.value)) for finding in report.findings]
             found += [(accepted.finding, MarkKind.ACCEPTED) for accepted in report.accepted]
             marks = tuple(self._mark(f, kind) for f, kind in found if f.plate == self.plate_id and f.where)

@@ -39,6 +39,8 @@ class ViewKind:
     """The names on it as it is looked at; some views have none."""
     moves_things: bool = True
     """Whether things can be dragged and put down in it."""
+    shows_findings: bool = True
+    """Whether signs of findings stand on it; what an owner looks at is clean."""
     keeps_pixmaps: bool = False
     """Whether each thing is painted once for a zoom and copied from then on: for pictures of many small shapes."""
 
@@ -98,7 +100,9 @@ def _as_it_will_look(light: str) -> Draw:
 
 
 def _appearance(light: str, title: str, shortcut: str, hint: str) -> ViewKind:
-    return ViewKind(f"look-{light}", title, shortcut, hint, _as_it_will_look(light), keeps_pixmaps=True)
+    return ViewKind(
+        f"look-{light}", title, shortcut, hint, _as_it_will_look(light), shows_findings=False, keeps_pixmaps=True
+    )
 
 
 def _pilot(view_id: str, title: str, shortcut: str, hint: str, whose: int = 0) -> ViewKind:

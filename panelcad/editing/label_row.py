@@ -26,7 +26,7 @@ LABEL_GAP: Final = 1.5
 """mm left free between a label and its control's bezel, and between a label and what else is there: common practice."""
 _PLUGGED: Final = frozenset({"jacks", "outlets"})
 """Families that no hand turns or presses, and that are labelled as controls are."""
-_KIND: Final = re.compile(r"\s+(switch|breaker)(,\s*[\d.,/ ]+A)?$", re.IGNORECASE)
+_KIND: Final = re.compile(r"\s+(?:switch|breaker)(?:,\s*[\d.,/ ]+A)?(\s+\d+)?$", re.IGNORECASE)
 _ROW: Final = 1.0
 """mm by which controls of one row may differ in height: they are listed from the left all the same."""
 
@@ -56,10 +56,12 @@ def controls(project: Project, option: Option, ids: Collection[str]) -> tuple[It
 def short_name(name: str) -> str:
     """The words for a control of this name, in capitals, without its kind and a breaker's rating at the end.
 
+    A number stays, so that the labels of a row are alike: 'Toggle switch 2' is 'TOGGLE 2'.
+
     >>> short_name("Landing light switch"), short_name("Fuel pump breaker, 5 A"), short_name("Panel lights dimmer")
     ('LANDING LIGHT', 'FUEL PUMP', 'PANEL LIGHTS DIMMER')
     """
-    return _KIND.sub("", name).upper()
+    return _KIND.sub(r"\1", name).upper()
 
 
 def label_spot(plate: PlateLayout, placed: PlacedItem, height: float, side: Side) -> Point:

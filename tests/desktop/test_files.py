@@ -29,6 +29,26 @@ def change(hands) -> None:
     hands.key(Qt.Key.Key_Right)
 
 
+def test_a_file_opens_at_the_option_that_was_seen_last(hands, panel_file, tmp_path) -> None:
+    window = hands.window
+    document, other = window.bench.document, tmp_path / "other.panel.json"
+    option = document.option
+    second = option.revised(id="second", name="Second")
+    save(document.project.revised(options=(option, second)), other)
+    window.open(other)
+    assert document.option_id == option.id
+    document.look_at("second")
+    document.look_at("as-found")
+    window.open(panel_file)
+    assert document.option_id == option.id
+    window.open(other)
+    assert document.option_id == "second"
+    save(document.project.revised(options=(option,)), other)
+    window.open(panel_file)
+    window.open(other)
+    assert document.option_id == option.id
+
+
 def test_a_change_shows_in_the_title_until_it_is_saved(hands, panel_file) -> None:
     assert not hands.window.isWindowModified()
     assert panel_file.name in hands.window.windowTitle()

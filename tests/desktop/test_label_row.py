@@ -97,10 +97,10 @@ def test_words_that_meet_are_told_and_none_are_refused(row) -> None:
     told = []
 
     def act(dialog) -> None:
-        told.append(words(dialog))
-        for item in row.window.bench.document.option.items[3:]:
-            fill(dialog, **{item.name: "A"})
-        told.append(words(dialog))
+        for text in ("LANDING LIGHT", "A"):
+            for item in row.window.bench.document.option.items[3:]:
+                fill(dialog, **{item.name: text})
+            told.append(words(dialog))
         for item in row.window.bench.document.option.items[3:]:
             fill(dialog, **{item.name: ""})
         told.append((dialog.problem.text(), dialog.verb.isEnabled()))

@@ -47,6 +47,16 @@ def test_appearance_is_a_view_of_the_canvas(window):
     assert {"one", "two", "three"} <= owners
 
 
+def test_no_sign_of_a_finding_stands_on_the_appearance(window, hands, qtbot):
+    marks = window.bench.stage.scene.overlay
+    hands.drag((200.0, -50.0), (20.0, 50.0))
+    qtbot.waitUntil(lambda: bool(marks.marks))
+    window.bench.stage.look_from("look-day")
+    assert not marks.marks
+    window.bench.stage.look_from("front")
+    assert marks.marks
+
+
 def test_an_item_is_dragged_in_the_appearance(window, hands):
     window.bench.stage.look_from("look-day")
     before = window.bench.document.project

@@ -73,7 +73,9 @@ def test_the_anti_turn_hole_beside_the_nut_is_kept_clear_of() -> None:
         ("Landing light switch", "LANDING LIGHT"),
         ("COM radio breaker, 7.5 A", "COM RADIO"),
         ("Breaker", "BREAKER"),
-        ("Toggle switch 2", "TOGGLE SWITCH 2"),
+        ("Toggle switch", "TOGGLE"),
+        ("Toggle switch 2", "TOGGLE 2"),
+        ("Pump breaker, 5 A 2", "PUMP 2"),
         ("Headphone jack, left", "HEADPHONE JACK, LEFT"),
     ],
 )

@@ -97,7 +97,7 @@ class PaneDock(QDockWidget):
         spare = [max(dock.height() - dock.minimumSizeHint().height(), 0) for dock in others]
         given = min(lacks, sum(spare))
         shares = [ceil(given * room / max(sum(spare), 1)) for room in spare]
-        heights = [dock.height() - share for dock, share in zip(others, shares, strict=True)]
+        heights = [max(dock.height() - share, 1) for dock, share in zip(others, shares, strict=True)]
         self._window.resizeDocks([self, *others], [self.height() + given, *heights], Qt.Orientation.Vertical)
 
     def _others_of_its_side(self) -> list["PaneDock"]:
@@ -235,7 +235,7 @@ class Docks:
 
     def _give_heights_back(self) -> None:
         """What made way for a tool's pane has its height again."""
-        visible = {name: height for name, height in self._heights.items() if self._docks[name].isVisible()}
+        visible = {name: height for name, height in self._heights.items() if height and self._docks[name].isVisible()}
         docks = [self._docks[name] for name in visible]
         self._window.resizeDocks(docks, list(visible.values()), Qt.Orientation.Vertical)
         self._heights = {}
