@@ -57,18 +57,18 @@ def words(finding: Finding, project: Project, option: Option) -> Words:
 
 def unknown_sentences(report: CheckReport) -> tuple[str, ...]:
     """What could not be judged because something is not known, one line for each thing that is missing."""
-    return tuple(sentence for sentence, _ in unknown_things(report))
+    return tuple(sentence for sentence, _, _ in unknown_things(report))
 
 
-def unknown_things(report: CheckReport) -> tuple[tuple[str, tuple[str, ...]], ...]:
-    """The same with the ids of what each sentence speaks of."""
+def unknown_things(report: CheckReport) -> tuple[tuple[str, tuple[str, ...], str], ...]:
+    """The same with the ids of what each sentence speaks of, and the id of the rule that could not judge it."""
     known = names(report.project, report.option)
     missing: dict[tuple[str, str], list[str]] = {}
     for unknown in report.unknown:
         missing.setdefault((unknown.rule, unknown.missing), []).extend(unknown.items)
     return tuple(
-        (f"Not known of {_listed([known.get(item, item) for item in items])}: {what}.", tuple(items))
-        for (_, what), items in missing.items()
+        (f"Not known of {_listed([known.get(item, item) for item in items])}: {what}.", tuple(items), rule_id)
+        for (rule_id, what), items in missing.items()
     )
 
 

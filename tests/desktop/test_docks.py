@@ -135,3 +135,15 @@ def test_in_a_narrow_window_the_cautions_leave_room_for_the_panel(window) -> Non
     settle()
     assert cautions.words.text() == whole
     assert not cautions.toolTip()
+
+
+def test_the_options_may_be_as_high_as_one_likes_beside_the_equipment(window) -> None:
+    window.resize(1600, 1000)
+    equipment, options = window.docks.dock("equipment"), window.docks.dock("options")
+    for dock in (equipment, options):
+        dock.go()
+    QApplication.processEvents()
+    window.resizeDocks([options], [560], Qt.Orientation.Vertical)
+    QApplication.processEvents()
+    assert options.height() >= 440
+    assert equipment.widget().height() >= equipment.widget().minimumSizeHint().height()

@@ -54,6 +54,22 @@ def test_enter_on_a_row_selects_what_it_speaks_of(hands, findings) -> None:
     assert hands.window.bench.selection.ids == ("a",)
 
 
+def test_the_line_below_says_where_the_missing_figure_is_entered(hands, findings) -> None:
+    unknown = findings.unknown
+    assert not unknown.where.isVisible()
+    unknown.button.setChecked(True)
+    said = {}
+    for row, words in enumerate(rows(findings)):
+        unknown.list.setCurrentRow(row)
+        assert unknown.where.isVisible()
+        said[words] = unknown.where.text()
+    hose, bed = (next(said[words] for words in said if part in words) for part in ("hose", "bed"))
+    assert "the cutout's file" in hose
+    assert "Take a shop's limits" in bed
+    unknown.button.setChecked(False)
+    assert not unknown.where.isVisible()
+
+
 def test_a_sign_on_the_panel_brings_the_findings_back(hands, findings) -> None:
     findings.unknown.button.setChecked(True)
     hands.window.bench.finding_chosen.emit("any")

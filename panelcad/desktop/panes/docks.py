@@ -67,7 +67,8 @@ class PaneDock(QDockWidget):
         """The pane; a form is scrolled where the window is too low for all of it."""
         if self._pane is None:
             self._pane = self._kind.make(self._bench)
-            self.setWidget(_scrolled(self._pane) if isinstance(self._pane, Form) else self._pane)
+            is_scrolled = self._kind.is_scrolled or isinstance(self._pane, Form)
+            self.setWidget(_scrolled(self._pane) if is_scrolled else self._pane)
             if self._kind.is_only_for_tool:
                 self._pane.installEventFilter(self)
         return self._pane
@@ -145,7 +146,7 @@ def _whole_height(pane: QWidget) -> int:
     return pane.sizeHint().height()
 
 
-def _scrolled(form: Form) -> QScrollArea:
+def _scrolled(form: QWidget) -> QScrollArea:
     area = QScrollArea()
     area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setWidget(form)

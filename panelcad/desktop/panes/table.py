@@ -31,6 +31,8 @@ class PaneKind:
     widget: str
     is_only_for_tool: bool = False
     """Shown while the tool that brings it is in hand, and then alone."""
+    is_scrolled: bool = False
+    """Scrolled where it is lower than all of it, so that panes beside and below may be as high as one likes."""
 
     def make(self, bench: Workbench) -> QWidget:
         module, _, name = self.widget.partition(".")
@@ -49,7 +51,7 @@ PANES: Final = (
     PaneKind("outline", "Outline", Side.RIGHT, 0, "Alt+8", "outline.OutlinePane", is_only_for_tool=True),
     PaneKind("drawing", "Next point", Side.RIGHT, 0, "Alt+0", "drawing.DrawingPane", is_only_for_tool=True),
     PaneKind("history", "What was done", Side.RIGHT, 0, "Alt+5", "history.HistoryPane"),
-    PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", "equipment.EquipmentPane"),
+    PaneKind("equipment", "Equipment", Side.LEFT, 0, "Alt+7", "equipment.EquipmentPane", is_scrolled=True),
     PaneKind("section", "Section", Side.BOTTOM, 0, "F6", "section.SectionPane"),
     PaneKind("options", "Options side by side", Side.BOTTOM, 0, "Alt+6", "options.OptionsPane"),
 )

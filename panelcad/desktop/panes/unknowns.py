@@ -3,8 +3,9 @@
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QListView, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QListView, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
 
+from panelcad.desktop.remedies import where_entered
 from panelcad.desktop.workbench import Workbench
 
 if TYPE_CHECKING:
@@ -21,7 +22,7 @@ class Unknowns(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self._bench = bench
-        self._things: tuple[tuple[str, tuple[str, ...]], ...] = ()
+        self._things: tuple[tuple[str, tuple[str, ...], str], ...] = ()
         self.button = QPushButton()
         self.button.setCheckable(True)
         self.button.setProperty("quiet", True)
@@ -37,6 +38,11 @@ class Unknowns(QWidget):
         column.setSpacing(4)
         column.addWidget(self.button)
         column.addWidget(self.list, 1)
+        self.where = QLabel()
+        self.where.setWordWrap(True)
+        self.where.setProperty("role", "faint")
+        column.addWidget(self.where)
+        self.list.currentRowChanged.connect(lambda _: self._say_where())
         self.button.toggled.connect(lambda is_on: self._open(opened=is_on))
         self.list.itemClicked.connect(self._select)
         self.list.itemActivated.connect(self._select)
@@ -55,7 +61,7 @@ class Unknowns(QWidget):
         self._things = things
         row = self.list.currentRow()
         self.list.clear()
-        for sentence, items in things:
+        for sentence, items, _ in things:
             entry = QListWidgetItem(sentence)
             entry.setData(_ITEMS, items)
             self.list.addItem(entry)
@@ -72,6 +78,14 @@ class Unknowns(QWidget):
         self.opened.emit(opened)
         if opened and self.list.currentRow() < 0:
             self.list.setCurrentRow(0)
+        self._say_where()
+
+    def _say_where(self) -> None:
+        """Where the figure of the current row is entered."""
+        row = self.list.currentRow()
+        words = where_entered(self._things[row][2]) if 0 <= row < len(self._things) else ""
+        self.where.setText(words)
+        self.where.setVisible(bool(words) and self.button.isChecked())
 
     def _select(self, entry: QListWidgetItem) -> None:
         self._bench.select_parts(entry.data(_ITEMS))
