@@ -1,6 +1,7 @@
 """A unit of equipment joins an option: its panel part and its planning part are one item."""
 
 from collections.abc import Collection, Mapping
+from typing import Final
 
 from panelcad.editing.carry import carry, carry_unit
 from panelcad.editing.ids import fresh_id, fresh_name, ids_in
@@ -11,6 +12,9 @@ from panelcad.errors import EditRefused
 from panelcad.model.cutout import Cutout
 from panelcad.model.equipment import EquipmentUnit
 from panelcad.model.project import Item, Project
+
+_ONE_THING: Final = frozenset({"outlets", "clocks"})
+"""Families of cutouts that hold what they are called, though the pilot reads nothing of it."""
 
 
 @edit
@@ -62,10 +66,22 @@ def say_by_cutout(
     `units` are by the name of the cutout. Raises `UnknownName`.
     """
     for item in project.option(option_id).items:
-        unit = units.get(item.cutout or "")
+        unit = unit_by_cutout(project, item, units)
         if item.id in item_ids and item.unit is None and unit is not None:
             project = name_unit(project, option_id, item.id, unit)
     return project
+
+
+def unit_by_cutout(project: Project, item: Item, units: Mapping[str, EquipmentUnit]) -> EquipmentUnit | None:
+    """The unit that goes with an item's cutout, where the cutout says what it is for.
+
+    A rack, a rail panel or a switch holds one thing as well as another.
+    """
+    unit = units.get(item.cutout or "")
+    if unit is None or item.cutout is None:
+        return None
+    cutout = project.cutout(item.cutout)
+    return unit if cutout.shows or cutout.family in _ONE_THING else None
 
 
 @edit

@@ -80,3 +80,13 @@ def test_items_are_said_to_be_the_only_unit_of_their_cutout() -> None:
     said = say_by_cutout(project, "new", ids, LIBRARY.by_cutout)
     assert [item.unit for item in said.option("new").items] == ["airspeed-round", None, None]
     assert say_by_cutout(project, "new", (), LIBRARY.by_cutout) == project
+
+
+@pytest.mark.parametrize(
+    ("cutout", "unit"), [("rack-1-30", None), ("rail-panel-1-50", None), ("outlet-usb", "power-outlet")]
+)
+def test_a_place_that_holds_one_thing_as_well_as_another_is_not_taken_for_its_only_unit(cutout, unit) -> None:
+    placed = place(builders.project(builders.sheet()), "new", "main", packaged_catalogue().cutout(cutout), 0.0, 0.0)
+    assert cutout in LIBRARY.by_cutout
+    said = say_by_cutout(placed.project, "new", placed.ids, LIBRARY.by_cutout)
+    assert said.option("new").items[0].unit == unit

@@ -22,7 +22,7 @@ from panelcad.desktop.panes.fitting_form import FittingForm
 from panelcad.desktop.panes.unit_choice import UnitChoice
 from panelcad.desktop.tools.put import put_waiting
 from panelcad.desktop.workbench import Workbench
-from panelcad.editing.equip import add_unit
+from panelcad.editing.equip import add_unit, unit_by_cutout
 from panelcad.editing.remove import remove
 
 if TYPE_CHECKING:
@@ -160,7 +160,8 @@ class EquipmentPane(QWidget):
         from panelcad.planning.figures import without_equipment  # noqa: PLC0415 - when first seen
 
         nameless = self._found.nameless
-        clear = sum(1 for item in nameless if item.cutout in self._bench.equipment.by_cutout)
+        units = self._bench.equipment.by_cutout
+        clear = sum(1 for item in nameless if unit_by_cutout(self._bench.document.project, item, units))
         self.count.setText(without_equipment(len(nameless)))
         self.count.setToolTip("Choose one and say below what it is")
         self.count.setVisible(bool(nameless))
