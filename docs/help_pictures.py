@@ -3,6 +3,7 @@
 They are twice as fine as the screen (@2x), so that they stay crisp where the screen is fine too.
 """
 
+import contextlib
 import json
 import os
 import sys
@@ -416,8 +417,8 @@ def verify(studio: Studio) -> None:
     from panelcad.desktop.dialogs.verifying import show_verification  # noqa: PLC0415 - a dialog
     from panelcad.outputs.dxf import export_dxf  # noqa: PLC0415
 
-    with tempfile.TemporaryDirectory() as folder:
-        file = Path(folder) / "panel.dxf"
+    with tempfile.TemporaryDirectory() as folder, contextlib.chdir(folder):
+        file = Path("panel.dxf")
         export_dxf(studio.bench.document.project, studio.bench.document.option, "panel", file)
 
         def shoot() -> None:

@@ -25,11 +25,11 @@ NAMES = {"look-day": "appearance"}
 
 def main() -> None:
     with tempfile.TemporaryDirectory() as scratch:
-        QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, scratch)
         file = Path(scratch) / "tourer.panel.json"
         save(load(sample_file("tourer")), file)
         app = application()
         for choice in (ThemeChoice.LIGHT, ThemeChoice.DARK):
+            QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, f"{scratch}/{choice.value}")
             take_pictures(app, file, choice)
 
 
