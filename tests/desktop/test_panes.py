@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QApplication, QLabel
 
 from panelcad.desktop.dialogs.entries import LengthEntry
 from panelcad.desktop.panes.findings import FindingsPane
+from panelcad.editing.move import move_to
 from panelcad.geometry.point import Point
 from panelcad.model.shape import Rectangle
 from tests.checks.made import rib
@@ -414,3 +415,17 @@ def test_the_history_goes_back_and_forth(hands) -> None:
     assert [row.endswith("(undone)") for row in rows_of(history.list)] == [True, True, False]
     history.go_to(2)
     assert hands.window.bench.document.project is last
+
+
+def test_the_list_says_itself_that_nothing_was_found_and_moves_nothing(hands) -> None:
+    bench, findings = hands.window.bench, hands.window.docks.dock("findings").widget()
+    bench.judge.check_now()
+    QApplication.processEvents()
+    before = findings.list.geometry()
+    assert findings.list.words == findings.list.accessibleDescription() == "Nothing found on the panel."
+    bench.edit("Touch", lambda project, option: move_to(project, option, "one", -10.0, 50.0))
+    bench.judge.check_now()
+    QApplication.processEvents()
+    assert findings.model.rowCount() > 0
+    assert findings.list.words == ""
+    assert findings.list.geometry() == before

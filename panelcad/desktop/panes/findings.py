@@ -13,6 +13,7 @@ from panelcad.desktop.panes.equipment_errors import EquipmentErrors
 from panelcad.desktop.panes.finding_detail import FindingDetail
 from panelcad.desktop.panes.finding_filters import FILTERS
 from panelcad.desktop.panes.finding_row import FindingRow
+from panelcad.desktop.panes.list_with_words import ListWithWords
 from panelcad.desktop.panes.unknowns import Unknowns
 from panelcad.desktop.workbench import Workbench
 from panelcad.model.finding import Finding
@@ -84,7 +85,7 @@ class FindingsPane(QWidget):
         self._settled: set[str] = set()
         """What was found after the last edit; what a gesture under way would bring is not counted."""
         self.model = FindingModel()
-        self.list = QListView()
+        self.list = ListWithWords()
         self.list.setModel(self.model)
         self.list.setItemDelegate(FindingRow(bench, self.list))
         self.list.setAccessibleName("Findings")
@@ -140,6 +141,7 @@ class FindingsPane(QWidget):
         if report is None:
             self.model.offer([])
             self._say("")
+            self.list.say("")
             self.unknown.show_of(None)
             self._show_detail()
             return
@@ -151,6 +153,7 @@ class FindingsPane(QWidget):
         in_sight = self._first_in_sight()
         self.model.offer(shown)
         self._say(self._summary(len(shown), len(found)))
+        self.list.say("" if found else "Nothing found on the panel.")
         self.unknown.show_of(report)
         self.list.setAutoScroll(False)
         self._follow(self._bench.stage.current_finding)
@@ -202,7 +205,7 @@ class FindingsPane(QWidget):
     def _summary(self, shown: int, found: int) -> str:
         report = self._bench.judge.report
         broken = report.not_judged if report is not None else ()
-        words = "Nothing found on the panel." if not found else "" if shown == found else f"{shown} of {found} shown."
+        words = "" if shown == found else f"{shown} of {found} shown."
         if broken:
             words += " Not judged: " + ", ".join(sorted({one.rule for one in broken})) + "."
         return words.strip()
