@@ -1,18 +1,17 @@
 """Keeps the comparison of all options up to date while somebody looks at it, on a thread of its own."""
 
-from concurrent.futures import Future, ThreadPoolExecutor
-from typing import TYPE_CHECKING, Final
+from concurrent.futures import Future
+from functools import partial
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, Signal
 
+from panelcad.desktop.after_rest import AfterRest, Work
 from panelcad.desktop.document import Document
 from panelcad.model.project import Project
 
 if TYPE_CHECKING:
     from panelcad.planning.compare import Comparison
-
-_PATIENCE_MS: Final = 250
-"""How long the project must rest before it is compared again."""
 
 
 class Comparer(QObject):
@@ -20,21 +19,14 @@ class Comparer(QObject):
 
     compared = Signal()
     failed = Signal(str)
-    _finished = Signal(object)
 
     def __init__(self, document: Document) -> None:
         super().__init__()
         self._document = document
-        self._thread = ThreadPoolExecutor(max_workers=1, thread_name_prefix="comparison")
-        self._running: Future[Comparison] | None = None
+        self._beside = AfterRest("comparison", self._begin, self._take)
         self._compared_project: Project | None = None
         self._is_wanted = False
         self.comparison: Comparison | None = None
-        self._soon = QTimer(self)
-        self._soon.setSingleShot(True)
-        self._soon.setInterval(_PATIENCE_MS)
-        self._soon.timeout.connect(self._start)
-        self._finished.connect(self._take)
         document.changed.connect(self._ask)
         document.replaced.connect(self._ask)
 
@@ -46,20 +38,13 @@ class Comparer(QObject):
 
     def _ask(self) -> None:
         if self._is_wanted and self._document.project is not self._compared_project:
-            self._soon.start()
+            self._beside.ask()
 
-    def _start(self) -> None:
-        if self._running is not None:
-            return
-        project = self._document.project
-        self._compared_project = project
-        self._running = self._thread.submit(_compare, project, self.comparison)
-        self._running.add_done_callback(self._finished.emit)
+    def _begin(self) -> Work:
+        self._compared_project = self._document.project
+        return partial(_compare, self._compared_project, self.comparison)
 
     def _take(self, finished: "Future[Comparison]") -> None:
-        if finished is not self._running:
-            return
-        self._running = None
         fault = finished.exception()
         if fault is None:
             self.comparison = finished.result()
@@ -70,10 +55,8 @@ class Comparer(QObject):
 
     def stop(self) -> None:
         """Wait for the comparison that is running and start no other."""
-        self._soon.stop()
         self._is_wanted = False
-        self._running = None
-        self._thread.shutdown(wait=True, cancel_futures=True)
+        self._beside.stop()
 
 
 def _compare(project: Project, kept: "Comparison | None") -> "Comparison":

@@ -76,20 +76,25 @@ def test_a_chosen_finding_does_not_pull_the_list_to_it(hands, qtbot, findings) -
     hands.release(-60, 45)
 
 
-def test_the_list_of_things_stays_where_it_is_when_words_are_engraved(hands, qtbot) -> None:
+def list_of_breakers(hands, qtbot):
+    """A row of breakers is placed, so many that their list scrolls; the list."""
     bench = hands.window.bench
     cutout = bench.catalogue.cutout("breaker")
     row = Row(Point(-250.0, -110.0), 20, 25.0)
     bench.edit("Place", lambda project, option: place_row(project, option, "main", cutout, row).project)
     tree = pane(hands, "items").tree
-    bar = tree.verticalScrollBar()
-    qtbot.waitUntil(lambda: bar.maximum() > 5)
-    bar.setValue(5)
+    qtbot.waitUntil(lambda: tree.verticalScrollBar().maximum() > 5)
+    return tree
+
+
+def test_the_list_of_things_stays_where_it_is_when_words_are_engraved(hands, qtbot) -> None:
+    tree = list_of_breakers(hands, qtbot)
+    tree.verticalScrollBar().setValue(5)
     top = tree.itemAt(0, 0).text(0)
     hands.click(-250, -110)
-    bar.setValue(5)
+    tree.verticalScrollBar().setValue(5)
     engrave(hands)
-    assert bench.selection.ids
+    assert hands.window.bench.selection.ids
     assert tree.itemAt(0, 0).text(0) == top
 
 
@@ -101,14 +106,8 @@ def engrave(hands) -> None:
 
 
 def test_what_is_picked_on_the_panel_still_comes_into_sight_in_the_list(hands, qtbot) -> None:
-    bench = hands.window.bench
-    cutout = bench.catalogue.cutout("breaker")
-    row = Row(Point(-250.0, -110.0), 20, 25.0)
-    bench.edit("Place", lambda project, option: place_row(project, option, "main", cutout, row).project)
-    tree = pane(hands, "items").tree
-    bar = tree.verticalScrollBar()
-    qtbot.waitUntil(lambda: bar.maximum() > 5)
-    bar.setValue(0)
+    tree = list_of_breakers(hands, qtbot)
+    tree.verticalScrollBar().setValue(0)
     hands.key(Qt.Key.Key_Escape)
     hands.click(-200, 50)
     hands.click(200, -50)
